@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/console/console.h"
+
+#include <CLI/CLI.hpp>
+
+namespace ferrule {
+
+int runConsole(int argc, char** argv) {
+  CLI::App app{"Ferrule measures cue-sports film into shots.", "ferrule"};
+  app.require_subcommand(1);
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::CallForHelp& help) {
+    return app.exit(help);
+  } catch (const CLI::ParseError& error) {
+    app.exit(error);
+    return 2;
+  }
+  return 0;
+}
+
+}  // namespace ferrule

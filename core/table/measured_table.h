@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/error.h"
+#include "core/table/ball_set.h"
+#include "core/table/table.h"
+
+namespace ferrule {
+
+/// A printed tag that lies on a rail.
+struct RailTag {
+  int id = 0;
+  /// The black square's corners: top-left, top-right, bottom-right, bottom-left of the print; z is its height.
+  std::array<TablePoint3, 4> corners;
+
+  bool operator==(const RailTag&) const = default;
+};
+
+/// Two tags on the cue, measured from the tip along the cue.
+struct CueTags {
+  std::string dictionary;
+  std::vector<int> ids;
+  double blackSide_m = 0.0;
+  std::vector<double> centreFromTip_m;
+  std::vector<double> cueRadius_m;
+
+  bool operator==(const CueTags&) const = default;
+};
+
+/// What an owner measures with a steel rule: the table, its balls and its tags.
+struct MeasuredTable {
+  Table table;
+  BallSet balls = poolBalls();
+  std::string tagDictionary = "DICT_4X4_50";
+  std::vector<RailTag> tags;
+  std::optional<CueTags> cueTags;
+  std::optional<double> bridgeHeight_m;  ///< of the cue's axis at the bridge
+
+  bool operator==(const MeasuredTable&) const = default;
+};
+
+/// Reads table.json (DEVELOPERS.md, file formats). Errors: FileMissing, FileEmpty, FileMalformed, FieldMissing,
+/// FieldInvalid (with the value and the limits).
+[[nodiscard]] Result<MeasuredTable> readMeasuredTable(const std::string& path);
+/// A preset's name ("9ft") or a path.
+[[nodiscard]] Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath);
+/// table.json's content; name stands for the file in errors.
+[[nodiscard]] Result<MeasuredTable> parseMeasuredTable(const std::string& json, const std::string& name);
+
+}  // namespace ferrule

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/table/pocket.h"
+
+#include <algorithm>
+
+#include "core/geometry/units.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr std::array<std::string_view, 6> kTexts{"head-left",  "head-right", "side-left",
+                                                 "side-right", "foot-left",  "foot-right"};
+
+}  // namespace
+
+std::string_view toText(PocketName pocket) {
+  return kTexts[static_cast<std::size_t>(pocket)];
+}
+
+std::optional<PocketName> pocketFromText(std::string_view text) {
+  const auto* found = std::ranges::find(kTexts, text);
+  if (found == kTexts.end()) return std::nullopt;
+  return static_cast<PocketName>(found - kTexts.begin());
+}
+
+bool isSidePocket(PocketName pocket) {
+  return pocket == PocketName::SideLeft || pocket == PocketName::SideRight;
+}
+
+PocketShape cornerPocketShape() {
+  return {metresFromMillimetres(115.9), radiansFromDegrees(142.0), metresFromMillimetres(41.3),
+          metresFromMillimetres(62.0)};
+}
+
+PocketShape sidePocketShape() {
+  return {metresFromMillimetres(128.6), radiansFromDegrees(104.0), metresFromMillimetres(4.8),
+          metresFromMillimetres(62.0)};
+}
+
+}  // namespace ferrule
