@@ -22,5 +22,7 @@ using RigId = Id<struct RigTag>;
 using SessionId = Id<struct SessionTag>;
 using FrameId = Id<struct FrameTag>;
 using ShotId = Id<struct ShotTag>;
+using CorrectionId = Id<struct CorrectionTag>;  ///< a person's correction of a value
+using NoteId = Id<struct NoteTag>;
 
 }  // namespace ferrule

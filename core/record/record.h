@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/base/error.h"
+#include "core/record/record_values.h"
+
+namespace ferrule {
+
+enum class RecordMode {
+  ReadWrite,  ///< makes the file where there is none
+  ReadOnly,   ///< for looking only; the file must exist
+};
+
+struct RecordOptions {
+  RecordMode mode = RecordMode::ReadWrite;
+  /// How long to wait for another program's write, ms.
+  int busyTimeout_ms = 5000;
+  /// Largest size in pages of 4096 bytes; 0 for none. For tests of a full disk.
+  long mostPages = 0;
+
+  bool operator==(const RecordOptions&) const = default;
+};
+
+/// The schema's version that this program writes. Older files are brought forward on opening, after a copy named
+/// FILE.version-N.backup was made beside them; newer ones are refused.
+inline constexpr int kRecordVersion = 2;
+
+/// The store of everything that was measured or put in by hand: one SQLite file (DEVELOPERS.md, the record).
+///
+/// A Record belongs to the thread that opened it: open another one on the same path for another thread. Many may read
+/// while one writes. Every public function that writes is one transaction: after it returned a value, the data survive
+/// loss of power; after an error nothing of it is there.
+///
+/// Errors of every function: RecordLocked (another program writes), RecordReadOnly, RecordFull, RecordBroken, and
+/// NotFound for an id that is not there.
+class Record {
+ public:
+  /// Opens or makes a record. An empty file counts as a new one: it is what remains when the program was stopped between
+  /// making the file and its first write. Needs a QCoreApplication.
+  /// Errors: FileMissing (ReadOnly), FileNotWritable (no such folder), RecordNotADatabase (another kind of file or
+  /// another program's database), RecordTooNew, RecordLocked, RecordReadOnly (an old file that cannot be brought
+  /// forward), RecordFull, RecordBroken.
+  [[nodiscard]] static Result<Record> open(const std::string& path, const RecordOptions& options = {});
+  ~Record();
+  Record(Record&&) noexcept;
+  Record& operator=(Record&&) noexcept;
+
+  [[nodiscard]] const std::string& path() const;
+
+  // Reading, newest session first, frames and shots by number.
+  [[nodiscard]] Result<std::vector<Player>> players();
+  [[nodiscard]] Result<std::optional<Player>> playerNamed(const std::string& name);
+  [[nodiscard]] Result<std::vector<SessionSummary>> sessions();
+  [[nodiscard]] Result<std::vector<FrameSummary>> frames(SessionId session);
+  [[nodiscard]] Result<std::vector<ShotSummary>> shots(FrameId frame);
+  [[nodiscard]] Result<StoredShot> shot(ShotId shot);
+  [[nodiscard]] Result<std::vector<Placement>> placements(FrameId frame);
+  [[nodiscard]] Result<MeasuredTable> tableOf(SessionId session);
+  /// Nothing for a session put in by hand.
+  [[nodiscard]] Result<std::optional<Rig>> rigOf(SessionId session);
+  [[nodiscard]] Result<std::optional<FilmEntry>> filmWithHash(const std::string& sha256);
+  /// The sessions in which a film was measured, oldest first.
+  [[nodiscard]] Result<std::vector<SessionSummary>> sessionsOfFilm(FilmId film);
+
+  // Writing.
+  /// id is ignored. Errors: AlreadyRecorded (subject: the name) for a name that is taken.
+  [[nodiscard]] Result<PlayerId> addPlayer(const Player& player);
+  [[nodiscard]] Result<void> updatePlayer(const Player& player);
+  [[nodiscard]] Result<SessionId> addSession(const NewSession& session);
+  /// The film of this content: the row that is there, its path brought up to date, or a new one.
+  [[nodiscard]] Result<FilmId> addFilm(const FilmEntry& film);
+  [[nodiscard]] Result<FrameId> addFrame(const NewFrame& frame);
+  /// The shot's number within the frame is reading.number. Errors: AlreadyRecorded when the frame has that number.
+  [[nodiscard]] Result<ShotId> appendShot(FrameId frame, const ShotReading& reading, std::span<const Track> tracks,
+                                          std::optional<PlayerId> player = std::nullopt);
+  [[nodiscard]] Result<void> addPlacement(FrameId frame, const Placement& placement);
+  /// Marks a frame as measured to its end.
+  [[nodiscard]] Result<void> completeFrame(FrameId frame);
+
+  /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
+  /// "foot-left", "true", a player's name); nothing clears it. Errors: FieldInvalid (subject: the field).
+  [[nodiscard]] Result<CorrectionId> correctShot(ShotId shot, ShotField field, const std::optional<std::string>& value,
+                                                 const std::string& who, UtcMilliseconds when);
+  [[nodiscard]] Result<NoteId> addNote(ShotId shot, const std::string& text, const std::string& who,
+                                       UtcMilliseconds when);
+  [[nodiscard]] Result<void> addTag(ShotId shot, const std::string& tag);
+  [[nodiscard]] Result<void> removeTag(ShotId shot, const std::string& tag);
+
+ private:
+  class Impl;
+  explicit Record(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> impl_;
+};
+
+/// SHA-256 of a whole file, lower-case hex. Errors: FileMissing, FileUnreadable.
+[[nodiscard]] Result<std::string> fileSha256(const std::string& path);
+
+}  // namespace ferrule

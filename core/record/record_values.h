@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/ids.h"
+#include "core/camera/rig.h"
+#include "core/table/measured_table.h"
+#include "core/table/shot.h"
+#include "core/table/track.h"
+
+/// What goes into the record and what comes out of it, as values.
+namespace ferrule {
+
+/// Milliseconds since 1970-01-01 00:00 UTC, without leap seconds. Never local time, so an hour that the clocks repeat in
+/// autumn stays in order.
+using UtcMilliseconds = std::int64_t;
+
+enum class Handedness { Unknown, Right, Left, Both };
+
+/// A person. Names are unique in one record.
+struct Player {
+  PlayerId id;
+  std::string name;
+  Handedness handedness = Handedness::Unknown;
+  bool minor = false;                          ///< consent must then come from a parent or guardian
+  std::optional<UtcMilliseconds> consentGiven; ///< when consent to filming and keeping was given; nothing: not given
+  std::string consentBy;                       ///< who gave it: the player or a guardian
+
+  bool operator==(const Player&) const = default;
+};
+
+/// One film file, known by its content.
+struct FilmEntry {
+  FilmId id;
+  std::string path;    ///< where it was when it was measured
+  std::string sha256;  ///< of the whole file, lower-case hex
+  ImageSize size;
+  long images = 0;                              ///< read, not claimed
+  double duration_s = 0.0;                      ///< time of the last image
+  std::optional<UtcMilliseconds> firstImage;    ///< when the first image was taken: turns film time into UTC
+
+  bool operator==(const FilmEntry&) const = default;
+};
+
+/// A session to be added.
+struct NewSession {
+  std::string name;
+  UtcMilliseconds started = 0;
+  std::string tableName;          ///< the owner's name for the table, a preset or a file's name
+  MeasuredTable table;
+  std::optional<Rig> rig;         ///< nothing when the session is put in by hand
+  std::vector<PlayerId> players;  ///< in playing order
+
+  bool operator==(const NewSession&) const = default;
+};
+
+/// A frame to be added; its number follows from the session.
+struct NewFrame {
+  SessionId session;
+  std::string game;    ///< "eight-ball", ...; empty when unknown
+  std::optional<FilmId> film;
+
+  bool operator==(const NewFrame&) const = default;
+};
+
+struct SessionSummary {
+  SessionId id;
+  std::string name;
+  UtcMilliseconds started = 0;
+  std::string tableName;
+  std::vector<std::string> players;  ///< in playing order
+  int frames = 0;
+  int shots = 0;
+
+  bool operator==(const SessionSummary&) const = default;
+};
+
+struct FrameSummary {
+  FrameId id;
+  SessionId session;
+  int number = 0;  ///< within the session, from 1
+  std::string game;
+  std::optional<FilmEntry> film;
+  int shots = 0;
+  bool complete = false;  ///< false: still running, or measuring was interrupted
+
+  bool operator==(const FrameSummary&) const = default;
+};
+
+/// One row of a shot list. Values are the corrected ones where a person corrected them.
+struct ShotSummary {
+  ShotId id;
+  FrameId frame;
+  int number = 0;  ///< within the frame, from 1
+  std::optional<PlayerId> player;
+  std::string playerName;  ///< empty when the player is unknown
+  double strike_s = 0.0;   ///< film time
+  double rest_s = 0.0;
+  std::optional<UtcMilliseconds> struckAt;
+  Outcome outcome = Outcome::Miss;
+  Verdict verdict = Verdict::Proposed;
+  std::optional<BallName> firstContact;
+  bool scratch = false;
+  std::optional<Target> target;
+  std::vector<PocketedBall> pocketed;
+  Delivery delivery;
+  bool corrected = false;  ///< a person changed at least one value
+
+  bool operator==(const ShotSummary&) const = default;
+};
+
+/// The values of a shot that a person may correct.
+enum class ShotField { Player, Outcome, FirstContact, Scratch, TargetBall, TargetPocket };
+
+/// A value that was measured and what a person made of it. Both are kept for good.
+struct ValueCorrection {
+  CorrectionId id;
+  std::string entity;                     ///< "shot", "frame", ...
+  std::int64_t entityId = 0;
+  std::string field;                      ///< "outcome", ...
+  std::optional<std::string> measured;    ///< the value that stood before, in the words of the files; nothing: none
+  std::optional<std::string> corrected;
+  std::string who;
+  UtcMilliseconds when = 0;
+
+  bool operator==(const ValueCorrection&) const = default;
+};
+
+struct Note {
+  NoteId id;
+  std::string text;
+  std::string who;
+  UtcMilliseconds when = 0;
+
+  bool operator==(const Note&) const = default;
+};
+
+/// One shot whole, as the review shows it.
+struct StoredShot {
+  ShotId id;
+  FrameId frame;
+  SessionId session;
+  std::optional<PlayerId> player;
+  std::string playerName;
+  std::optional<FilmEntry> film;
+  ShotReading reading;         ///< corrected where a person corrected; number within the frame
+  std::vector<Track> tracks;   ///< quantised to 0.01 mm and 0.1 ms
+  std::vector<ValueCorrection> corrections;  ///< oldest first
+  std::vector<Note> notes;     ///< oldest first
+  std::vector<std::string> tags;
+
+  bool operator==(const StoredShot&) const = default;
+};
+
+/// "right", "left", "both", "unknown".
+[[nodiscard]] std::string_view toText(Handedness handedness);
+[[nodiscard]] std::optional<Handedness> handednessFromText(std::string_view text);
+/// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket".
+[[nodiscard]] std::string_view toText(ShotField field);
+[[nodiscard]] std::optional<ShotField> shotFieldFromText(std::string_view text);
+
+}  // namespace ferrule
