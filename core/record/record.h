@@ -62,8 +62,8 @@ class Record {
   [[nodiscard]] Result<StoredShot> shot(ShotId shot);
   [[nodiscard]] Result<std::vector<Placement>> placements(FrameId frame);
   [[nodiscard]] Result<MeasuredTable> tableOf(SessionId session);
-  /// Nothing for a session put in by hand.
-  [[nodiscard]] Result<std::optional<Rig>> rigOf(SessionId session);
+  /// Nothing for a frame put in by hand.
+  [[nodiscard]] Result<std::optional<Rig>> rigOf(FrameId frame);
   [[nodiscard]] Result<std::optional<FilmEntry>> filmWithHash(const std::string& sha256);
   /// The sessions in which a film was measured, oldest first.
   [[nodiscard]] Result<std::vector<SessionSummary>> sessionsOfFilm(FilmId film);

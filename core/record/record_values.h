@@ -53,17 +53,18 @@ struct NewSession {
   UtcMilliseconds started = 0;
   std::string tableName;          ///< the owner's name for the table, a preset or a file's name
   MeasuredTable table;
-  std::optional<Rig> rig;         ///< nothing when the session is put in by hand
   std::vector<PlayerId> players;  ///< in playing order
 
   bool operator==(const NewSession&) const = default;
 };
 
-/// A frame to be added; its number follows from the session.
+/// A frame to be added; its number follows from the session. One film is one frame; the rig belongs to the film, since
+/// a camera may be moved within one session.
 struct NewFrame {
   SessionId session;
   std::string game;    ///< "eight-ball", ...; empty when unknown
-  std::optional<FilmId> film;
+  std::optional<FilmId> film;  ///< nothing when the frame is put in by hand
+  std::optional<Rig> rig;      ///< the one the film was measured with
 
   bool operator==(const NewFrame&) const = default;
 };
@@ -149,7 +150,7 @@ struct StoredShot {
   std::string playerName;
   std::optional<FilmEntry> film;
   ShotReading reading;         ///< corrected where a person corrected; number within the frame
-  std::vector<Track> tracks;   ///< quantised to 0.01 mm and 0.1 ms
+  std::vector<Track> tracks;   ///< quantised to 0.01 mm and 1 us
   std::vector<ValueCorrection> corrections;  ///< oldest first
   std::vector<Note> notes;     ///< oldest first
   std::vector<std::string> tags;
