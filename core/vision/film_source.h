@@ -31,7 +31,7 @@ struct FilmImage {
 /// Reads a film front to back, one owner thread.
 class FilmSource {
  public:
-  /// Errors: FileMissing, FileEmpty, NotAFilm, FilmWithoutPicture, FilmTruncated.
+  /// Errors: FileMissing, FileEmpty, FileUnreadable, NotAFilm, FilmWithoutPicture, FilmTruncated (not one whole image).
   [[nodiscard]] static Result<FilmSource> open(const std::string& path);
   ~FilmSource();
   FilmSource(FilmSource&&) noexcept;
@@ -40,6 +40,8 @@ class FilmSource {
   [[nodiscard]] const FilmInfo& info() const;
   /// The next image; nothing at the end. image.picture's memory is reused where it fits.
   bool next(FilmImage& image);
+  /// After the end: whether the film's header promised clearly more images than there were.
+  [[nodiscard]] bool endedEarly() const;
 
  private:
   class Impl;

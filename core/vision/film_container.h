@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/base/error.h"
+
+namespace ferrule {
+
+/// One compressed image of a film as its container holds it.
+struct ContainerImage {
+  double time_s = 0.0;  ///< presentation time, on the container's own zero
+  bool key = false;     ///< can be decoded without any image before it
+
+  bool operator==(const ContainerImage&) const = default;
+};
+
+/// What a container says of the film inside it.
+struct FilmContainer {
+  int width = 0;   ///< px, before any turn
+  int height = 0;  ///< px, before any turn
+  int turn_deg = 0;  ///< clockwise turn that sets the picture upright: 0, 90, 180, 270
+  double rate_hz = 0.0;     ///< guessed; 0 when unknown
+  double duration_s = 0.0;  ///< claimed; 0 when unknown
+};
+
+/// Opens a film's container without decoding pictures.
+/// Errors: FileMissing, FileEmpty, FileUnreadable, NotAFilm, FilmWithoutPicture, FilmTruncated.
+[[nodiscard]] Result<FilmContainer> readFilmContainer(const std::string& path);
+
+/// The times of all images of a film in presentation order, in one cheap pass that decodes nothing. An image without a
+/// time of its own takes its decoding time. Errors: as readFilmContainer.
+[[nodiscard]] Result<std::vector<ContainerImage>> readContainerImages(const std::string& path);
+
+}  // namespace ferrule
