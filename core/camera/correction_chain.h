@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,7 +25,7 @@ struct Correction {
 /// The ordered list of corrections of one rig. Cannot hold two of one kind, nor any out of order.
 class CorrectionChain {
  public:
-  /// Errors: CorrectionTwice (detail: the kind).
+  /// Puts a correction in its place. Errors: CorrectionTwice (subject: its source, detail: the kind).
   [[nodiscard]] Result<void> add(Correction correction);
   [[nodiscard]] const std::vector<Correction>& corrections() const { return corrections_; }
   bool operator==(const CorrectionChain&) const = default;
@@ -35,5 +36,7 @@ class CorrectionChain {
 
 /// "rotation", "image-scale", "lens", "pose": the words used in files.
 [[nodiscard]] std::string_view toText(CorrectionKind kind);
+/// Nothing for anything else.
+[[nodiscard]] std::optional<CorrectionKind> correctionKindFromText(std::string_view text);
 
 }  // namespace ferrule

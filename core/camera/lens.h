@@ -3,7 +3,9 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 
 #include "core/geometry/frames.h"
 
@@ -54,5 +56,12 @@ struct Lens {
 /// The ray of a picture point. Iterates to convergence and projects back; nothing where that misses by more than
 /// 0.05 px (beyond the fold of the model).
 [[nodiscard]] std::optional<CameraRay> rayFromImage(const Lens& lens, ImagePoint point);
+
+/// "none", "brown5", "brown8", "fisheye": the words used in files.
+[[nodiscard]] std::string_view toText(LensModel model);
+/// Nothing for anything else.
+[[nodiscard]] std::optional<LensModel> lensModelFromText(std::string_view text);
+/// The names of the coefficients that a model uses, in the order of Lens::coefficients.
+[[nodiscard]] std::span<const std::string_view> coefficientNames(LensModel model);
 
 }  // namespace ferrule

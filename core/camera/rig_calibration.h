@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/base/error.h"
+#include "core/camera/rig.h"
+#include "core/camera/tag_observation.h"
+#include "core/table/measured_table.h"
+
+namespace ferrule {
+
+/// A tag averaged over several images of a film whose camera stands still.
+struct AveragedTag {
+  TagObservation tag;
+  double scatter_px = 0.0;  ///< standard deviation of one corner coordinate from image to image
+  int images = 0;           ///< how many images it was seen in
+
+  bool operator==(const AveragedTag&) const = default;
+};
+
+/// Everything a rig is made of, with the names that errors and the chain speak of.
+struct RigEvidence {
+  Lens lens;                 ///< as calibrated
+  std::string lensSource;    ///< its file
+  ImageSize filmSize;        ///< upright, after the film's rotation flag
+  int filmRotation_deg = 0;  ///< clockwise turn that the reader applied
+  std::string film;          ///< its name
+  std::vector<AveragedTag> tags;
+  std::string date;          ///< ISO 8601, of the film or of today
+};
+
+/// The lens as it applies to this film, and the corrections so far (rotation, image size, lens), without a pose.
+/// Errors: ImageSizeMismatch.
+[[nodiscard]] Result<Rig> rigWithoutPose(const RigEvidence& evidence);
+
+/// A rig from the table's tags: pose by PnP refined on all corners at their heights.
+///
+/// Errors: ImageSizeMismatch; TagsTooFew (fewer than three of the table's tags);
+/// TagsInconsistent, detail and numbers: "swapped" {id, id}, "turned" {id, degrees clockwise},
+/// "misplaced" {id, distance in mm}, "no-pose" {}.
+[[nodiscard]] Result<Rig> calibrateRig(const RigEvidence& evidence, const MeasuredTable& measured);
+
+}  // namespace ferrule
