@@ -3,11 +3,16 @@
 
 #include <CLI/CLI.hpp>
 
+#include "app/console/calibrate_command.h"
+
 namespace ferrule {
 
 int runConsole(int argc, char** argv) {
   CLI::App app{"Ferrule measures cue-sports film into shots.", "ferrule"};
   app.require_subcommand(1);
+  // Each command sets the exit status from its callback; one line per command.
+  int status = 0;
+  addCalibrateCommand(app, status);
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp& help) {
@@ -16,7 +21,7 @@ int runConsole(int argc, char** argv) {
     app.exit(error);
     return 2;
   }
-  return 0;
+  return status;
 }
 
 }  // namespace ferrule

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/console/calibrate_command.h"
+
+#include <CLI/CLI.hpp>
+
+namespace ferrule {
+
+void addCalibrateCommand(CLI::App& app, int& status) {
+  CLI::App* calibrate = app.add_subcommand("calibrate", "Measure a lens, or where a camera sits over a table");
+  calibrate->require_subcommand(1);
+  addCalibrateRigCommand(*calibrate, status);
+}
+
+}  // namespace ferrule

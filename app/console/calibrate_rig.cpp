@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <CLI/CLI.hpp>
+#include <memory>
+#include <string>
+
+#include "app/console/calibrate_command.h"
+#include "app/console/console_output.h"
+#include "core/camera/lens_file.h"
+#include "core/camera/rig_calibration.h"
+#include "core/camera/rig_file.h"
+#include "core/geometry/units.h"
+#include "core/table/measured_table.h"
+#include "core/vision/film_source.h"
+#include "core/vision/tag_survey.h"
+
+namespace ferrule {
+
+namespace {
+
+struct Call {
+  std::string lens;
+  std::string table;
+  std::string film;
+  std::string output;
+};
+
+/// Every so many images one is looked at: neighbours show the same noise of the film's coding.
+constexpr long kStride = 3;
+/// A film whose tags stay hidden so long will not show them later.
+constexpr long kMostImages = 900;
+
+QString mm(double length_m) {
+  return QString::number(millimetresFromMetres(length_m), 'f', 2);
+}
+
+void printSummary(const Rig& rig) {
+  const TablePoint3 eye = cameraPosition(rig);
+  printResult(QStringLiteral("camera at x %1 y %2 z %3 mm").arg(mm(eye.x), mm(eye.y), mm(eye.z)));
+  printResult(QStringLiteral("tags: rms %1 px, %2 mm").arg(rig.poseRms_px, 0, 'f', 3).arg(mm(rig.tagRms_m)));
+  for (const TagResidual& tag : rig.tags) {
+    printResult(QStringLiteral("  tag %1: %2 px, %3 mm; left out: %4 mm")
+                    .arg(tag.id)
+                    .arg(tag.rms_px, 0, 'f', 3)
+                    .arg(mm(tag.rms_m), mm(tag.leaveOneOut_m)));
+  }
+  for (const Correction& correction : rig.chain.corrections()) {
+    printResult(QStringLiteral("chain: %1 from %2: %3")
+                    .arg(QString::fromUtf8(toText(correction.kind).data()), QString::fromStdString(correction.source),
+                         QString::fromStdString(correction.purpose)));
+  }
+  printResult(QStringLiteral("verdict: %1").arg(QString::fromStdString(rig.verdict)));
+}
+
+Result<Rig> rigOf(const Call& call, const JobControl& job) {
+  const auto lens = readLensFile(call.lens);
+  if (!lens) return tl::make_unexpected(lens.error());
+  const auto measured = measuredTableFrom(call.table);
+  if (!measured) return tl::make_unexpected(measured.error());
+  auto survey = TagSurvey::of(*measured, call.table);
+  if (!survey) return tl::make_unexpected(survey.error());
+  auto film = FilmSource::open(call.film);
+  if (!film) return tl::make_unexpected(film.error());
+
+  RigEvidence evidence;
+  evidence.lens = *lens;
+  evidence.lensSource = call.lens;
+  evidence.film = call.film;
+  evidence.date = today();
+  evidence.filmSize = film->info().size;
+  evidence.filmRotation_deg = film->info().rotation_deg;
+  FilmImage image;
+  while (image.number < kMostImages && !survey->enough() && film->next(image)) {
+    if (image.number % kStride == 0) survey->add(image.picture);
+    job.reportShare(-1.0, "looking for tags");
+  }
+  auto tags = survey->result(call.film);
+  if (!tags) return tl::make_unexpected(tags.error());
+  evidence.tags = std::move(*tags);
+  return calibrateRig(evidence, *measured);
+}
+
+int run(const Call& call) {
+  const auto rig = rigOf(call, consoleJob());
+  if (!rig) return reportError(rig.error());
+  if (const auto written = writeRigFile(call.output, *rig); !written) return reportError(written.error());
+  printSummary(*rig);
+  return 0;
+}
+
+}  // namespace
+
+void addCalibrateRigCommand(CLI::App& calibrate, int& status) {
+  CLI::App* command = calibrate.add_subcommand("rig", "Find where the camera sits, from the table's tags");
+  const auto call = std::make_shared<Call>();
+  command->add_option("--lens", call->lens, "Lens file")->required();
+  command->add_option("--table", call->table, "table.json, or a preset such as 9ft")->required();
+  command->add_option("--film", call->film, "A film of the table")->required();
+  command->add_option("-o,--output", call->output, "The rig file to write")->required();
+  command->callback([call, &status] { status = run(*call); });
+}
+
+}  // namespace ferrule
