@@ -26,6 +26,8 @@ constexpr Limits kTagSide{10.0, 300.0};
 constexpr Limits kCornerMouth{95.0, 150.0};
 constexpr Limits kSideMouth{100.0, 160.0};
 constexpr Limits kCoordinate{-3000.0, 3000.0};
+/// Source: world equipment specification, cushions: 63.5 +- 1 % of the ball's diameter.
+constexpr double kNoseHeightShare = 0.635;
 
 class Reader {
  public:
@@ -141,7 +143,7 @@ Result<MeasuredTable> fromJson(const json& object, const std::string& name) {
                    {millimetresFromMetres(measured.table.width_m), kWidth.least,
                     millimetresFromMetres(measured.table.length_m)});
   }
-  measured.table.noseHeight_m = 0.635 * measured.balls.diameter_m;
+  measured.table.noseHeight_m = kNoseHeightShare * measured.balls.diameter_m;
 
   if (object.contains("tag_dictionary")) {
     if (!object.at("tag_dictionary").is_string()) return failure(ErrorCode::FieldInvalid, name, "tag_dictionary");
@@ -193,6 +195,7 @@ Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath) {
   if (const auto size = tableSizeNamed(presetOrPath)) {
     MeasuredTable measured;
     measured.table = tableOfSize(*size);
+    measured.table.noseHeight_m = kNoseHeightShare * measured.balls.diameter_m;
     return measured;
   }
   return readMeasuredTable(presetOrPath);

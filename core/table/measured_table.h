@@ -51,5 +51,7 @@ struct MeasuredTable {
 [[nodiscard]] Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath);
 /// table.json's content; name stands for the file in errors.
 [[nodiscard]] Result<MeasuredTable> parseMeasuredTable(const std::string& json, const std::string& name);
+/// The same content again, in the form of table.json: what parseMeasuredTable makes of it equals measured.
+[[nodiscard]] std::string measuredTableText(const MeasuredTable& measured);
 
 }  // namespace ferrule
