@@ -52,6 +52,8 @@ class Record {
   Record& operator=(Record&&) noexcept;
 
   [[nodiscard]] const std::string& path() const;
+  /// The engine's own check of the whole file; reads all of it. Errors: RecordBroken (detail: what is wrong).
+  [[nodiscard]] Result<void> check();
 
   // Reading, newest session first, frames and shots by number.
   [[nodiscard]] Result<std::vector<Player>> players();
@@ -84,9 +86,14 @@ class Record {
   [[nodiscard]] Result<void> completeFrame(FrameId frame);
 
   /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
-  /// "foot-left", "true", a player's name); nothing clears it. Errors: FieldInvalid (subject: the field).
+  /// "foot-left", "true", a player's name); nothing clears it. An outcome set by a person is certain; a target set by a
+  /// person loses the cut angle, line error and miss side measured against the old one.
+  /// Errors: FieldInvalid (subject: the value; detail: the field), NotFound for an unknown player.
   [[nodiscard]] Result<CorrectionId> correctShot(ShotId shot, ShotField field, const std::optional<std::string>& value,
                                                  const std::string& who, UtcMilliseconds when);
+  /// Undo: puts back what a correction replaced, with all that fell with it, and forgets it. Only the latest correction
+  /// of a field can be withdrawn. Errors: NotFound for one that is gone or has a later one on top.
+  [[nodiscard]] Result<void> withdrawCorrection(CorrectionId correction);
   [[nodiscard]] Result<NoteId> addNote(ShotId shot, const std::string& text, const std::string& who,
                                        UtcMilliseconds when);
   [[nodiscard]] Result<void> addTag(ShotId shot, const std::string& tag);

@@ -128,6 +128,7 @@ struct ValueCorrection {
   std::optional<std::string> corrected;
   std::string who;
   UtcMilliseconds when = 0;
+  std::optional<CorrectionId> cause;  ///< fell with that correction
 
   bool operator==(const ValueCorrection&) const = default;
 };

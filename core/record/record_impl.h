@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/record/connection.h"
+#include "core/record/record.h"
+
+namespace ferrule {
+
+class Record::Impl {
+ public:
+  explicit Impl(Connection open) : connection(std::move(open)) {}
+
+  /// NotFound for a row of this record.
+  [[nodiscard]] tl::unexpected<Error> notFound(const char* kind, std::int64_t id) const {
+    return failure(ErrorCode::NotFound, std::string(kind) + ' ' + std::to_string(id), connection.path());
+  }
+  /// RecordBroken for a stored value that makes no sense.
+  [[nodiscard]] tl::unexpected<Error> senseless(const char* what) const {
+    return failure(ErrorCode::RecordBroken, connection.path(), what);
+  }
+
+  Connection connection;
+};
+
+/// A shot's list row and the columns that only the whole shot needs.
+struct ShotRow {
+  ShotSummary summary;
+  SessionId session;
+};
+
+/// The list rows selected by a condition on shots s and frames f ("s.frame_id = ?"), in the order of frames and numbers.
+[[nodiscard]] Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
+                                                    const std::vector<QVariant>& values);
+
+[[nodiscard]] Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotId shot);
+
+/// The columns of films, in the order of filmOf.
+inline constexpr const char* kFilmColumns =
+    "films.id, films.path, films.sha256, films.width_px, films.height_px, films.images, films.duration_s, "
+    "films.first_image_ms";
+[[nodiscard]] FilmEntry filmOf(const Row& row, std::size_t first);
+
+}  // namespace ferrule

@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/schema.h"
+
+#include <array>
+
+#include "core/record/record.h"
+
+namespace ferrule {
+
+namespace {
+
+// Units are in the names. *_ms is UTC in milliseconds, film times are seconds from the film's first image. uid is
+// random and unique over all machines, so that records can be merged; films, rigs and lenses are known by their content.
+// Balls and pockets are stored as the words of the files.
+constexpr const char* kVersion1[] = {
+    R"(CREATE TABLE players(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      name TEXT NOT NULL UNIQUE,
+      handedness TEXT NOT NULL CHECK(handedness IN ('unknown', 'right', 'left', 'both')),
+      remark TEXT
+    ) STRICT)",
+    R"(CREATE TABLE tables(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      name TEXT NOT NULL,
+      measured TEXT NOT NULL,
+      UNIQUE(name, measured)
+    ) STRICT)",
+    R"(CREATE TABLE lenses(
+      id INTEGER PRIMARY KEY,
+      sha256 TEXT NOT NULL UNIQUE,
+      camera TEXT NOT NULL,
+      content TEXT NOT NULL
+    ) STRICT)",
+    R"(CREATE TABLE rigs(
+      id INTEGER PRIMARY KEY,
+      sha256 TEXT NOT NULL UNIQUE,
+      lens_id INTEGER NOT NULL REFERENCES lenses(id),
+      content TEXT NOT NULL,
+      chain TEXT NOT NULL,
+      pose_rms_px REAL NOT NULL,
+      tag_rms_mm REAL NOT NULL,
+      verdict TEXT NOT NULL
+    ) STRICT)",
+    R"(CREATE TABLE films(
+      id INTEGER PRIMARY KEY,
+      sha256 TEXT NOT NULL UNIQUE,
+      path TEXT NOT NULL,
+      width_px INTEGER NOT NULL,
+      height_px INTEGER NOT NULL,
+      images INTEGER NOT NULL,
+      duration_s REAL NOT NULL,
+      first_image_ms INTEGER
+    ) STRICT)",
+    R"(CREATE TABLE sessions(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      name TEXT NOT NULL,
+      started_ms INTEGER NOT NULL,
+      table_id INTEGER NOT NULL REFERENCES tables(id)
+    ) STRICT)",
+    "CREATE INDEX sessions_by_start ON sessions(started_ms, id)",
+    R"(CREATE TABLE session_players(
+      session_id INTEGER NOT NULL REFERENCES sessions(id) ON DELETE CASCADE,
+      seat INTEGER NOT NULL,
+      player_id INTEGER NOT NULL REFERENCES players(id) ON DELETE CASCADE,
+      PRIMARY KEY(session_id, seat),
+      UNIQUE(session_id, player_id)
+    ) STRICT, WITHOUT ROWID)",
+    "CREATE INDEX session_players_by_player ON session_players(player_id)",
+    R"(CREATE TABLE frames(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      session_id INTEGER NOT NULL REFERENCES sessions(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      game TEXT NOT NULL,
+      film_id INTEGER REFERENCES films(id),
+      rig_id INTEGER REFERENCES rigs(id),
+      complete INTEGER NOT NULL CHECK(complete IN (0, 1)),
+      UNIQUE(session_id, number)
+    ) STRICT)",
+    "CREATE INDEX frames_by_film ON frames(film_id)",
+    R"(CREATE TABLE shots(
+      id INTEGER PRIMARY KEY,
+      frame_id INTEGER NOT NULL REFERENCES frames(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      player_id INTEGER REFERENCES players(id) ON DELETE CASCADE,
+      strike_s REAL NOT NULL,
+      rest_s REAL NOT NULL,
+      strike_ms INTEGER,
+      outcome TEXT NOT NULL CHECK(outcome IN ('pot', 'miss', 'safety', 'scratch', 'foul', 'break')),
+      first_contact TEXT,
+      scratch INTEGER NOT NULL CHECK(scratch IN (0, 1)),
+      target_ball TEXT,
+      target_pocket TEXT,
+      target_cut_rad REAL,
+      target_line_error_rad REAL,
+      target_miss_side TEXT CHECK(target_miss_side IN ('over', 'under')),
+      UNIQUE(frame_id, number)
+    ) STRICT)",
+    "CREATE INDEX shots_by_player ON shots(player_id, strike_ms)",
+    R"(CREATE TABLE positions(
+      shot_id INTEGER NOT NULL REFERENCES shots(id) ON DELETE CASCADE,
+      ball TEXT NOT NULL,
+      before_x_m REAL,
+      before_y_m REAL,
+      after_x_m REAL,
+      after_y_m REAL,
+      PRIMARY KEY(shot_id, ball),
+      CHECK((before_x_m IS NULL) = (before_y_m IS NULL)),
+      CHECK((after_x_m IS NULL) = (after_y_m IS NULL))
+    ) STRICT, WITHOUT ROWID)",
+    // Each value is there with its standard uncertainty, or absent with the reason.
+    R"(CREATE TABLE deliveries(
+      shot_id INTEGER PRIMARY KEY REFERENCES shots(id) ON DELETE CASCADE,
+      aim_rad REAL, aim_u_rad REAL, aim_reason TEXT,
+      speed_mps REAL, speed_u_mps REAL, speed_reason TEXT,
+      side REAL, side_u REAL, side_reason TEXT,
+      height REAL, height_u REAL, height_reason TEXT,
+      elevation_rad REAL, elevation_u_rad REAL, elevation_reason TEXT,
+      CHECK((aim_rad IS NULL) = (aim_u_rad IS NULL) AND (aim_rad IS NULL) = (aim_reason IS NOT NULL)),
+      CHECK((speed_mps IS NULL) = (speed_u_mps IS NULL) AND (speed_mps IS NULL) = (speed_reason IS NOT NULL)),
+      CHECK((side IS NULL) = (side_u IS NULL) AND (side IS NULL) = (side_reason IS NOT NULL)),
+      CHECK((height IS NULL) = (height_u IS NULL) AND (height IS NULL) = (height_reason IS NOT NULL)),
+      CHECK((elevation_rad IS NULL) = (elevation_u_rad IS NULL)
+        AND (elevation_rad IS NULL) = (elevation_reason IS NOT NULL))
+    ) STRICT)",
+    R"(CREATE TABLE events(
+      shot_id INTEGER NOT NULL REFERENCES shots(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      time_s REAL NOT NULL,
+      kind TEXT NOT NULL CHECK(kind IN ('ball', 'cushion', 'pocket', 'off-table')),
+      ball TEXT NOT NULL,
+      other TEXT,
+      cushion TEXT,
+      pocket TEXT,
+      x_m REAL NOT NULL,
+      y_m REAL NOT NULL,
+      PRIMARY KEY(shot_id, number)
+    ) STRICT, WITHOUT ROWID)",
+    R"(CREATE TABLE pocketed(
+      shot_id INTEGER NOT NULL REFERENCES shots(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      ball TEXT NOT NULL,
+      pocket TEXT NOT NULL,
+      PRIMARY KEY(shot_id, number)
+    ) STRICT, WITHOUT ROWID)",
+    // packed: track_blob.h
+    R"(CREATE TABLE tracks(
+      id INTEGER PRIMARY KEY,
+      shot_id INTEGER NOT NULL REFERENCES shots(id) ON DELETE CASCADE,
+      ball TEXT NOT NULL,
+      packed BLOB NOT NULL,
+      UNIQUE(shot_id, ball)
+    ) STRICT)",
+    R"(CREATE TABLE placements(
+      id INTEGER PRIMARY KEY,
+      frame_id INTEGER NOT NULL REFERENCES frames(id) ON DELETE CASCADE,
+      ball TEXT NOT NULL,
+      time_s REAL NOT NULL,
+      x_m REAL NOT NULL,
+      y_m REAL NOT NULL
+    ) STRICT)",
+    "CREATE INDEX placements_by_frame ON placements(frame_id, id)",
+};
+
+// Consent, how sure a reading is, what people correct and write. A player's remark becomes a note.
+constexpr const char* kVersion2[] = {
+    "ALTER TABLE players ADD COLUMN minor INTEGER NOT NULL DEFAULT 0 CHECK(minor IN (0, 1))",
+    "ALTER TABLE players ADD COLUMN consent_given_ms INTEGER",
+    "ALTER TABLE players ADD COLUMN consent_by TEXT NOT NULL DEFAULT ''",
+    // Nobody wrote down how sure the older outcomes were, so a person is asked.
+    "ALTER TABLE shots ADD COLUMN verdict TEXT NOT NULL DEFAULT 'ask' CHECK(verdict IN ('certain', 'proposed', 'ask'))",
+    // cause_id: a value that fell because another one was corrected (the cut angle of a target that was not the target).
+    R"(CREATE TABLE corrections(
+      id INTEGER PRIMARY KEY,
+      entity TEXT NOT NULL,
+      entity_id INTEGER NOT NULL,
+      field TEXT NOT NULL,
+      measured TEXT,
+      corrected TEXT,
+      who TEXT NOT NULL,
+      when_ms INTEGER NOT NULL,
+      cause_id INTEGER REFERENCES corrections(id) ON DELETE CASCADE
+    ) STRICT)",
+    "CREATE INDEX corrections_by_cause ON corrections(cause_id)",
+    "CREATE INDEX corrections_by_entity ON corrections(entity, entity_id, id)",
+    R"(CREATE TABLE notes(
+      id INTEGER PRIMARY KEY,
+      entity TEXT NOT NULL,
+      entity_id INTEGER NOT NULL,
+      note TEXT NOT NULL,
+      who TEXT NOT NULL,
+      when_ms INTEGER NOT NULL
+    ) STRICT)",
+    "CREATE INDEX notes_by_entity ON notes(entity, entity_id, id)",
+    R"(CREATE TABLE tags(
+      entity TEXT NOT NULL,
+      entity_id INTEGER NOT NULL,
+      tag TEXT NOT NULL,
+      PRIMARY KEY(entity, entity_id, tag)
+    ) STRICT, WITHOUT ROWID)",
+    R"(INSERT INTO notes(entity, entity_id, note, who, when_ms)
+       SELECT 'player', id, remark, '', 0 FROM players WHERE remark IS NOT NULL AND remark <> '' ORDER BY id)",
+    "ALTER TABLE players DROP COLUMN remark",
+    // corrections, notes and tags point at rows of several tables, so what foreign keys do elsewhere is done here.
+    R"(CREATE TRIGGER shot_removed AFTER DELETE ON shots BEGIN
+      DELETE FROM corrections WHERE entity = 'shot' AND entity_id = OLD.id;
+      DELETE FROM notes WHERE entity = 'shot' AND entity_id = OLD.id;
+      DELETE FROM tags WHERE entity = 'shot' AND entity_id = OLD.id;
+    END)",
+    R"(CREATE TRIGGER player_removed AFTER DELETE ON players BEGIN
+      DELETE FROM corrections WHERE entity = 'player' AND entity_id = OLD.id;
+      DELETE FROM notes WHERE entity = 'player' AND entity_id = OLD.id;
+      DELETE FROM tags WHERE entity = 'player' AND entity_id = OLD.id;
+    END)",
+};
+
+constexpr std::array kMigrations{
+    Migration{1, kVersion1},
+    Migration{2, kVersion2},
+};
+static_assert(kMigrations.back().version == kRecordVersion);
+
+}  // namespace
+
+std::span<const Migration> migrations() { return kMigrations; }
+
+}  // namespace ferrule
