@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/reading/contacts.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ferrule {
+
+namespace {
+
+/// Centres at a contact may seem this far from two radii apart, m: two position errors and their drift.
+constexpr double kGap_m = 0.006;
+/// How well the distance of two radii is known when it helps to find the time, m.
+constexpr double kGapUncertainty_m = 0.0015;
+/// The jump of at least one ball lies this near to the line of centres; more when a second impact is mixed in.
+constexpr double kLeastCosine = 0.86;
+constexpr double kLeastCosineInRack = 0.3;
+constexpr int kTimeSteps = 48;
+
+double cosine(TableVector a, TableVector b) {
+  const double lengths = length(a) * length(b);
+  return lengths > 0.0 ? dot(a, b) / lengths : 0.0;
+}
+
+/// The ball's centre at a time near a knot: from both sides, the surer one counting more.
+TablePoint placeNear(const Knot& knot, double time_s) {
+  const TablePoint before = knot.pieceBefore.at(time_s);
+  const TablePoint after = knot.pieceAfter.at(time_s);
+  const double ub = knot.pieceBefore.positionUncertainty_m(time_s);
+  const double ua = knot.pieceAfter.positionUncertainty_m(time_s);
+  const double wb = 1.0 / (ub * ub + 1e-9);
+  const double wa = 1.0 / (ua * ua + 1e-9);
+  return before + (wa / (wa + wb)) * (after - before);
+}
+
+struct Pairing {
+  double time_s = 0.0;
+  double gap_m = 0.0;
+  TablePoint first;
+  TablePoint second;
+};
+
+/// The time at which two knots agree best with one contact.
+Pairing pairUp(const Knot& a, const Knot& b, double radius_m, double imageInterval_s) {
+  const double low_s = std::max(a.from_s, b.from_s) - 0.6 * imageInterval_s;
+  const double high_s = std::max(low_s, std::min(a.to_s, b.to_s) + 0.6 * imageInterval_s);
+  Pairing best;
+  double least = 1e300;
+  for (int i = 0; i <= kTimeSteps; ++i) {
+    const double time_s = low_s + (high_s - low_s) * i / kTimeSteps;
+    const TablePoint pa = placeNear(a, time_s);
+    const TablePoint pb = placeNear(b, time_s);
+    const double gap_m = distance(pa, pb) - 2.0 * radius_m;
+    const double cost = disagreement(a, time_s) + disagreement(b, time_s) +
+                        (gap_m / kGapUncertainty_m) * (gap_m / kGapUncertainty_m);
+    if (cost < least) {
+      least = cost;
+      best = {time_s, gap_m, pa, pb};
+    }
+  }
+  return best;
+}
+
+bool near(double a_s, double b_s, double limit_s) {
+  return std::abs(a_s - b_s) <= limit_s;
+}
+
+class Search {
+ public:
+  Search(const std::vector<BallMotion>& motions, double radius_m, double imageInterval_s)
+      : motions_(motions), radius_m_(radius_m), interval_s_(imageInterval_s) {}
+
+  std::vector<Contact> run() {
+    for (std::size_t a = 0; a < motions_.size(); ++a) {
+      for (std::size_t b = a + 1; b < motions_.size(); ++b) pairKnots(a, b);
+    }
+    explainStarts();
+    std::ranges::stable_sort(contacts_, {}, &Contact::time_s);
+    return std::move(contacts_);
+  }
+
+ private:
+  void pairKnots(std::size_t a, std::size_t b) {
+    for (std::size_t i = 0; i < motions_[a].knots.size(); ++i) {
+      for (std::size_t j = 0; j < motions_[b].knots.size(); ++j) {
+        const Knot& ka = motions_[a].knots[i];
+        const Knot& kb = motions_[b].knots[j];
+        const double slack_s = 1.2 * interval_s_ + 2.0 * (ka.timeUncertainty_s + kb.timeUncertainty_s);
+        if (!near(ka.time_s, kb.time_s, slack_s)) continue;
+        const Pairing pairing = pairUp(ka, kb, radius_m_, interval_s_);
+        const double spread_m = std::hypot(ka.pieceBefore.positionUncertainty_m(pairing.time_s),
+                                           kb.pieceBefore.positionUncertainty_m(pairing.time_s));
+        if (std::abs(pairing.gap_m) > kGap_m + 2.0 * spread_m) continue;
+        const TableVector line = unit(pairing.second - pairing.first);
+        // Toward each other before; pushed apart by it.
+        const double closing_mps = dot(ka.before - kb.before, line);
+        if (closing_mps <= 0.0 || closing_mps < ka.velocityUncertainty_mps + kb.velocityUncertainty_mps) continue;
+        const double cosA = cosine(ka.jump(), -line);
+        const double cosB = cosine(kb.jump(), line);
+        if (std::max(cosA, cosB) < kLeastCosine || std::min(cosA, cosB) < 0.0) continue;
+        add(a, b, i, j, pairing, line);
+      }
+    }
+  }
+
+  void add(std::size_t a, std::size_t b, std::optional<std::size_t> i, std::optional<std::size_t> j,
+           const Pairing& pairing, TableVector line) {
+    const TableVector va = i ? motions_[a].knots[*i].before : motions_[a].velocityAt(pairing.time_s);
+    const TableVector vb = j ? motions_[b].knots[*j].before : motions_[b].velocityAt(pairing.time_s);
+    Contact contact;
+    contact.time_s = pairing.time_s;
+    double uncertainty_s = 1e9;
+    if (i) uncertainty_s = std::min(uncertainty_s, motions_[a].knots[*i].timeUncertainty_s);
+    if (j) uncertainty_s = std::min(uncertainty_s, motions_[b].knots[*j].timeUncertainty_s);
+    contact.timeUncertainty_s = uncertainty_s;
+    contact.first = a;
+    contact.second = b;
+    contact.firstKnot = i;
+    contact.secondKnot = j;
+    contact.firstPosition = pairing.first;
+    contact.secondPosition = pairing.second;
+    contact.line = line;
+    if (std::abs(dot(vb, line)) > std::abs(dot(va, line))) {
+      std::swap(contact.first, contact.second);
+      std::swap(contact.firstKnot, contact.secondKnot);
+      std::swap(contact.firstPosition, contact.secondPosition);
+      contact.line = -line;
+    }
+    contacts_.push_back(contact);
+  }
+
+  [[nodiscard]] bool explained(std::size_t ball, std::size_t knot) const {
+    return std::ranges::any_of(contacts_, [&](const Contact& contact) {
+      return (contact.first == ball && contact.firstKnot == knot) ||
+             (contact.second == ball && contact.secondKnot == knot);
+    });
+  }
+
+  /// A ball that starts from rest was pushed by another, though no pair of jumps told which: in a rack, where the blow
+  /// runs through resting balls, or when the ball that came was not measured well.
+  void explainStarts() {
+    for (std::size_t b = 0; b < motions_.size(); ++b) {
+      if (motions_[b].ball.isCueBall()) continue;
+      for (std::size_t j = 0; j < motions_[b].knots.size(); ++j) {
+        const Knot& start = motions_[b].knots[j];
+        if (!start.pieceBefore.resting || explained(b, j)) continue;
+        explainStart(b, j, start);
+      }
+    }
+  }
+
+  void explainStart(std::size_t b, std::size_t j, const Knot& start) {
+    std::optional<std::size_t> pusher;
+    std::optional<std::size_t> pusherKnot;
+    double best = kLeastCosineInRack;
+    Pairing pairing;
+    const TablePoint place = start.pieceBefore.position;
+    for (std::size_t a = 0; a < motions_.size(); ++a) {
+      if (a == b) continue;
+      std::optional<std::size_t> knot;
+      for (std::size_t i = 0; i < motions_[a].knots.size(); ++i) {
+        if (near(motions_[a].knots[i].time_s, start.time_s, 2.0 * interval_s_)) knot = i;
+      }
+      const bool cameMoving = length(motions_[a].velocityAt(start.time_s - interval_s_)) > 0.05;
+      if (!knot && !cameMoving) continue;
+      const TablePoint there = nearestApproach(a, knot, place, start.time_s);
+      const double gap_m = distance(there, place) - 2.0 * radius_m_;
+      if (gap_m > 2.0 * kGap_m) continue;
+      const double along = cosine(start.after, place - there);
+      if (along <= best) continue;
+      best = along;
+      pusher = a;
+      pusherKnot = knot;
+      pairing = {start.time_s, gap_m, there, place};
+    }
+    if (pusher) add(*pusher, b, pusherKnot, j, pairing, unit(pairing.second - pairing.first));
+  }
+
+  /// The place of ball a nearest to a point around a time; its own jump may lie anywhere within the image gap.
+  [[nodiscard]] TablePoint nearestApproach(std::size_t a, std::optional<std::size_t> knot, TablePoint point,
+                                           double time_s) const {
+    if (knot && motions_[a].knots[*knot].pieceBefore.resting) return motions_[a].knots[*knot].pieceBefore.position;
+    TablePoint best = motions_[a].at(time_s);
+    for (int i = -24; i <= 24; ++i) {
+      const double t = time_s + i * interval_s_ / 16.0;
+      const TablePoint there = knot ? placeNear(motions_[a].knots[*knot], t) : motions_[a].at(t);
+      if (std::abs(distance(there, point) - 2.0 * radius_m_) < std::abs(distance(best, point) - 2.0 * radius_m_)) {
+        best = there;
+      }
+    }
+    return best;
+  }
+
+  const std::vector<BallMotion>& motions_;
+  double radius_m_;
+  double interval_s_;
+  std::vector<Contact> contacts_;
+};
+
+}  // namespace
+
+std::vector<Contact> contactsOf(const std::vector<BallMotion>& motions, double radius_m, double imageInterval_s) {
+  return Search(motions, radius_m, imageInterval_s).run();
+}
+
+}  // namespace ferrule

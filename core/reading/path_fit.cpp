@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/reading/path_fit.h"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <vector>
+
+#include "core/geometry/units.h"
+
+namespace ferrule {
+
+namespace {
+
+enum Unknown { kStrike, kX, kY, kSpeed, kAim, kForward, kAcross, kLogSliding, kLogRolling, kUnknowns };
+using Unknowns = Eigen::Matrix<double, kUnknowns, 1>;
+using Square = Eigen::Matrix<double, kUnknowns, kUnknowns>;
+
+/// The relative speed spread that the robust weight turns away from (Tukey's biweight, 95 % efficiency).
+constexpr double kTukey = 4.685;
+constexpr int kMostSteps = 60;
+
+/// Where the ball is at a time, by the laws of sliding and rolling.
+TablePoint positionAt(const Unknowns& q, double time_s, double gravity_mps2) {
+  const TablePoint start{q[kX], q[kY]};
+  const double t = time_s - q[kStrike];
+  if (t <= 0.0) return start;
+  const TableVector along{std::cos(q[kAim]), std::sin(q[kAim])};
+  const TableVector across = perpendicular(along);
+  const TableVector v0 = q[kSpeed] * along;
+  // w = R (spin x k): the speed of the cloth's point on the ball that spin alone would give.
+  const TableVector w = q[kSpeed] * (q[kForward] * along + q[kAcross] * across);
+  const TableVector slip = v0 - w;
+  const double sliding_mps2 = std::exp(q[kLogSliding]) * gravity_mps2;
+  const double slide_s = 2.0 * length(slip) / (7.0 * sliding_mps2);  // T = 2 |u0| / (7 mu g)
+  const double s = std::min(t, slide_s);
+  TablePoint p = start + s * v0 - (0.5 * sliding_mps2 * s * s) * unit(slip);
+  if (t <= slide_s) return p;
+  const TableVector rolling = (5.0 / 7.0) * v0 + (2.0 / 7.0) * w;
+  const double rolling_mps2 = std::exp(q[kLogRolling]) * gravity_mps2;
+  const double r = std::min(t - slide_s, length(rolling) / rolling_mps2);
+  return p + r * rolling - (0.5 * rolling_mps2 * r * r) * unit(rolling);
+}
+
+class Problem {
+ public:
+  Problem(const RestingPlace& place, std::span<const PathPoint> points, const PathFitPriors& priors)
+      : place_(place), points_(points), priors_(priors), weights_(points.size(), 1.0) {}
+
+  /// Residuals over their standard uncertainties: two for each point, then the priors.
+  [[nodiscard]] Eigen::VectorXd residuals(const Unknowns& q) const {
+    const auto n = static_cast<Eigen::Index>(points_.size());
+    Eigen::VectorXd r(2 * n + 7);
+    for (Eigen::Index i = 0; i < n; ++i) {
+      const PathPoint& point = points_[static_cast<std::size_t>(i)];
+      const TableVector off = point.position - positionAt(q, point.time_s, priors_.gravity_mps2);
+      r[2 * i] = off.x / point.standardUncertainty_m;
+      r[2 * i + 1] = off.y / point.standardUncertainty_m;
+    }
+    Eigen::Index k = 2 * n;
+    r[k++] = (q[kX] - place_.position.x) / place_.standardUncertainty_m;
+    r[k++] = (q[kY] - place_.position.y) / place_.standardUncertainty_m;
+    r[k++] = (q[kForward] - priors_.forwardSpin) / priors_.forwardSpinSpread;
+    // A Cauchy prior as a square: its negative logarithm is half of this residual's square.
+    const double across = q[kAcross] / priors_.sideSpinScale;
+    r[k++] = std::copysign(std::sqrt(2.0 * std::log1p(across * across)), across);
+    r[k++] = (q[kLogSliding] - std::log(priors_.slidingFriction)) / priors_.slidingFrictionSpread;
+    r[k++] = (q[kLogRolling] - std::log(priors_.rollingFriction)) / priors_.rollingFrictionSpread;
+    // Beyond the miscue limit no tip can turn the ball.
+    r[k++] = std::max(0.0, std::abs(q[kForward]) - 1.3) / 0.05;
+    return r;
+  }
+
+  [[nodiscard]] Eigen::VectorXd weighted(Eigen::VectorXd r) const {
+    for (std::size_t i = 0; i < weights_.size(); ++i) {
+      const auto k = static_cast<Eigen::Index>(2 * i);
+      r[k] *= std::sqrt(weights_[i]);
+      r[k + 1] *= std::sqrt(weights_[i]);
+    }
+    return r;
+  }
+
+  void reweight(const Unknowns& q) {
+    const Eigen::VectorXd r = residuals(q);
+    std::vector<double> sizes(weights_.size());
+    for (std::size_t i = 0; i < weights_.size(); ++i) {
+      const auto k = static_cast<Eigen::Index>(2 * i);
+      sizes[i] = std::hypot(r[k], r[k + 1]);
+    }
+    std::vector<double> sorted = sizes;
+    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
+    std::ranges::nth_element(sorted, middle);
+    // The median length of a two-dimensional normal vector is 1.177 standard deviations.
+    const double scale = std::max(1.0, *middle / 1.177);
+    for (std::size_t i = 0; i < weights_.size(); ++i) {
+      const double z = sizes[i] / (scale * kTukey);
+      weights_[i] = z < 1.0 ? (1.0 - z * z) * (1.0 - z * z) : 0.0;
+    }
+  }
+
+  [[nodiscard]] Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> jacobian(const Unknowns& q) const {
+    static const Unknowns kSteps = (Unknowns() << 1e-6, 1e-7, 1e-7, 1e-5, 1e-6, 1e-4, 1e-4, 1e-4, 1e-4).finished();
+    const auto rows = static_cast<Eigen::Index>(2 * points_.size() + 7);
+    Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> j(rows, static_cast<Eigen::Index>(kUnknowns));
+    for (Eigen::Index c = 0; c < kUnknowns; ++c) {
+      Unknowns up = q;
+      Unknowns down = q;
+      up[c] += kSteps[c];
+      down[c] -= kSteps[c];
+      j.col(c) = (weighted(residuals(up)) - weighted(residuals(down))) / (2.0 * kSteps[c]);
+    }
+    return j;
+  }
+
+  /// Levenberg and Marquardt with the weights held.
+  Unknowns minimise(Unknowns q, double& cost) const {
+    Eigen::VectorXd r = weighted(residuals(q));
+    cost = r.squaredNorm();
+    double damping = 1e-3;
+    for (int step = 0; step < kMostSteps; ++step) {
+      const auto j = jacobian(q);
+      const Square normal = j.transpose() * j;
+      const Unknowns gradient = j.transpose() * r;
+      bool better = false;
+      for (int attempt = 0; attempt < 10 && !better; ++attempt) {
+        Square damped = normal;
+        damped.diagonal() *= 1.0 + damping;
+        const Unknowns next = q - damped.ldlt().solve(gradient);
+        const Eigen::VectorXd nextResiduals = weighted(residuals(next));
+        const double nextCost = nextResiduals.squaredNorm();
+        if (std::isfinite(nextCost) && nextCost < cost && next[kSpeed] > 0.0) {
+          better = true;
+          const double gain = cost - nextCost;
+          q = next;
+          r = nextResiduals;
+          cost = nextCost;
+          damping = std::max(1e-9, damping / 5.0);
+          if (gain < 1e-7 * (1.0 + cost)) return q;
+        } else {
+          damping *= 4.0;
+        }
+      }
+      if (!better) break;
+    }
+    return q;
+  }
+
+  [[nodiscard]] double weightSum() const {
+    double sum = 0.0;
+    for (const double weight : weights_) sum += weight;
+    return sum;
+  }
+  [[nodiscard]] double pointChiSquare(const Unknowns& q) const {
+    return weighted(residuals(q)).head(static_cast<Eigen::Index>(2 * points_.size())).squaredNorm();
+  }
+
+ private:
+  RestingPlace place_;
+  std::span<const PathPoint> points_;
+  PathFitPriors priors_;
+  std::vector<double> weights_;
+};
+
+}  // namespace
+
+PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> points, double approximateStrike_s,
+                      const PathFitPriors& priors) {
+  PathFit fit;
+  fit.strike_s = approximateStrike_s;
+  fit.start = place.position;
+  fit.points = points.size();
+  if (points.empty()) return fit;
+
+  // A first guess from the early part of the path.
+  const PathPoint& firstPoint = points.front();
+  const double firstTravel_m = distance(points.back().position, place.position);
+  if (firstTravel_m < 1e-3) return fit;
+  std::size_t guess = 0;
+  while (guess + 1 < points.size() && points[guess].time_s - firstPoint.time_s < 0.1) ++guess;
+  const TableVector chord = points[guess].position - place.position;
+  double speed_mps = length(chord) / std::max(1e-3, points[guess].time_s - approximateStrike_s);
+  if (guess > 0) {
+    speed_mps = distance(points[guess].position, firstPoint.position) / (points[guess].time_s - firstPoint.time_s);
+  }
+  if (!(speed_mps > 0.0)) return fit;
+  Unknowns start = Unknowns::Zero();
+  start[kX] = place.position.x;
+  start[kY] = place.position.y;
+  start[kSpeed] = speed_mps;
+  start[kAim] = direction(chord);
+  start[kStrike] = firstPoint.time_s - distance(firstPoint.position, place.position) / speed_mps;
+  start[kLogSliding] = std::log(priors.slidingFriction);
+  start[kLogRolling] = std::log(priors.rollingFriction);
+
+  Problem problem(place, points, priors);
+  struct Basin {
+    Unknowns at;
+    double cost = 0.0;
+  };
+  // The cost has more than one basin (still sliding or rolling already), so it is started from several spins.
+  constexpr std::array kForwardStarts{-0.9, -0.3, 0.3, 0.8, 1.1};
+  std::vector<Basin> basins;
+  for (int round = 0; round < 4; ++round) {
+    basins.clear();
+    for (const double forward : kForwardStarts) {
+      Unknowns q = start;
+      q[kForward] = forward;
+      Basin basin;
+      basin.at = problem.minimise(q, basin.cost);
+      basins.push_back(basin);
+    }
+    std::ranges::stable_sort(basins, {}, &Basin::cost);
+    problem.reweight(basins.front().at);
+  }
+  const Unknowns best = basins.front().at;
+
+  // Each basin counts by its likelihood; basins that are the same place count once.
+  Eigen::Matrix<double, 5, 1> mean = Eigen::Matrix<double, 5, 1>::Zero();
+  Eigen::Matrix<double, 5, 5> second = Eigen::Matrix<double, 5, 5>::Zero();
+  double total = 0.0;
+  std::vector<Unknowns> counted;
+  for (const Basin& basin : basins) {
+    if (basin.cost > basins.front().cost + 14.0) continue;
+    const bool again = std::ranges::any_of(counted, [&](const Unknowns& other) {
+      return std::abs(other[kForward] - basin.at[kForward]) < 0.02;
+    });
+    if (again) continue;
+    counted.push_back(basin.at);
+    const auto j = problem.jacobian(basin.at);
+    const Square normal = j.transpose() * j;
+    const Square covariance = normal.inverse();
+    const double determinant = covariance.determinant();
+    if (!(determinant > 0.0) || !std::isfinite(determinant)) continue;
+    const double weight = std::exp(-0.5 * (basin.cost - basins.front().cost)) * std::sqrt(determinant);
+    Eigen::Matrix<double, 5, 1> offset = (basin.at - best).head<5>();
+    offset[kAim] = wrapAngle(offset[kAim]);
+    total += weight;
+    mean += weight * offset;
+    second += weight * (covariance.topLeftCorner<5, 5>() + offset * offset.transpose());
+  }
+  if (!(total > 0.0)) return fit;
+  mean /= total;
+  const Eigen::Matrix<double, 5, 5> covariance = second / total - mean * mean.transpose();
+
+  const double freedom = std::max(1.0, 2.0 * problem.weightSum() - 5.0);
+  fit.chiSquare = problem.pointChiSquare(best) / freedom;
+  // Residuals larger than stated mean that the stated uncertainties were too small, or the model too simple.
+  const double widen = std::sqrt(std::max(1.0, fit.chiSquare));
+  fit.strike_s = best[kStrike] + mean[kStrike];
+  fit.strikeUncertainty_s = widen * std::sqrt(std::max(0.0, covariance(kStrike, kStrike)));
+  fit.start = {best[kX] + mean[kX], best[kY] + mean[kY]};
+  fit.speed_mps = {best[kSpeed] + mean[kSpeed], widen * std::sqrt(std::max(0.0, covariance(kSpeed, kSpeed)))};
+  fit.aim_rad = {wrapAngle(best[kAim] + mean[kAim]), widen * std::sqrt(std::max(0.0, covariance(kAim, kAim)))};
+  fit.usable = problem.weightSum() > 0.5 * static_cast<double>(points.size()) &&
+               fit.speed_mps.standardUncertainty < 0.5 * fit.speed_mps.value;
+  return fit;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <span>
+
+#include "core/reading/ball_path.h"
+#include "core/table/shot.h"
+
+namespace ferrule {
+
+/// What is known of cloth and strikes before a path is looked at: middle values and spreads.
+struct PathFitPriors {
+  double slidingFriction = 0.2;  ///< 0.15 to 0.4. Source: Alciatore, physical properties (from memory)
+  double slidingFrictionSpread = 0.25;  ///< of its natural logarithm
+  double rollingFriction = 0.01;        ///< 0.005 to 0.015. Source: the same
+  double rollingFrictionSpread = 0.35;  ///< of its natural logarithm
+  double forwardSpin = 0.1;        ///< R w / v, + follow; -1.25 to 1.25 by the miscue limit of half a radius
+  double forwardSpinSpread = 0.7;
+  /// R w / v about the line of travel, which bends the path: 2.5 x side x sin(elevation). Small in nearly all strokes,
+  /// large in masse, hence a scale of a Cauchy distribution. Common practice, no source.
+  double sideSpinScale = 0.02;
+  double gravity_mps2 = 9.81;
+};
+
+/// Start of a path that was fitted with the laws of motion.
+struct PathFit {
+  double strike_s = 0.0;
+  double strikeUncertainty_s = 0.0;
+  Measured aim_rad;
+  Measured speed_mps;
+  TablePoint start;
+  std::size_t points = 0;   ///< used
+  double chiSquare = 0.0;   ///< of the points, per degree of freedom
+  bool usable = false;      ///< false: too few points, or the path is not that of a struck ball
+};
+
+/// Fits the cue ball's path from the strike to its first event: sliding along a parabola, then rolling, with unknown
+/// time of the strike, speed, direction, spin and friction, by robust weighted least squares.
+///
+/// A straight line through the path would be biased: over a window of 0.15 s it reads the start speed 0.15 m/s low.
+/// Source: reference sheet on motion, sliding to rolling, and numeric traps 13 and 14.
+///
+/// place: where the ball lay. points: from the strike until its first event. approximateStrike_s: to an image.
+[[nodiscard]] PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> points,
+                                    double approximateStrike_s, const PathFitPriors& priors = {});
+
+}  // namespace ferrule

@@ -1,0 +1,303 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/reading/read_shot.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/reading/contacts.h"
+#include "core/reading/cushion_hits.h"
+#include "core/reading/outcome.h"
+#include "core/reading/path_fit.h"
+#include "core/reading/pocketing.h"
+#include "core/reading/target.h"
+
+namespace ferrule {
+
+namespace {
+
+/// A ball that comes back after being away this long, or from a hand, is not the struck ball's path any more.
+constexpr double kLongestGap_s = 0.6;
+constexpr double kNearPocket_m = 0.16;
+/// Two first hits closer than this in time, or than this in the cue ball's way, are not told apart.
+/// Source: rules sheet, what one overhead camera can decide, first ball contacted (3 mm).
+constexpr double kSplitWay_m = 0.003;
+
+/// One ball with what became of it.
+struct Follower {
+  BallName ball;
+  BallMotion motion;
+  BallFate fate;
+};
+
+BallPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all) {
+  BallPath path;
+  bool taken = false;
+  for (const ImageReading& reading : cut.readings) {
+    const BallSample* sample = sampleOf(reading, ball);
+    if (sample == nullptr) continue;
+    if (sample->inHand && reading.time_s > cut.strike_s) taken = true;
+    if (taken || !isMeasured(*sample)) continue;
+    if (!path.empty() && reading.time_s - path.back().time_s > kLongestGap_s && path.back().time_s > cut.strike_s) {
+      const bool fell = std::ranges::any_of(
+          all, [&](const Pocket& pocket) { return distance(pocket.hole, path.back().position) < kNearPocket_m; });
+      if (fell) break;
+    }
+    path.push_back({reading.time_s, sample->position, std::hypot(sample->standardUncertainty_m, kBestUncertainty_m)});
+  }
+  return path;
+}
+
+class ShotStory {
+ public:
+  ShotStory(const CutShot& cut, const MeasuredTable& measured)
+      : cut_(cut),
+        measured_(measured),
+        radius_m_(measured.balls.radius_m()),
+        interval_s_(imageInterval_s(cut.readings)) {}
+
+  std::optional<ShotReading> read(int number) {
+    reading_.number = number;
+    reading_.strike_s = cut_.strike_s;
+    follow();
+    const Follower* cue = follower(kCueBall);
+    if (cue == nullptr) return std::nullopt;
+    noteBefore();
+    noteContacts();
+    noteCushions();
+    noteFates();
+    std::ranges::stable_sort(reading_.events, {}, &ShotEvent::time_s);
+    noteDelivery(*cue);
+    noteRest();
+    noteTarget();
+    const Judged judged = judgeOutcome(reading_, measured_.table, radius_m_, doubts_);
+    reading_.outcome = judged.outcome;
+    reading_.outcomeVerdict = judged.verdict;
+    return reading_;
+  }
+
+ private:
+  void follow() {
+    const auto all = pockets(measured_.table);
+    const double end_s = cut_.readings.back().time_s;
+    for (const BallName ball : ballsIn(cut_.readings)) {
+      BallPath path = struckPath(ball, cut_, all);
+      if (path.empty()) continue;
+      const BallFate fate = fateOf(path, end_s, measured_.table, radius_m_);
+      path.resize(fate.pointsOnTable);
+      followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate});
+    }
+    for (const Follower& follower : followers_) motions_.push_back(follower.motion);
+  }
+
+  [[nodiscard]] const Follower* follower(BallName ball) const {
+    const auto found = std::ranges::find(followers_, ball, &Follower::ball);
+    return found == followers_.end() ? nullptr : &*found;
+  }
+  [[nodiscard]] const RestingPlace* placeBefore(BallName ball) const {
+    for (const auto& [name, place] : cut_.before) {
+      if (name == ball) return &place;
+    }
+    return nullptr;
+  }
+
+  void noteBefore() {
+    for (int number = 0; number < BallName::kCount; ++number) {
+      const BallName ball(number);
+      if (const RestingPlace* place = placeBefore(ball)) {
+        reading_.before.push_back({ball, place->position});
+      } else if (const Follower* late = follower(ball)) {
+        reading_.before.push_back({ball, late->motion.path.front().position});
+      }
+    }
+  }
+
+  void noteContacts() {
+    contacts_ = contactsOf(motions_, radius_m_, interval_s_);
+    std::erase_if(contacts_, [&](const Contact& c) { return c.time_s < cut_.strike_s - interval_s_; });
+    for (const Contact& contact : contacts_) {
+      ShotEvent event;
+      event.time_s = contact.time_s;
+      event.kind = EventKind::Ball;
+      event.ball = motions_[contact.first].ball;
+      event.other = motions_[contact.second].ball;
+      event.position = contact.firstPosition;
+      reading_.events.push_back(event);
+    }
+    std::vector<const Contact*> cueHits;
+    for (const Contact& contact : contacts_) {
+      if (motions_[contact.first].ball.isCueBall() || motions_[contact.second].ball.isCueBall()) {
+        cueHits.push_back(&contact);
+      }
+    }
+    if (cueHits.empty()) return;
+    firstHit_ = *cueHits.front();
+    const auto other = [&](const Contact& c) {
+      return motions_[motions_[c.first].ball.isCueBall() ? c.second : c.first].ball;
+    };
+    reading_.firstContact = other(*cueHits.front());
+    for (std::size_t i = 1; i < cueHits.size(); ++i) {
+      if (other(*cueHits[i]) == *reading_.firstContact) continue;
+      const double between_s = cueHits[i]->time_s - cueHits.front()->time_s;
+      const double unsure_s = 2.0 * std::hypot(cueHits[i]->timeUncertainty_s, cueHits.front()->timeUncertainty_s);
+      const std::size_t cue = motions_[cueHits.front()->first].ball.isCueBall() ? cueHits.front()->first
+                                                                                : cueHits.front()->second;
+      const double way_m = length(motions_[cue].velocityAt(cueHits.front()->time_s - interval_s_)) * between_s;
+      if (between_s < unsure_s || way_m < kSplitWay_m) doubts_.splitHit = true;
+    }
+  }
+
+  void noteCushions() {
+    const auto faces = railFaces(measured_.table);
+    for (std::size_t b = 0; b < motions_.size(); ++b) {
+      for (std::size_t k = 0; k < motions_[b].knots.size(); ++k) {
+        const Knot& knot = motions_[b].knots[k];
+        if (knot.time_s < cut_.strike_s) continue;
+        // What a contact at the same joint explains is taken off; a cushion may have come in the same gap.
+        TableVector jump = knot.jump();
+        for (const Contact& contact : contacts_) {
+          const bool explains = (contact.first == b && contact.firstKnot == k) ||
+                                (contact.second == b && contact.secondKnot == k);
+          if (explains) jump = jump - dot(jump, contact.line) * contact.line;
+        }
+        if (length(jump) < std::max(0.05, 4.0 * knot.velocityUncertainty_mps)) continue;
+        const auto cushion = cushionOf(faces, knot, jump, radius_m_);
+        if (!cushion) continue;
+        ShotEvent event;
+        event.time_s = knot.time_s;
+        event.kind = EventKind::Cushion;
+        event.ball = motions_[b].ball;
+        event.cushion = cushion;
+        event.position = knot.position;
+        reading_.events.push_back(event);
+      }
+    }
+  }
+
+  void noteFates() {
+    std::vector<const Follower*> fallen;
+    for (const Follower& follower : followers_) {
+      const BallFate& fate = follower.fate;
+      if (fate.fate == Fate::Lost) doubts_.lostBall = true;
+      if (fate.fate != Fate::Pocketed && fate.fate != Fate::OffTable) {
+        reading_.after.push_back({follower.ball, restOf(follower)});
+        continue;
+      }
+      ShotEvent event;
+      event.time_s = fate.time_s;
+      event.kind = fate.fate == Fate::Pocketed ? EventKind::Pocket : EventKind::OffTable;
+      event.ball = follower.ball;
+      event.pocket = fate.pocket;
+      event.position = fate.position;
+      reading_.events.push_back(event);
+      if (follower.ball.isCueBall()) reading_.scratch = true;
+      if (fate.fate == Fate::Pocketed) fallen.push_back(&follower);
+      if (!fate.certain) doubts_.unsurePocket = true;
+    }
+    std::ranges::stable_sort(fallen, {}, [](const Follower* f) { return f->fate.time_s; });
+    for (const Follower* follower : fallen) reading_.pocketed.push_back({follower->ball, *follower->fate.pocket});
+    doubts_.unfinished = !cut_.atRest;
+  }
+
+  [[nodiscard]] static TablePoint restOf(const Follower& follower) {
+    const MotionPiece& last = follower.motion.pieces.back();
+    return last.resting ? last.position : follower.motion.path.back().position;
+  }
+
+  void noteDelivery(const Follower& cue) {
+    const RestingPlace* place = placeBefore(kCueBall);
+    if (place == nullptr) return;
+    // The path counts until the first jump after the strike.
+    double until_s = cue.motion.path.back().time_s + 1.0;
+    for (const Knot& knot : cue.motion.knots) {
+      const bool strike = knot.pieceBefore.resting && knot.time_s < cut_.strike_s + 2.0 * interval_s_;
+      if (!strike && knot.time_s > cut_.strike_s) {
+        until_s = knot.time_s - std::min(2.0 * knot.timeUncertainty_s, 0.25 * interval_s_);
+        break;
+      }
+    }
+    for (const ShotEvent& event : reading_.events) {
+      if (event.ball.isCueBall() || event.other == kCueBall) {
+        until_s = std::min(until_s, event.time_s);
+        break;
+      }
+    }
+    std::vector<PathPoint> points;
+    for (const PathPoint& point : cue.motion.path) {
+      if (point.time_s <= cut_.strike_s - 0.5 * interval_s_ || point.time_s >= until_s) continue;
+      points.push_back(point);
+    }
+    const PathFit fit = fitStruckPath(*place, points, cut_.strike_s);
+    if (!fit.usable) return;
+    reading_.strike_s = fit.strike_s;
+    reading_.delivery.aim_rad = fit.aim_rad;
+    reading_.delivery.speed_mps = fit.speed_mps;
+  }
+
+  void noteRest() {
+    double rest_s = reading_.strike_s;
+    for (const Follower& follower : followers_) {
+      if (!follower.motion.moved()) continue;
+      const bool gone = follower.fate.fate == Fate::Pocketed || follower.fate.fate == Fate::OffTable;
+      rest_s = std::max(rest_s, gone ? follower.fate.time_s : follower.motion.restTime_s());
+    }
+    reading_.rest_s = rest_s;
+  }
+
+  [[nodiscard]] std::optional<FirstHit> describeFirstHit() const {
+    if (!firstHit_) return std::nullopt;
+    const bool cueCame = motions_[firstHit_->first].ball.isCueBall();
+    const std::size_t cue = cueCame ? firstHit_->first : firstHit_->second;
+    const std::size_t other = cueCame ? firstHit_->second : firstHit_->first;
+    const auto& cueKnot = cueCame ? firstHit_->firstKnot : firstHit_->secondKnot;
+    const auto& otherKnot = cueCame ? firstHit_->secondKnot : firstHit_->firstKnot;
+    FirstHit hit;
+    hit.ball = motions_[other].ball;
+    hit.ballPlace = cueCame ? firstHit_->secondPosition : firstHit_->firstPosition;
+    hit.cueCourse = cueKnot ? motions_[cue].knots[*cueKnot].before
+                            : motions_[cue].velocityAt(firstHit_->time_s - interval_s_);
+    hit.ballCourse = otherKnot ? motions_[other].knots[*otherKnot].after
+                               : motions_[other].velocityAt(firstHit_->time_s + interval_s_);
+    for (const MotionPiece& piece : motions_[other].pieces) {
+      hit.ballTravel_m += distance(piece.at(piece.start_s), piece.at(piece.end_s));
+    }
+    hit.ballMetRail = std::ranges::any_of(reading_.events, [&](const ShotEvent& event) {
+      return event.kind == EventKind::Cushion && event.ball == hit.ball;
+    });
+    if (length(hit.ballCourse) <= 0.0 || length(hit.cueCourse) <= 0.0) return std::nullopt;
+    return hit;
+  }
+
+  void noteTarget() {
+    const std::optional<FirstHit> hit = describeFirstHit();
+    const PocketedBall* made = nullptr;
+    for (const PocketedBall& pocketed : reading_.pocketed) {
+      if (pocketed.ball.isCueBall()) continue;
+      if (made == nullptr || pocketed.ball == reading_.firstContact) made = &pocketed;
+    }
+    if (made != nullptr) {
+      reading_.target = targetOfPot(measured_.table, *made, hit);
+    } else if (hit) {
+      reading_.target = targetOfMiss(measured_.table, *hit);
+    }
+  }
+
+  const CutShot& cut_;
+  const MeasuredTable& measured_;
+  double radius_m_;
+  double interval_s_;
+  std::vector<Follower> followers_;
+  std::vector<BallMotion> motions_;
+  std::vector<Contact> contacts_;
+  std::optional<Contact> firstHit_;
+  Doubts doubts_;
+  ShotReading reading_;
+};
+
+}  // namespace
+
+std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number) {
+  if (cut.readings.empty()) return std::nullopt;
+  return ShotStory(cut, measured).read(number);
+}
+
+}  // namespace ferrule

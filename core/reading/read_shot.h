@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/reading/shot_cutter.h"
+#include "core/table/measured_table.h"
+#include "core/table/shot.h"
+
+namespace ferrule {
+
+/// Reads one cut shot: delivery, events, what fell, where everything rested, target and outcome. number: within the
+/// film, from 1. Nothing when what was cut turns out not to be a shot (the cue ball never moved).
+[[nodiscard]] std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number);
+
+}  // namespace ferrule
