@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// bench_accuracy [FOLDER]: measures every film of FOLDER that has a truth.json beside it and prints how far the product
+// is from the truth. It checks nothing: the figures are for people.
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "core/table/measured_table.h"
+#include "tests/bench/accuracy/analysis.h"
+#include "tests/bench/accuracy/clip_rig.h"
+#include "tests/bench/accuracy/image_comparison.h"
+#include "tests/bench/accuracy/shot_comparison.h"
+#include "tests/bench/accuracy/table_printer.h"
+#include "tests/bench/accuracy/truth.h"
+
+namespace {
+
+namespace fs = std::filesystem;
+using namespace ferrule;
+using namespace ferrule::bench;
+
+/// Folders with NAME/NAME.mp4 and a truth, by name.
+std::vector<fs::path> clipFolders(const fs::path& folder, const std::vector<std::string>& chosen) {
+  std::vector<fs::path> clips;
+  std::error_code error;
+  for (const auto& entry : fs::directory_iterator(folder, error)) {
+    const std::string name = entry.path().filename().string();
+    const bool wanted = chosen.empty() || std::find(chosen.begin(), chosen.end(), name) != chosen.end();
+    if (wanted && fs::exists(entry.path() / "truth.json") && fs::exists(entry.path() / (name + ".mp4"))) {
+      clips.push_back(entry.path());
+    }
+  }
+  std::sort(clips.begin(), clips.end());
+  return clips;
+}
+
+Result<ClipScore> scoreClip(const fs::path& clip, RigMaker& rigs, ImageLog& log) {
+  const auto truth = readTruth((clip / "truth.json").string());
+  if (!truth) return tl::unexpected(truth.error());
+  const auto measured = readMeasuredTable((clip / "table.json").string());
+  if (!measured) return tl::unexpected(measured.error());
+  ClipScore score;
+  score.name = clip.filename().string();
+  const std::string film = (clip / (score.name + ".mp4")).string();
+  const auto rig = rigs.make(film, *truth, *measured);
+  if (!rig) return tl::unexpected(rig.error());
+  const auto analysis = analyse(film, *rig, *measured);
+  if (!analysis) return tl::unexpected(analysis.error());
+  score.images = compareImages(score.name, *truth, analysis->readings, log);
+  score.shots = compareShots(*truth, analysis->shots);
+  score.analysis_s = analysis->analysis_s;
+  score.decode_s = analysis->decode_s;
+  score.imageCount = analysis->images;
+  score.peakMemory_MB = analysis->peakMemory_MB;
+  return score;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  CLI::App app("Measures films with known truth and prints the errors.", "bench_accuracy");
+  std::string folder = FERRULE_SOURCE_DIR "/../shared/clips";
+  std::vector<std::string> chosen;
+  std::string imagesCsv;
+  bool trueRig = false;
+  app.add_option("FOLDER", folder, "Folder with a sub-folder for every film, and calibration/CAMERA stills")
+      ->capture_default_str();
+  app.add_option("--clip", chosen, "Only the film of this name; may be repeated");
+  app.add_option("--images", imagesCsv, "Write one line for every ball of every image here, as CSV");
+  app.add_flag("--true-rig", trueRig, "Take lens and pose from the truth, to judge the following steps alone");
+  CLI11_PARSE(app, argc, argv);
+
+  ImageLog log(imagesCsv);
+  RigMaker rigs(folder, trueRig);
+  std::vector<ClipScore> scores;
+  int failures = 0;
+  for (const fs::path& clip : clipFolders(folder, chosen)) {
+    std::fprintf(stderr, "%s\n", clip.filename().c_str());
+    auto score = scoreClip(clip, rigs, log);
+    if (score) {
+      scores.push_back(std::move(*score));
+      continue;
+    }
+    const Error& error = score.error();
+    std::fprintf(stderr, "  code %d: %s %s\n", static_cast<int>(error.code), error.subject.c_str(),
+                 error.detail.c_str());
+    ++failures;
+  }
+  if (scores.empty()) std::fprintf(stderr, "no film with a truth could be measured in %s\n", folder.c_str());
+  if (!scores.empty()) printTables(scores);
+  return failures > 0 || scores.empty() ? 1 : 0;
+}

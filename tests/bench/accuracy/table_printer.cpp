@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/bench/accuracy/table_printer.h"
+
+#include <algorithm>
+#include <cstdio>
+
+#include "core/geometry/units.h"
+
+namespace ferrule::bench {
+
+namespace {
+
+using Row = std::vector<std::string>;
+
+std::string number(double value, int decimals) {
+  char text[32];
+  std::snprintf(text, sizeof text, "%.*f", decimals, value);
+  return text;
+}
+
+std::string millimetres(double value_m) { return number(millimetresFromMetres(value_m), 2); }
+
+std::string ofAll(const Tally& tally) {
+  return tally.all == 0 ? "-" : std::to_string(tally.hits) + "/" + std::to_string(tally.all);
+}
+
+std::string share(const Tally& tally, int decimals) { return tally.all == 0 ? "-" : number(tally.percent(), decimals); }
+
+/// "-" where nothing was measured.
+std::string rmsOf(const std::vector<double>& values, double unit, int decimals) {
+  return values.empty() ? "-" : number(rms(values) * unit, decimals);
+}
+
+double greatest(const std::vector<double>& values) { return quantile(values, 1.0); }
+
+void print(const char* title, const Row& header, const std::vector<Row>& rows) {
+  std::vector<std::size_t> widths(header.size(), 0);
+  for (std::size_t column = 0; column < header.size(); ++column) {
+    widths[column] = header[column].size();
+    for (const Row& row : rows) widths[column] = std::max(widths[column], row[column].size());
+  }
+  std::printf("\n%s\n", title);
+  const auto line = [&](const Row& row) {
+    for (std::size_t column = 0; column < row.size(); ++column) {
+      const int width = static_cast<int>(widths[column]);
+      std::printf(column == 0 ? "%-*s" : "  %*s", width, row[column].c_str());
+    }
+    std::printf("\n");
+  };
+  line(header);
+  for (const Row& row : rows) line(row);
+}
+
+Row ballRow(const ClipScore& clip) {
+  const ImageScore& images = clip.images;
+  return {clip.name,
+          std::to_string(images.missed.all),
+          millimetres(rms(images.slowErrors_m)),
+          millimetres(quantile(images.slowErrors_m, 0.95)),
+          millimetres(greatest(images.slowErrors_m)),
+          millimetres(rms(images.movingErrors_m)),
+          millimetres(quantile(images.movingErrors_m, 0.95)),
+          millimetres(greatest(images.movingErrors_m)),
+          std::to_string(images.wrongNames.hits),
+          share(images.wrongNames, 3),
+          std::to_string(images.missed.hits),
+          share(images.missed, 3),
+          std::to_string(images.falseSamples.hits),
+          share(images.falseSamples, 3),
+          share(images.slowCovered, 1),
+          share(images.movingCovered, 1)};
+}
+
+Row shotRow(const ClipScore& clip) {
+  const ShotScore& shots = clip.shots;
+  return {clip.name,
+          ofAll(shots.found),
+          std::to_string(shots.invented),
+          ofAll(shots.firstContact),
+          ofAll(shots.pocketed),
+          ofAll(shots.outcome),
+          std::to_string(shots.outcomeAside.hits),
+          ofAll(shots.restBalls),
+          rmsOf(shots.restErrors_m, 1e3, 2),
+          shots.restErrors_m.empty() ? "-" : millimetres(greatest(shots.restErrors_m)),
+          rmsOf(shots.strikeErrors_s, 1e3, 1)};
+}
+
+Row deliveryRow(const ClipScore& clip) {
+  const ShotScore& shots = clip.shots;
+  return {clip.name,
+          rmsOf(shots.aimErrors_rad, degreesFromRadians(1.0), 3),
+          ofAll(shots.aimCovered),
+          rmsOf(shots.speedErrors, 100.0, 2),
+          ofAll(shots.speedCovered),
+          rmsOf(shots.sideErrors, 1.0, 3),
+          ofAll(shots.sideCovered),
+          rmsOf(shots.heightErrors, 1.0, 3),
+          ofAll(shots.heightCovered)};
+}
+
+Row costRow(const ClipScore& clip) {
+  const double images = static_cast<double>(std::max(clip.imageCount, 1L));
+  return {clip.name,
+          std::to_string(clip.imageCount),
+          number(1e3 * clip.decode_s / images, 2),
+          number(1e3 * clip.analysis_s / images, 2),
+          number(clip.decode_s > 0.0 ? clip.analysis_s / clip.decode_s : 0.0, 2),
+          number(clip.peakMemory_MB, 0)};
+}
+
+}  // namespace
+
+void ClipScore::add(const ClipScore& other) {
+  images.add(other.images);
+  shots.add(other.shots);
+  analysis_s += other.analysis_s;
+  decode_s += other.decode_s;
+  imageCount += other.imageCount;
+  peakMemory_MB = std::max(peakMemory_MB, other.peakMemory_MB);
+}
+
+void printTables(const std::vector<ClipScore>& clips) {
+  std::vector<ClipScore> all = clips;
+  ClipScore total;
+  total.name = "all";
+  for (const ClipScore& clip : clips) total.add(clip);
+  all.push_back(total);
+  std::vector<Row> balls, shots, deliveries, costs;
+  for (const ClipScore& clip : all) {
+    balls.push_back(ballRow(clip));
+    shots.push_back(shotRow(clip));
+    deliveries.push_back(deliveryRow(clip));
+    costs.push_back(costRow(clip));
+  }
+  print("Balls: position errors of found balls, slow (true speed < 0.2 m/s) and moving; 95 % intervals that hold",
+        {"film", "ball-images", "slow rms mm", "95% mm", "max mm", "moving rms mm", "95% mm", "max mm", "wrong name",
+         "%", "missed", "%", "false", "%", "slow in 95% %", "moving in 95% %"},
+        balls);
+  print("Shots: right of found ('aside': safety read as miss or the reverse, marked as no certain verdict)",
+        {"film", "found", "invented", "first contact", "pocketed", "outcome", "aside", "rest balls", "rest rms mm",
+         "rest max mm", "strike rms ms"},
+        shots);
+  print("Delivery: rms errors, and how many 95 % intervals hold the truth",
+        {"film", "aim rms deg", "in 95%", "speed rms %", "in 95%", "side rms R", "in 95%", "height rms R", "in 95%"},
+        deliveries);
+  print("Cost: wall time of one run; analysis includes decoding",
+        {"film", "images", "decode ms/image", "analysis ms/image", "ratio", "peak MB"}, costs);
+}
+
+}  // namespace ferrule::bench

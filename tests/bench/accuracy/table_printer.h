@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "tests/bench/accuracy/analysis.h"
+#include "tests/bench/accuracy/image_comparison.h"
+#include "tests/bench/accuracy/shot_comparison.h"
+
+namespace ferrule::bench {
+
+/// Everything that one film (or all of them together) scored.
+struct ClipScore {
+  std::string name;
+  ImageScore images;
+  ShotScore shots;
+  double analysis_s = 0.0;
+  double decode_s = 0.0;
+  long imageCount = 0;
+  double peakMemory_MB = 0.0;
+
+  void add(const ClipScore& other);
+};
+
+/// Three tables on standard output: balls, shots, cost; a line a film and a total.
+void printTables(const std::vector<ClipScore>& clips);
+
+}  // namespace ferrule::bench
