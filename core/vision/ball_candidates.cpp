@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vision/ball_candidates.h"
+
+#include <algorithm>
+#include <cmath>
+#include <opencv2/imgproc.hpp>
+
+namespace ferrule {
+
+namespace {
+
+/// How far outside the nose lines a ball's centre may still be looked for: into the pocket mouths.
+constexpr double kBeyondNose_m = 0.03;
+
+struct BlobShape {
+  ImagePoint centre;  ///< small picture
+  double major_px = 0.0;  ///< extents of an even ellipse with the same moments (full length)
+  double minor_px = 0.0;
+  ImageVector axis;
+};
+
+BlobShape shapeOf(const cv::Mat& labels, int label, const cv::Rect& area) {
+  double n = 0.0;
+  double sx = 0.0;
+  double sy = 0.0;
+  double sxx = 0.0;
+  double sxy = 0.0;
+  double syy = 0.0;
+  for (int y = area.y; y < area.y + area.height; ++y) {
+    const int* row = labels.ptr<int>(y);
+    for (int x = area.x; x < area.x + area.width; ++x) {
+      if (row[x] != label) continue;
+      n += 1.0;
+      sx += x;
+      sy += y;
+      sxx += static_cast<double>(x) * x;
+      sxy += static_cast<double>(x) * y;
+      syy += static_cast<double>(y) * y;
+    }
+  }
+  BlobShape shape;
+  if (n == 0.0) return shape;
+  shape.centre = {sx / n, sy / n};
+  const double cxx = sxx / n - shape.centre.x * shape.centre.x + 1.0 / 12.0;
+  const double cyy = syy / n - shape.centre.y * shape.centre.y + 1.0 / 12.0;
+  const double cxy = sxy / n - shape.centre.x * shape.centre.y;
+  const double mean = (cxx + cyy) / 2.0;
+  const double spread = std::hypot((cxx - cyy) / 2.0, cxy);
+  shape.major_px = 4.0 * std::sqrt(mean + spread);
+  shape.minor_px = 4.0 * std::sqrt(std::max(mean - spread, 0.0));
+  const double angle = 0.5 * std::atan2(2.0 * cxy, cxx - cyy);
+  shape.axis = {std::cos(angle), std::sin(angle)};
+  return shape;
+}
+
+/// The strongest of the three channels' gradients at a pixel.
+ImageVector strongestGradient(const cv::Mat& small, int x, int y) {
+  const uchar* above = small.ptr<uchar>(y - 1);
+  const uchar* here = small.ptr<uchar>(y);
+  const uchar* below = small.ptr<uchar>(y + 1);
+  ImageVector best;
+  double strongest = -1.0;
+  for (int c = 0; c < 3; ++c) {
+    const int l = 3 * (x - 1) + c;
+    const int m = 3 * x + c;
+    const int r = 3 * (x + 1) + c;
+    const double gx = (above[r] + 2 * here[r] + below[r] - above[l] - 2 * here[l] - below[l]) / 8.0;
+    const double gy = (below[l] + 2 * below[m] + below[r] - above[l] - 2 * above[m] - above[r]) / 8.0;
+    const double strength = gx * gx + gy * gy;
+    if (strength > strongest) {
+      strongest = strength;
+      best = {gx, gy};
+    }
+  }
+  return best;
+}
+
+}  // namespace
+
+CandidateFinder::CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale)
+    : rig_(rig), table_(measured.table), set_(measured.balls), scale_(scale) {}
+
+std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
+                                                      const OutlineFitOptions& options,
+                                                      const WhiteReference& white) const {
+  const auto outline = silhouetteOf(rig_, start, set_.radius_m());
+  if (!outline) return std::nullopt;
+  const OutlineFit fit = fitOutline(picture, *outline, neighbours, options);
+  if (!fit.usable) return std::nullopt;
+  BallCandidate candidate;
+  candidate.position = start + outline->tableVector(fit.shift);
+  if (std::abs(candidate.position.x) > table_.length_m / 2.0 + kBeyondNose_m ||
+      std::abs(candidate.position.y) > table_.width_m / 2.0 + kBeyondNose_m) {
+    return std::nullopt;
+  }
+  const auto refined = silhouetteOf(rig_, candidate.position, set_.radius_m());
+  if (!refined) return std::nullopt;
+  // The lens bends a little over a long shift; what is left over follows the refined outline.
+  const ImagePoint found = outline->centre + fit.shift;
+  candidate.position = candidate.position + refined->tableVector(found - refined->centre);
+  candidate.outline = *refined;
+  candidate.outline.centre = found;
+  candidate.fit = fit;
+  candidate.standardUncertainty_m =
+      fit.standardUncertainty_px * std::sqrt(std::abs(refined->tableFromImage.determinant()));
+  candidate.blur = options.blur;
+  candidate.colours = coloursOf(picture, candidate.outline, white);
+  candidate.names = likelihoodOfNames(candidate.colours, set_);
+  return candidate;
+}
+
+void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& area, double radius_px,
+                                 std::vector<Seed>& seeds) const {
+  constexpr double kLeastGradient = 4.0;
+  const int margin = static_cast<int>(radius_px) + 2;
+  const cv::Rect wide = cv::Rect(area.x - margin, area.y - margin, area.width + 2 * margin, area.height + 2 * margin) &
+                        cv::Rect(1, 1, small.cols - 2, small.rows - 2);
+  cv::Mat votes = cv::Mat::zeros(wide.height, wide.width, CV_32F);
+  for (int y = wide.y; y < wide.y + wide.height; ++y) {
+    for (int x = wide.x; x < wide.x + wide.width; ++x) {
+      const ImageVector gradient = strongestGradient(small, x, y);
+      const double strength = length(gradient);
+      if (strength < kLeastGradient) continue;
+      const ImageVector step = (radius_px / strength) * gradient;
+      const auto weight = static_cast<float>(std::min(strength, 20.0));
+      for (const double sign : {-1.0, 1.0}) {
+        const int vx = static_cast<int>(std::lround(x + sign * step.x)) - wide.x;
+        const int vy = static_cast<int>(std::lround(y + sign * step.y)) - wide.y;
+        if (vx < 0 || vy < 0 || vx >= wide.width || vy >= wide.height) continue;
+        if (!mask.at<uchar>(vy + wide.y, vx + wide.x)) continue;
+        votes.at<float>(vy, vx) += weight;
+      }
+    }
+  }
+  cv::GaussianBlur(votes, votes, {0, 0}, 1.0);
+  const float least = 0.9F * static_cast<float>(radius_px);
+  const int window = std::max(1, static_cast<int>(0.5 * radius_px));
+  for (int y = 0; y < votes.rows; ++y) {
+    for (int x = 0; x < votes.cols; ++x) {
+      const float vote = votes.at<float>(y, x);
+      if (vote < least) continue;
+      bool peak = true;
+      for (int dy = -window; dy <= window && peak; ++dy) {
+        for (int dx = -window; dx <= window && peak; ++dx) {
+          const int ny = y + dy;
+          const int nx = x + dx;
+          if (nx < 0 || ny < 0 || nx >= votes.cols || ny >= votes.rows || (dx == 0 && dy == 0)) continue;
+          const float other = votes.at<float>(ny, nx);
+          peak = vote > other || (vote == other && (dy > 0 || (dy == 0 && dx > 0)));
+        }
+      }
+      if (!peak) continue;
+      const ImagePoint at{static_cast<double>(x + wide.x), static_cast<double>(y + wide.y)};
+      seeds.push_back({scale_.toFull(at), {}, false});
+    }
+  }
+}
+
+std::vector<CandidateFinder::Seed> CandidateFinder::seedsOf(const cv::Mat& small, const cv::Mat& away) const {
+  std::vector<Seed> seeds;
+  cv::Mat mask = away > kAway;
+  // Opening takes out cue shafts, chalk and tags of dust that hang on a ball.
+  static const cv::Mat kDisc = cv::getStructuringElement(cv::MORPH_ELLIPSE, {5, 5});
+  cv::morphologyEx(mask, mask, cv::MORPH_OPEN, kDisc);
+  cv::Mat labels;
+  cv::Mat statistics;
+  cv::Mat centres;
+  const int count = cv::connectedComponentsWithStats(mask, labels, statistics, centres, 8, CV_32S);
+  for (int label = 1; label < count; ++label) {
+    const cv::Rect area(statistics.at<int>(label, cv::CC_STAT_LEFT), statistics.at<int>(label, cv::CC_STAT_TOP),
+                        statistics.at<int>(label, cv::CC_STAT_WIDTH), statistics.at<int>(label, cv::CC_STAT_HEIGHT));
+    const double pixels = statistics.at<int>(label, cv::CC_STAT_AREA);
+    const ImagePoint middle = scale_.toFull({area.x + area.width / 2.0, area.y + area.height / 2.0});
+    const auto onTable = tableFromImage(rig_, middle, set_.radius_m());
+    if (!onTable) continue;
+    const auto outline = silhouetteOf(rig_, *onTable, set_.radius_m());
+    if (!outline) continue;
+    const double radius_px = outline->radius_px() / scale_.factor;
+    const double disc_px = 3.1416 * radius_px * radius_px;
+    if (pixels < 0.3 * disc_px) continue;
+    const BlobShape shape = shapeOf(labels, label, area);
+    const bool slim = shape.minor_px < 2.0 * radius_px * 1.35 && shape.minor_px > 2.0 * radius_px * 0.6;
+    const double streak_px = shape.major_px - 2.0 * radius_px;
+    const bool filled = pixels > 0.85 * 0.7854 * shape.major_px * shape.minor_px;
+    if (slim && filled && streak_px < 3.5 * radius_px) {
+      Seed seed;
+      seed.at = scale_.toFull(shape.centre);
+      seed.alone = true;
+      if (streak_px > 0.3 * radius_px) {
+        // An even streak of length s drawn by a disc adds about s to the longer extent.
+        seed.blur = (scale_.factor * streak_px) * shape.axis;
+      }
+      seeds.push_back(seed);
+      if (streak_px < 0.3 * radius_px) continue;
+    }
+    voteWithin(small, mask, area, radius_px, seeds);
+  }
+  return seeds;
+}
+
+std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const cv::Mat& small, const cv::Mat& away,
+                                                 std::span<const Silhouette> known,
+                                                 const WhiteReference& white) const {
+  constexpr double kLeastAgreement = 0.45;
+  std::vector<BallCandidate> found;
+  for (const Seed& seed : seedsOf(small, away)) {
+    const auto start = tableFromImage(rig_, seed.at, set_.radius_m());
+    if (!start) continue;
+    OutlineFitOptions options;
+    options.reach_px = 1.6 * scale_.factor + 1.5;
+    options.blur = seed.blur;
+    auto candidate = fitNear(picture, *start, known, options, white);
+    if (!candidate || candidate->fit.agreement < kLeastAgreement) continue;
+    candidate->alone = seed.alone;
+    found.push_back(*candidate);
+  }
+  // Two outlines cannot overlap by much: the better one stays.
+  std::ranges::stable_sort(found, [](const BallCandidate& a, const BallCandidate& b) {
+    return a.fit.support * a.fit.agreement > b.fit.support * b.fit.agreement;
+  });
+  std::vector<BallCandidate> kept;
+  for (const BallCandidate& candidate : found) {
+    const bool overlaps = std::ranges::any_of(kept, [&](const BallCandidate& other) {
+      return distance(candidate.position, other.position) < 1.6 * set_.radius_m();
+    });
+    if (!overlaps) kept.push_back(candidate);
+  }
+  // Now that the neighbours are known, their outlines bound each other's rays.
+  for (std::size_t i = 0; i < kept.size(); ++i) {
+    std::vector<Silhouette> neighbours(known.begin(), known.end());
+    bool touching = false;
+    for (std::size_t j = 0; j < kept.size(); ++j) {
+      if (j == i || distance(kept[i].position, kept[j].position) > 3.0 * set_.radius_m()) continue;
+      neighbours.push_back(kept[j].outline);
+      touching = true;
+    }
+    if (!touching) continue;
+    OutlineFitOptions options;
+    options.reach_px = 2.0;
+    options.blur = kept[i].blur;
+    auto again = fitNear(picture, kept[i].position, neighbours, options, white);
+    if (!again) continue;
+    again->alone = kept[i].alone;
+    kept[i] = *again;
+  }
+  return kept;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vision/ball_colour.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace ferrule {
+
+namespace {
+
+struct HueSaturationValue {
+  double hue_deg = 0.0;
+  double saturation = 0.0;
+  double value = 0.0;
+};
+
+/// red, green, blue: 0 to 1.
+HueSaturationValue hueSaturationValue(double red, double green, double blue) {
+  const double most = std::max({red, green, blue});
+  const double least = std::min({red, green, blue});
+  const double range = most - least;
+  HueSaturationValue result;
+  result.value = most;
+  if (most <= 0.0 || range <= 0.0) return result;
+  result.saturation = range / most;
+  double sixth = 0.0;
+  if (most == red) {
+    sixth = (green - blue) / range;
+  } else if (most == green) {
+    sixth = 2.0 + (blue - red) / range;
+  } else {
+    sixth = 4.0 + (red - green) / range;
+  }
+  result.hue_deg = std::fmod(60.0 * sixth + 360.0, 360.0);
+  return result;
+}
+
+double hueDistance_deg(double a_deg, double b_deg) {
+  return std::abs(std::remainder(a_deg - b_deg, 360.0));
+}
+
+// A pixel is white when it is bright and pale, dark when hardly lit, a highlight when it is as bright as the sensor goes.
+constexpr double kPaleSaturation = 0.32;
+constexpr double kWhiteValue = 0.45;
+constexpr double kDarkValue = 0.20;
+constexpr double kHighlightValue = 1.08;
+
+double squaredOver(double difference, double spread) {
+  return difference * difference / (spread * spread);
+}
+
+}  // namespace
+
+BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const WhiteReference& white) {
+  // Rings of points that cover the disc evenly; the outermost part of the limb is left out, where cloth shines through
+  // the pixel.
+  constexpr int kRings = 7;
+  constexpr double kOutermost = 0.93;
+  BallColours colours;
+  int counted = 0;
+  int whites = 0;
+  int darks = 0;
+  int coloureds = 0;
+  double cosines = 0.0;
+  double sines = 0.0;
+  double saturations = 0.0;
+  double values = 0.0;
+  Eigen::Array3f whiteSum = Eigen::Array3f::Zero();
+  for (int ring = 0; ring < kRings; ++ring) {
+    const double rho = kOutermost * (ring + 0.5) / kRings;
+    const int points = 6 * ring + 3;
+    for (int i = 0; i < points; ++i) {
+      const double angle = 2.0 * std::numbers::pi * i / points;
+      const ImagePoint at = outline.at(std::cos(angle), std::sin(angle), rho);
+      const int x = static_cast<int>(std::lround(at.x));
+      const int y = static_cast<int>(std::lround(at.y));
+      if (x < 0 || y < 0 || x >= picture.cols || y >= picture.rows) continue;
+      const uchar* pixel = picture.ptr<uchar>(y) + 3 * x;
+      const Eigen::Array3f level(pixel[0], pixel[1], pixel[2]);
+      const Eigen::Array3f relative = level / white.level;
+      const auto hsv = hueSaturationValue(relative[2], relative[1], relative[0]);
+      if (hsv.value > kHighlightValue && hsv.saturation < 0.15) continue;
+      ++counted;
+      if (hsv.saturation < kPaleSaturation && hsv.value > kWhiteValue) {
+        ++whites;
+        whiteSum += level;
+      } else if (hsv.value < kDarkValue) {
+        ++darks;
+      } else {
+        ++coloureds;
+        const double hue = hsv.hue_deg * std::numbers::pi / 180.0;
+        cosines += hsv.saturation * std::cos(hue);
+        sines += hsv.saturation * std::sin(hue);
+        saturations += hsv.saturation;
+        values += hsv.value;
+      }
+    }
+  }
+  if (counted == 0) return colours;
+  colours.white = static_cast<double>(whites) / counted;
+  colours.dark = static_cast<double>(darks) / counted;
+  colours.coloured = static_cast<double>(coloureds) / counted;
+  if (whites > 0) colours.brightWhite = whiteSum / static_cast<float>(whites);
+  if (coloureds > 0) {
+    colours.hue_deg = std::fmod(std::atan2(sines, cosines) * 180.0 / std::numbers::pi + 360.0, 360.0);
+    colours.saturation = saturations / coloureds;
+    colours.value = values / coloureds;
+  }
+  return colours;
+}
+
+NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set) {
+  // Spreads: lamps, cameras and makers differ by about this much. Common practice, no source.
+  constexpr double kHueSpread_deg = 14.0;
+  constexpr double kSaturationSpread = 0.25;
+  constexpr double kValueSpread = 0.40;  // of the logarithm
+  NameLikelihood result{};
+  for (int number = 0; number < BallName::kCount; ++number) {
+    const BallName name(number);
+    double cost = 0.0;
+    if (name.isCueBall()) {
+      cost = squaredOver(std::max(0.0, 0.92 - colours.white), 0.06);
+    } else {
+      const BallColour& pattern = set.colours[static_cast<std::size_t>(number)];
+      const auto wanted = hueSaturationValue(pattern.red / 255.0, pattern.green / 255.0, pattern.blue / 255.0);
+      if (wanted.value < kDarkValue) {
+        cost = squaredOver(std::max(0.0, 0.75 - colours.dark), 0.15) + squaredOver(std::max(0.0, colours.white - 0.2), 0.05);
+      } else {
+        // A band covers some 60 % of a disc seen from its side; a solid's number patch some 8 %.
+        if (name.isStripe()) {
+          cost += squaredOver(std::max(0.0, 0.30 - colours.white), 0.05);
+          cost += squaredOver(std::max(0.0, colours.white - 0.90), 0.04);
+        } else {
+          cost += squaredOver(std::max(0.0, colours.white - 0.14), 0.04);
+        }
+        if (colours.coloured > 0.0) {
+          const double little = std::max(1.0, 0.15 / colours.coloured);
+          cost += squaredOver(hueDistance_deg(colours.hue_deg, wanted.hue_deg), kHueSpread_deg * little);
+          cost += squaredOver(colours.saturation - wanted.saturation, kSaturationSpread * little);
+          cost += squaredOver(std::log(std::max(colours.value, 0.05) / wanted.value), kValueSpread * little);
+          cost += squaredOver(colours.dark, 0.35);
+        } else {
+          cost += 30.0;
+        }
+      }
+    }
+    result[static_cast<std::size_t>(number)] = std::max(-0.5 * cost, kLeastLikelihood);
+  }
+  return result;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <Eigen/Core>
+#include <array>
+#include <opencv2/core/mat.hpp>
+
+#include "core/table/ball_set.h"
+#include "core/vision/silhouette.h"
+
+namespace ferrule {
+
+/// What the lamps and the camera make of white, per channel (B, G, R), grey levels.
+struct WhiteReference {
+  Eigen::Array3f level{230.0F, 230.0F, 230.0F};
+
+  bool operator==(const WhiteReference& other) const { return (level == other.level).all(); }
+};
+
+/// The colours on a ball's disc, shadow and highlight taken out as far as one picture allows.
+struct BallColours {
+  double white = 0.0;     ///< share of the disc
+  double dark = 0.0;      ///< share of the disc
+  double coloured = 0.0;  ///< share of the disc
+  double hue_deg = 0.0;   ///< of the coloured part, circular mean
+  double saturation = 0.0;
+  double value = 0.0;     ///< of the coloured part against white, 0 to 1
+  Eigen::Array3f brightWhite{0.0F, 0.0F, 0.0F};  ///< mean of the white part, B, G, R
+};
+
+/// Looks at the pixels within the outline. picture: 8-bit BGR.
+[[nodiscard]] BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const WhiteReference& white);
+
+/// Log-likelihood of each name given what one picture shows, up to a common constant; each at least kLeastLikelihood.
+using NameLikelihood = std::array<double, BallName::kCount>;
+inline constexpr double kLeastLikelihood = -25.0;
+[[nodiscard]] NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set);
+
+}  // namespace ferrule

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vision/ball_track.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ferrule {
+
+namespace {
+
+constexpr std::size_t kMostFixes = 16;
+/// Between a rolling ball's 0.1 and a sliding ball's 2 m/s2; a prediction over a few images needs no better.
+constexpr double kSlowing_mps2 = 0.15;
+constexpr double kStandstill_s = 0.13;
+constexpr double kStandstill_mps = 0.004;
+constexpr double kStandstillSpread_m = 0.0008;
+
+}  // namespace
+
+void RestAverage::add(TablePoint point) {
+  ++count_;
+  mean_ = mean_ + (point - mean_) / static_cast<double>(count_);
+}
+
+TablePoint BallTrack::predicted(double time_s) const {
+  const double dt = time_s - lastSeen_s;
+  const double speed_mps = length(velocity_mps);
+  if (dt <= 0.0 || speed_mps == 0.0) return position;
+  const double rolling_s = std::min(dt, speed_mps / kSlowing_mps2);
+  const double way_m = speed_mps * rolling_s - 0.5 * kSlowing_mps2 * rolling_s * rolling_s;
+  return position + (way_m / speed_mps) * velocity_mps;
+}
+
+void BallTrack::see(const BallCandidate& candidate, double time_s) {
+  if (!fixes.empty()) {
+    const double dt = time_s - lastSeen_s;
+    if (dt > 0.0) {
+      const TableVector measured_mps = (candidate.position - position) / dt;
+      const double innovation_m = distance(candidate.position, predicted(time_s));
+      // On its expected way the speed is smoothed; after a contact it starts anew.
+      const double expected_m = 0.003 + 0.05 * length(velocity_mps) * dt;
+      velocity_mps = innovation_m < expected_m && fixes.size() > 2 ? 0.5 * (velocity_mps + measured_mps) : measured_mps;
+    }
+  }
+  position = candidate.position;
+  outline = candidate.outline;
+  standardUncertainty_m = candidate.standardUncertainty_m;
+  lastSeen_s = time_s;
+  missed = 0;
+  ++hits;
+  supportSum += candidate.fit.support;
+  if (candidate.alone) ++aloneHits;
+  fixes.push_back({time_s, candidate.position});
+  if (fixes.size() > kMostFixes) fixes.pop_front();
+  constexpr double kNewLook_m = 0.003;
+  constexpr int kLooksAtOnce = 12;
+  if (candidate.fit.support > 0.4 && (looks < kLooksAtOnce || distance(position, lastLook) > kNewLook_m)) {
+    for (std::size_t i = 0; i < names.size(); ++i) names[i] += candidate.names[i];
+    ++looks;
+    lastLook = position;
+  }
+}
+
+std::optional<TablePoint> BallTrack::stoodStill() const {
+  if (fixes.size() < 5) return std::nullopt;
+  std::size_t first = fixes.size() - 1;
+  while (first > 0 && fixes.back().time_s - fixes[first].time_s < kStandstill_s) --first;
+  const std::size_t n = fixes.size() - first;
+  if (fixes.back().time_s - fixes[first].time_s < kStandstill_s || n < 5) return std::nullopt;
+  double meanTime = 0.0;
+  TablePoint mean;
+  for (std::size_t i = first; i < fixes.size(); ++i) {
+    meanTime += fixes[i].time_s / static_cast<double>(n);
+    mean.x += fixes[i].position.x / static_cast<double>(n);
+    mean.y += fixes[i].position.y / static_cast<double>(n);
+  }
+  TableVector slope;
+  double timeSquares = 0.0;
+  double spread = 0.0;
+  for (std::size_t i = first; i < fixes.size(); ++i) {
+    const double t = fixes[i].time_s - meanTime;
+    const TableVector away = fixes[i].position - mean;
+    slope = slope + t * away;
+    timeSquares += t * t;
+    spread = std::max(spread, length(away));
+  }
+  if (length(slope) / timeSquares > kStandstill_mps || spread > kStandstillSpread_m) return std::nullopt;
+  return mean;
+}
+
+}  // namespace ferrule

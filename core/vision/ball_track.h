@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <deque>
+#include <opencv2/core/mat.hpp>
+#include <vector>
+
+#include "core/vision/ball_candidates.h"
+
+namespace ferrule {
+
+enum class TrackState {
+  Tentative,  ///< seen, not yet believed
+  Resting,
+  Moving,
+  Hidden,     ///< was moving, lost from sight somewhere on the table
+  Gone,       ///< off the table
+};
+
+/// The mean of a resting ball's fits.
+class RestAverage {
+ public:
+  void clear() { *this = {}; }
+  void add(TablePoint point);
+  [[nodiscard]] int count() const { return count_; }
+  [[nodiscard]] TablePoint mean() const { return mean_; }
+
+ private:
+  TablePoint mean_;
+  int count_ = 0;
+};
+
+/// One ball as the tracker knows it.
+struct BallTrack {
+  struct Fix {
+    double time_s = 0.0;
+    TablePoint position;
+  };
+
+  int id = 0;
+  TrackState state = TrackState::Tentative;
+  TablePoint position;
+  TableVector velocity_mps;
+  double standardUncertainty_m = 0.0;
+  Silhouette outline;
+  double lastSeen_s = 0.0;
+  int missed = 0;          ///< images in a row without a sight of it
+  int hits = 0;
+  double supportSum = 0.0;
+  int aloneHits = 0;
+  std::deque<Fix> fixes;   ///< the newest, while moving
+  // resting
+  RestAverage rest;
+  int displaced = 0;       ///< images in a row in which the fit lay elsewhere
+  double cover = 0.0;      ///< share of its disc that differs from the cloth
+  cv::Rect patchArea;
+  cv::Mat patch;           ///< what its surroundings look like while it rests undisturbed
+  // name
+  NameLikelihood names{};  ///< sum over the looks
+  int looks = 0;
+  TablePoint lastLook;
+
+  [[nodiscard]] bool onTable() const { return state != TrackState::Gone && state != TrackState::Tentative; }
+  [[nodiscard]] double meanSupport() const { return hits > 0 ? supportSum / hits : 0.0; }
+  /// Where it would be at a time if nothing were in its way.
+  [[nodiscard]] TablePoint predicted(double time_s) const;
+  /// Takes a sight of it.
+  void see(const BallCandidate& candidate, double time_s);
+  /// Whether its newest fixes stand still; then their mean.
+  [[nodiscard]] std::optional<TablePoint> stoodStill() const;
+};
+
+}  // namespace ferrule

@@ -1,0 +1,556 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vision/ball_tracker.h"
+
+#include <algorithm>
+#include <cmath>
+#include <deque>
+#include <map>
+#include <opencv2/imgproc.hpp>
+
+#include "core/base/contract.h"
+#include "core/geometry/assignment.h"
+#include "core/vision/ball_candidates.h"
+#include "core/vision/ball_names.h"
+#include "core/vision/ball_track.h"
+#include "core/vision/cloth_model.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr double kLag_s = 0.6;             ///< readings come out this much later, so that names can settle
+constexpr double kOpening_s = 1.0;         ///< balls found in this time lay there from the start
+constexpr double kHighestSpeed_mps = 14.0; ///< an extreme break is 16 m/s; nothing else comes near
+constexpr double kBelief_s = 0.15;         ///< a new ball must be seen this long
+constexpr double kGone_s = 0.10;           ///< unseen this long at a pocket: it fell
+constexpr double kHidden_s = 0.5;
+constexpr double kForget_s = 3.0;
+constexpr double kMissCost = 30.0;
+
+/// A sample whose name is not settled yet.
+struct PendingSample {
+  int track = 0;
+  TablePoint position;
+  double standardUncertainty_m = 0.0;
+  bool seen = false;
+};
+
+struct PendingImage {
+  long number = 0;
+  double time_s = 0.0;
+  std::vector<PendingSample> samples;
+};
+
+SmallScale scaleFor(const Rig& rig, double radius_m) {
+  const auto outline = silhouetteOf(rig, {0.0, 0.0}, radius_m);
+  const double radius_px = outline ? outline->radius_px() : 14.0;
+  return {std::clamp(static_cast<int>(radius_px / 6.5), 1, 6)};
+}
+
+}  // namespace
+
+class BallTracker::Impl {
+ public:
+  Impl(const Rig& rig, const MeasuredTable& measured)
+      : rig_(rig),
+        measured_(measured),
+        scale_(scaleFor(rig, measured.balls.radius_m())),
+        cloth_(rig, measured.table, scale_),
+        finder_(rig, measured, scale_),
+        pockets_(pockets(measured.table)) {}
+
+  void feed(const cv::Mat& picture, long number, double time_s) {
+    FERRULE_REQUIRE(picture.type() == CV_8UC3);
+    FERRULE_REQUIRE(picture.cols == rig_.lens.size.width && picture.rows == rig_.lens.size.height);
+    picture_ = picture;
+    interval_s_ = images_ > 0 ? time_s - time_s_ : 0.0;
+    time_s_ = time_s;
+    if (images_ == 0) start_s_ = time_s;
+    cv::resize(picture, small_, {rig_.lens.size.width / scale_.factor, rig_.lens.size.height / scale_.factor}, 0, 0,
+               cv::INTER_AREA);
+    if (images_ == 0) cloth_.start(small_);
+    away_ = cloth_.difference(small_);
+
+    pending_.push_back({number, time_s, {}});
+    for (BallTrack& track : tracks_) {
+      if (track.state == TrackState::Resting) watchResting(track);
+    }
+    if (needsSearch()) search();
+    if (images_ % 8 == 0) cloth_.learn(small_, occupied());
+    ++images_;
+    release(kLag_s);
+  }
+
+  void finish() { release(-1.0); }
+
+  std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
+
+ private:
+  [[nodiscard]] double radius_m() const { return measured_.balls.radius_m(); }
+
+  void record(const BallTrack& track, bool seen) {
+    pending_.back().samples.push_back({track.id, track.position, uncertaintyOf(track, seen), seen});
+  }
+
+  [[nodiscard]] double uncertaintyOf(const BallTrack& track, bool seen) const {
+    constexpr double kSystematic_m = 0.0003;  // outline model and cloth: what repeats from image to image
+    double own_m = track.standardUncertainty_m;
+    if (track.state == TrackState::Resting && track.rest.count() > 1) own_m /= std::sqrt(std::min(track.rest.count(), 9));
+    if (!seen && track.state != TrackState::Resting) {
+      own_m = std::hypot(own_m, 0.002 + 0.3 * (time_s_ - track.lastSeen_s) * length(track.velocity_mps));
+    }
+    return std::hypot(own_m, kSystematic_m);
+  }
+
+  [[nodiscard]] std::vector<Silhouette> neighboursOf(const BallTrack& track, TablePoint at) const {
+    std::vector<Silhouette> neighbours;
+    for (const BallTrack& other : tracks_) {
+      if (other.id == track.id || other.state != TrackState::Resting) continue;
+      if (distance(other.position, at) < 3.2 * radius_m()) neighbours.push_back(other.outline);
+    }
+    return neighbours;
+  }
+
+  /// Share of a disc's small pixels that are not cloth.
+  [[nodiscard]] double coverOf(const Silhouette& outline) const {
+    int counted = 0;
+    int covered = 0;
+    const double reach = 0.8 * outline.radius_px() / scale_.factor;
+    const ImagePoint centre = scale_.toSmall(outline.centre);
+    for (int y = static_cast<int>(centre.y - reach); y <= centre.y + reach; ++y) {
+      for (int x = static_cast<int>(centre.x - reach); x <= centre.x + reach; ++x) {
+        if (x < 0 || y < 0 || x >= away_.cols || y >= away_.rows) continue;
+        if (std::hypot(x - centre.x, y - centre.y) > reach || !cloth_.surface().at<uchar>(y, x)) continue;
+        ++counted;
+        if (away_.at<uchar>(y, x) > CandidateFinder::kAway) ++covered;
+      }
+    }
+    return counted > 0 ? static_cast<double>(covered) / counted : 0.0;
+  }
+
+  [[nodiscard]] bool undisturbed(const BallTrack& track) const {
+    constexpr double kNoise = 1.5;  // mean grey levels that a film's compression adds by itself
+    if (track.patch.empty()) return false;
+    const double sum = cv::norm(picture_(track.patchArea), track.patch, cv::NORM_L1);
+    return sum / (3.0 * track.patchArea.area()) < kNoise;
+  }
+
+  void keepPatch(BallTrack& track) const {
+    const double reach = 1.25 * track.outline.radius_px();
+    const cv::Rect area(static_cast<int>(track.outline.centre.x - reach), static_cast<int>(track.outline.centre.y - reach),
+                        static_cast<int>(2.0 * reach) + 1, static_cast<int>(2.0 * reach) + 1);
+    track.patchArea = area & cv::Rect(0, 0, picture_.cols, picture_.rows);
+    track.patch = track.patchArea.empty() ? cv::Mat() : picture_(track.patchArea).clone();
+  }
+
+  void comeToRest(BallTrack& track, TablePoint place) {
+    track.state = TrackState::Resting;
+    track.velocity_mps = {};
+    track.position = place;
+    track.rest.clear();
+    for (int i = 0; i < 4; ++i) track.rest.add(place);
+    track.displaced = 0;
+    track.cover = coverOf(track.outline);
+    keepPatch(track);
+  }
+
+  void startMoving(BallTrack& track) {
+    track.state = TrackState::Moving;
+    track.patch.release();
+    track.displaced = 0;
+    track.fixes.clear();
+    track.fixes.push_back({track.lastSeen_s, track.position});
+  }
+
+  void watchResting(BallTrack& track) {
+    constexpr double kMoved_m = 0.0008;
+    constexpr double kMovedAtOnce_m = 0.0025;
+    constexpr int kEnoughFits = 25;
+    if (track.rest.count() >= kEnoughFits && undisturbed(track)) {
+      track.lastSeen_s = time_s_;
+      track.missed = 0;
+      record(track, true);
+      return;
+    }
+    OutlineFitOptions options;
+    options.reach_px = 4.0;
+    const auto fit = finder_.fitNear(picture_, track.position, neighboursOf(track, track.position), options, white_);
+    const bool clear = fit && fit->fit.agreement >= 0.6 && fit->fit.support >= 0.35;
+    const double moved_m = clear ? distance(fit->position, track.rest.mean()) : 0.0;
+    if (clear && moved_m < kMoved_m + 3.0 * fit->standardUncertainty_m) {
+      if (track.rest.count() < kEnoughFits && fit->fit.support > 0.6 * track.meanSupport()) {
+        track.rest.add(fit->position);
+        track.position = track.rest.mean();
+        track.cover = std::max(track.cover, coverOf(track.outline));
+      }
+      track.see(*fit, time_s_);
+      track.position = track.rest.mean();
+      track.velocity_mps = {};
+      track.displaced = 0;
+      keepPatch(track);
+      record(track, true);
+      return;
+    }
+    if (clear && fit->fit.agreement >= 0.7 && fit->fit.support >= 0.5 && namesAgree(track, *fit)) {
+      ++track.displaced;
+      if (track.displaced >= 2 || moved_m > kMovedAtOnce_m) {
+        startMoving(track);
+        track.see(*fit, time_s_);
+        record(track, true);
+        return;
+      }
+      record(track, true);
+      return;
+    }
+    // Something is in the way, or the ball has left at speed.
+    if (coverOf(track.outline) < 0.4 * track.cover) {
+      startMoving(track);
+      return;
+    }
+    ++track.missed;
+    const bool partly = fit && fit->fit.support >= 0.2 && distance(fit->position, track.position) < 0.003;
+    record(track, partly);
+  }
+
+  [[nodiscard]] static bool namesAgree(const BallTrack& track, const BallCandidate& candidate) {
+    return colourCost(track, candidate) < 12.0;
+  }
+
+  /// How badly what a candidate shows fits the track's own likeliest names.
+  [[nodiscard]] static double colourCost(const BallTrack& track, const BallCandidate& candidate) {
+    const double best = *std::ranges::max_element(candidate.names);
+    double cost = -kLeastLikelihood;
+    const double trackBest = *std::ranges::max_element(track.names);
+    for (std::size_t i = 0; i < track.names.size(); ++i) {
+      const double doubt = std::min(trackBest - track.names[i], 20.0);
+      cost = std::min(cost, best - candidate.names[i] + doubt);
+    }
+    return cost;
+  }
+
+  [[nodiscard]] bool needsSearch() const {
+    if (images_ == 0 || time_s_ - start_s_ < kOpening_s) return true;
+    if (images_ % 5 == 0) return true;
+    return std::ranges::any_of(tracks_, [](const BallTrack& track) {
+      return track.state == TrackState::Moving || track.state == TrackState::Tentative;
+    });
+  }
+
+  void blank(cv::Mat& away, const Silhouette& outline, double scale) const {
+    const double reach = scale * outline.radius_px() / scale_.factor;
+    const ImagePoint centre = scale_.toSmall(outline.centre);
+    cv::circle(away, {static_cast<int>(std::lround(centre.x)), static_cast<int>(std::lround(centre.y))},
+               static_cast<int>(std::ceil(reach)), cv::Scalar(0), cv::FILLED);
+  }
+
+  void search() {
+    std::vector<Silhouette> known;
+    cv::Mat unexplained = away_.clone();
+    for (const BallTrack& track : tracks_) {
+      const bool seenNow = track.lastSeen_s == time_s_;
+      if (track.state == TrackState::Resting || (track.state == TrackState::Moving && seenNow)) {
+        known.push_back(track.outline);
+        blank(unexplained, track.outline, 1.15);
+      }
+    }
+    std::vector<BallCandidate> candidates = finder_.find(picture_, small_, unexplained, known, white_);
+    std::vector<std::size_t> open;
+    for (std::size_t i = 0; i < tracks_.size(); ++i) {
+      const BallTrack& track = tracks_[i];
+      if (track.lastSeen_s == time_s_) continue;
+      if (track.state == TrackState::Moving || track.state == TrackState::Hidden || track.state == TrackState::Tentative) {
+        open.push_back(i);
+        if (track.state == TrackState::Moving) addPredicted(track, known, candidates);
+      }
+    }
+    std::erase_if(candidates, [&](const BallCandidate& candidate) {
+      return std::ranges::any_of(tracks_, [&](const BallTrack& track) {
+        const bool holds = track.state == TrackState::Resting || (track.state == TrackState::Moving && track.lastSeen_s == time_s_);
+        return holds && distance(track.position, candidate.position) < 1.5 * radius_m();
+      });
+    });
+    match(open, candidates);
+  }
+
+  /// A ball among others may have no blob of its own; look where it should be.
+  void addPredicted(const BallTrack& track, Neighbours known, std::vector<BallCandidate>& candidates) const {
+    const TablePoint expected = track.predicted(time_s_);
+    const bool taken = std::ranges::any_of(candidates, [&](const BallCandidate& candidate) {
+      return distance(candidate.position, expected) < radius_m();
+    });
+    if (taken) return;
+    OutlineFitOptions options;
+    options.reach_px = 6.0;
+    if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
+      const Eigen::Vector2d streak = outline->tableFromImage.inverse() *
+                                     Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
+      options.blur = {streak.x(), streak.y()};
+    }
+    auto candidate = finder_.fitNear(picture_, expected, known, options, white_);
+    if (candidate && candidate->fit.agreement > 0.5 && candidate->fit.support > 0.3) candidates.push_back(*candidate);
+  }
+
+  [[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate) const {
+    const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
+    const double way_m = distance(candidate.position, track.predicted(time_s_));
+    const double colour = colourCost(track, candidate);
+    if (track.state == TrackState::Tentative) {
+      return way_m < 0.02 + 0.5 * length(track.velocity_mps) * dt ? way_m / 0.002 + colour : 1e6;
+    }
+    const double hop_m = distance(candidate.position, track.position);
+    if (hop_m > kHighestSpeed_mps * dt + 0.02) return 1e6;
+    if (colour > 18.0) return 1e6;
+    const double spread_m = 0.004 + 0.10 * length(track.velocity_mps) * dt;
+    const double off = way_m / spread_m;
+    // A contact may send it anywhere, at up to about the speed of whatever hit it: far places cost no more than this.
+    constexpr double kContact = 12.0;
+    const double fastest_mps = std::max(fastest_mps_, 1.0);
+    const double unreachable = std::max(0.0, hop_m - 1.2 * fastest_mps * dt) / 0.05;
+    return std::min(off * off / 2.0, kContact + 0.5 * hop_m / (0.05 + fastest_mps * dt)) + unreachable + colour;
+  }
+
+  void match(const std::vector<std::size_t>& open, const std::vector<BallCandidate>& candidates) {
+    Eigen::MatrixXd costs(static_cast<Eigen::Index>(open.size()), static_cast<Eigen::Index>(candidates.size() + open.size()));
+    costs.setConstant(kMissCost);
+    for (std::size_t i = 0; i < open.size(); ++i) {
+      for (std::size_t j = 0; j < candidates.size(); ++j) {
+        costs(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+            std::min(matchCost(tracks_[open[i]], candidates[j]), 1e6);
+      }
+    }
+    const std::vector<int> columns = assignCheapest(costs);
+    std::vector<bool> used(candidates.size(), false);
+    for (std::size_t i = 0; i < open.size(); ++i) {
+      BallTrack& track = tracks_[open[i]];
+      const auto column = static_cast<std::size_t>(columns[i]);
+      if (column < candidates.size() && costs(static_cast<Eigen::Index>(i), columns[i]) < kMissCost) {
+        used[column] = true;
+        follow(track, candidates[column]);
+      } else {
+        miss(track);
+      }
+    }
+    for (std::size_t j = 0; j < candidates.size(); ++j) {
+      if (!used[j]) beginTrack(candidates[j]);
+    }
+    std::erase_if(tracks_, [](const BallTrack& track) { return track.state == TrackState::Tentative && track.missed > 2; });
+    fastest_mps_ *= 0.9;
+    for (const BallTrack& track : tracks_) {
+      if (track.state == TrackState::Moving) fastest_mps_ = std::max(fastest_mps_, length(track.velocity_mps));
+    }
+  }
+
+  void follow(BallTrack& track, const BallCandidate& candidate) {
+    learnExposure(track, candidate);
+    track.see(candidate, time_s_);
+    if (track.state == TrackState::Hidden) track.state = TrackState::Moving;
+    if (track.state == TrackState::Tentative) {
+      record(track, true);
+      if (believable(track)) {
+        if (const auto place = track.stoodStill()) {
+          comeToRest(track, *place);
+        } else {
+          track.state = TrackState::Moving;
+        }
+      }
+      return;
+    }
+    if (const auto place = track.stoodStill()) comeToRest(track, *place);
+    record(track, true);
+    learnWhite(candidate);
+  }
+
+  void beginTrack(const BallCandidate& candidate) {
+    if (candidate.fit.support < 0.5 || *std::ranges::max_element(candidate.names) < -12.0) return;
+    for (const BallTrack& track : tracks_) {
+      if (track.state != TrackState::Gone && track.state != TrackState::Hidden &&
+          distance(track.position, candidate.position) < 1.5 * radius_m()) {
+        return;
+      }
+    }
+    BallTrack track;
+    track.id = nextId_++;
+    track.see(candidate, time_s_);
+    tracks_.push_back(track);
+    record(track, true);
+    learnWhite(candidate);
+  }
+
+  [[nodiscard]] bool believable(const BallTrack& track) const {
+    if (track.hits < 5 || time_s_ - track.fixes.front().time_s < kBelief_s) return false;
+    const bool opening = time_s_ - start_s_ < kOpening_s;
+    if (track.meanSupport() < (opening ? 0.5 : 0.7)) return false;
+    const bool still = track.stoodStill().has_value();
+    if (!still && track.aloneHits < track.hits / 2) return false;
+    // Its likeliest name that no ball on the table holds must be a fair one.
+    std::vector<NameLikelihood> evidence;
+    for (const BallTrack& other : tracks_) {
+      if (other.onTable()) evidence.push_back(other.names);
+    }
+    if (evidence.size() >= BallName::kCount) return false;
+    evidence.push_back(track.names);
+    const auto names = nameBalls(evidence);
+    const auto own = names.back();
+    constexpr double kFair = -9.0;
+    return own && track.names[static_cast<std::size_t>(own->number())] / std::max(track.looks, 1) > kFair;
+  }
+
+  [[nodiscard]] bool atPocket(TablePoint point) const {
+    const Table& table = measured_.table;
+    if (std::abs(point.x) > table.length_m / 2.0 - 0.3 * radius_m() ||
+        std::abs(point.y) > table.width_m / 2.0 - 0.3 * radius_m()) {
+      return true;
+    }
+    return std::ranges::any_of(pockets_, [&](const Pocket& pocket) {
+      return distance(point, pocket.hole) < pocket.holeRadius_m + 0.03;
+    });
+  }
+
+  void miss(BallTrack& track) {
+    ++track.missed;
+    if (track.state == TrackState::Tentative) return;
+    const double unseen_s = time_s_ - track.lastSeen_s;
+    const TablePoint expected = track.predicted(time_s_);
+    if (track.state == TrackState::Moving && (atPocket(expected) || atPocket(track.position))) {
+      if (unseen_s > kGone_s && track.missed >= 3) leave(track);
+      return;
+    }
+    if (track.state == TrackState::Moving && unseen_s > kHidden_s) {
+      track.position = onSurface(expected);
+      track.velocity_mps = {};
+      track.state = TrackState::Hidden;
+    }
+    if (track.state == TrackState::Hidden && unseen_s > kForget_s) {
+      leave(track);
+      return;
+    }
+    BallTrack guess = track;
+    guess.position = onSurface(expected);
+    record(guess, false);
+  }
+
+  [[nodiscard]] TablePoint onSurface(TablePoint point) const {
+    const double x = measured_.table.length_m / 2.0 - radius_m();
+    const double y = measured_.table.width_m / 2.0 - radius_m();
+    return {std::clamp(point.x, -x, x), std::clamp(point.y, -y, y)};
+  }
+
+  /// Off the table: what was guessed since its last sight is taken back.
+  void leave(BallTrack& track) {
+    track.state = TrackState::Gone;
+    for (PendingImage& image : pending_) {
+      if (image.time_s <= track.lastSeen_s) continue;
+      std::erase_if(image.samples, [&](const PendingSample& sample) { return sample.track == track.id; });
+    }
+  }
+
+  void learnExposure(const BallTrack& track, const BallCandidate& candidate) {
+    const double streak_px = length(candidate.blur);
+    if (streak_px == 0.0 || !candidate.alone || track.fixes.size() < 3 || interval_s_ <= 0.0) return;
+    const double way_px = length(candidate.outline.centre - track.outline.centre);
+    const double dt = time_s_ - track.lastSeen_s;
+    if (way_px < streak_px || dt <= 0.0) return;
+    const double exposure_s = std::min(streak_px / way_px * dt, interval_s_);
+    exposure_s_ += (exposure_s_ == 0.0 ? 1.0 : 0.1) * (exposure_s - exposure_s_);
+  }
+
+  void learnWhite(const BallCandidate& candidate) {
+    // The whitest large white part seen so far is the reference; it follows slow changes of light.
+    if (candidate.colours.white < 0.5 || candidate.fit.support < 0.6) return;
+    const float now = candidate.colours.brightWhite.maxCoeff();
+    const float held = white_.level.maxCoeff();
+    const float rate = !whiteSeen_ ? 1.0F : now > 0.9F * held ? 0.02F : 0.0F;
+    whiteSeen_ = true;
+    white_.level += rate * (candidate.colours.brightWhite - white_.level);
+  }
+
+  [[nodiscard]] cv::Mat occupied() const {
+    cv::Mat occupied;
+    cv::dilate(away_ > 2 * CandidateFinder::kAway, occupied, cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
+    for (const BallTrack& track : tracks_) {
+      if (track.state == TrackState::Gone) continue;
+      const double reach = 1.5 * track.outline.radius_px() / scale_.factor;
+      const ImagePoint centre = scale_.toSmall(track.outline.centre);
+      cv::circle(occupied, {static_cast<int>(std::lround(centre.x)), static_cast<int>(std::lround(centre.y))},
+                 static_cast<int>(std::ceil(reach)), cv::Scalar(255), cv::FILLED);
+    }
+    return occupied;
+  }
+
+  /// Hands out images older than lag_s, named with all that is known by now.
+  void release(double lag_s) {
+    if (pending_.empty() || (lag_s >= 0.0 && time_s_ - pending_.front().time_s < lag_s)) return;
+    std::vector<NameLikelihood> evidence;
+    std::vector<int> ids;
+    for (const BallTrack& track : tracks_) {
+      const bool waiting = std::ranges::any_of(pending_.front().samples, [&](const PendingSample& s) { return s.track == track.id; });
+      if (track.onTable() || (track.state == TrackState::Gone && waiting)) {
+        evidence.push_back(track.names);
+        ids.push_back(track.id);
+      }
+    }
+    const auto names = nameBalls(evidence);
+    std::map<int, BallName> nameOf;
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+      if (names[i]) nameOf[ids[i]] = *names[i];
+    }
+    while (!pending_.empty() && (lag_s < 0.0 || time_s_ - pending_.front().time_s >= lag_s)) {
+      const PendingImage& image = pending_.front();
+      ImageReading reading{image.number, image.time_s, {}};
+      for (const PendingSample& sample : image.samples) {
+        const auto name = nameOf.find(sample.track);
+        if (name == nameOf.end()) continue;
+        reading.balls.push_back({name->second, sample.position, sample.standardUncertainty_m, sample.seen, false});
+      }
+      std::ranges::sort(reading.balls, {}, &BallSample::ball);
+      ready_.push_back(std::move(reading));
+      pending_.pop_front();
+    }
+    std::erase_if(tracks_, [&](const BallTrack& track) {
+      return track.state == TrackState::Gone && time_s_ - track.lastSeen_s > 2.0 * kLag_s + kForget_s;
+    });
+  }
+
+  Rig rig_;
+  MeasuredTable measured_;
+  SmallScale scale_;
+  ClothModel cloth_;
+  CandidateFinder finder_;
+  std::array<Pocket, 6> pockets_;
+  WhiteReference white_;
+  bool whiteSeen_ = false;
+
+  cv::Mat picture_;
+  cv::Mat small_;
+  cv::Mat away_;
+  long images_ = 0;
+  double start_s_ = 0.0;
+  double time_s_ = 0.0;
+  double interval_s_ = 0.0;
+  double exposure_s_ = 0.0;
+  double fastest_mps_ = 0.0;
+
+  std::vector<BallTrack> tracks_;
+  int nextId_ = 1;
+  std::deque<PendingImage> pending_;
+  std::vector<ImageReading> ready_;
+};
+
+BallTracker::BallTracker(const Rig& rig, const MeasuredTable& measured) : impl_(std::make_unique<Impl>(rig, measured)) {}
+BallTracker::~BallTracker() = default;
+BallTracker::BallTracker(BallTracker&&) noexcept = default;
+BallTracker& BallTracker::operator=(BallTracker&&) noexcept = default;
+
+void BallTracker::feed(const cv::Mat& image, long number, double time_s) {
+  impl_->feed(image, number, time_s);
+}
+
+void BallTracker::finish() {
+  impl_->finish();
+}
+
+std::vector<ImageReading> BallTracker::take() {
+  return impl_->take();
+}
+
+}  // namespace ferrule
