@@ -8,6 +8,7 @@ namespace ferrule {
 void addCalibrateCommand(CLI::App& app, int& status) {
   CLI::App* calibrate = app.add_subcommand("calibrate", "Measure a lens, or where a camera sits over a table");
   calibrate->require_subcommand(1);
+  addCalibrateLensCommand(*calibrate, status);
   addCalibrateRigCommand(*calibrate, status);
 }
 
