@@ -8,6 +8,8 @@
 #include <opencv2/imgproc.hpp>
 #include <utility>
 
+#include "core/vision/side_fit.h"
+
 namespace ferrule {
 
 namespace {
@@ -96,6 +98,7 @@ std::vector<TagObservation> TagFinder::find(const cv::Mat& picture) const {
     TagObservation tag;
     tag.id = ids[i];
     for (std::size_t k = 0; k < 4; ++k) tag.corners[k] = {corners[k].x, corners[k].y};
+    if (const auto better = cornersFromSides(grey, tag.corners, module_px)) tag.corners = *better;
     found.push_back(tag);
   }
   std::ranges::stable_sort(found, {}, &TagObservation::id);
