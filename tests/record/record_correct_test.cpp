@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtTest>
+
+#include "core/record/record.h"
+#include "tests/record/sample.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+class RecordCorrectTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void init();
+  void aCorrectedValueKeepsTheMeasuredOne();
+  void aCorrectedTargetLosesWhatWasMeasuredAgainstTheOldOne();
+  void withdrawingPutsEverythingBack();
+  void onlyTheLatestCorrectionOfAFieldIsWithdrawn();
+  void valuesThatAreNoneAreRefused();
+  void everyFieldCanBeCorrected();
+  void notesAndTagsStayWithTheShot();
+
+ private:
+  std::unique_ptr<sample::Folder> folder_;
+  std::optional<Record> record_;
+  sample::Game game_;
+  ShotId shot_;
+};
+
+void RecordCorrectTest::init() {
+  record_.reset();
+  folder_ = std::make_unique<sample::Folder>();
+  record_.emplace(sample::openOrDie(folder_->file("a.sqlite")));
+  game_ = sample::addGame(*record_);
+  shot_ = record_->appendShot(game_.frame, sample::shot(1), sample::tracks(1)).value();
+}
+
+void RecordCorrectTest::aCorrectedValueKeepsTheMeasuredOne() {
+  QVERIFY(record_->correctShot(shot_, ShotField::Outcome, "safety", "Cleo", 1234).has_value());
+  const auto shot = record_->shot(shot_);
+  QVERIFY(shot.has_value());
+  QVERIFY(shot->reading.outcome == Outcome::Safety);
+  QVERIFY(shot->reading.outcomeVerdict == Verdict::Certain);
+  QCOMPARE(shot->corrections.size(), std::size_t{2});
+  const ValueCorrection& first = shot->corrections[0];
+  QCOMPARE(first.field, std::string("outcome"));
+  QVERIFY(first.measured == "pot");
+  QVERIFY(first.corrected == "safety");
+  QCOMPARE(first.who, std::string("Cleo"));
+  QCOMPARE(first.when, std::int64_t{1234});
+  QVERIFY(!first.cause.has_value());
+  QCOMPARE(shot->corrections[1].field, std::string("verdict"));
+  QVERIFY(shot->corrections[1].measured == "proposed");
+  QVERIFY(shot->corrections[1].cause == first.id);
+  QVERIFY(record_->shots(game_.frame)->front().corrected);
+}
+
+void RecordCorrectTest::aCorrectedTargetLosesWhatWasMeasuredAgainstTheOldOne() {
+  QVERIFY(record_->correctShot(shot_, ShotField::TargetBall, "12", "Cleo", 1).has_value());
+  const auto shot = record_->shot(shot_);
+  QVERIFY(shot.has_value());
+  QVERIFY(shot->reading.target == (Target{BallName(12), PocketName::FootRight, {}, {}, {}}));
+  QCOMPARE(shot->corrections.size(), std::size_t{4});
+}
+
+void RecordCorrectTest::withdrawingPutsEverythingBack() {
+  const auto target = record_->correctShot(shot_, ShotField::TargetPocket, "side-left", "Cleo", 1);
+  const auto outcome = record_->correctShot(shot_, ShotField::Outcome, "miss", "Cleo", 2);
+  QVERIFY(target.has_value() && outcome.has_value());
+  QVERIFY(record_->withdrawCorrection(*target).has_value());
+  QVERIFY(record_->withdrawCorrection(*outcome).has_value());
+  const auto shot = record_->shot(shot_);
+  QVERIFY(shot.has_value());
+  QCOMPARE(shot->reading, sample::shot(1));
+  QVERIFY(shot->corrections.empty());
+}
+
+void RecordCorrectTest::onlyTheLatestCorrectionOfAFieldIsWithdrawn() {
+  const auto first = record_->correctShot(shot_, ShotField::FirstContact, "12", "Cleo", 1);
+  const auto second = record_->correctShot(shot_, ShotField::FirstContact, std::nullopt, "Cleo", 2);
+  QVERIFY(first.has_value() && second.has_value());
+  QCOMPARE(record_->withdrawCorrection(*first).error().code, ErrorCode::NotFound);
+  QVERIFY(record_->withdrawCorrection(*second).has_value());
+  QVERIFY(record_->shot(shot_)->reading.firstContact == BallName(12));
+  QVERIFY(record_->withdrawCorrection(*first).has_value());
+  QVERIFY(record_->shot(shot_)->reading.firstContact == BallName(3));
+  QCOMPARE(record_->withdrawCorrection(*first).error().code, ErrorCode::NotFound);
+}
+
+void RecordCorrectTest::valuesThatAreNoneAreRefused() {
+  const auto code = [&](ShotField field, std::optional<std::string> value) {
+    const auto result = record_->correctShot(shot_, field, value, "Cleo", 1);
+    return result ? ErrorCode::Cancelled : result.error().code;
+  };
+  QCOMPARE(code(ShotField::Outcome, "victory"), ErrorCode::FieldInvalid);
+  QCOMPARE(code(ShotField::Outcome, std::nullopt), ErrorCode::FieldInvalid);
+  QCOMPARE(code(ShotField::TargetBall, "16"), ErrorCode::FieldInvalid);
+  QCOMPARE(code(ShotField::TargetPocket, "middle"), ErrorCode::FieldInvalid);
+  QCOMPARE(code(ShotField::Scratch, "1"), ErrorCode::FieldInvalid);
+  QCOMPARE(code(ShotField::Player, "Nobody"), ErrorCode::NotFound);
+  QCOMPARE(record_->correctShot(ShotId{99}, ShotField::Outcome, "pot", "Cleo", 1).error().code, ErrorCode::NotFound);
+  QCOMPARE(record_->shot(shot_)->reading, sample::shot(1));
+  QVERIFY(record_->shot(shot_)->corrections.empty());
+}
+
+void RecordCorrectTest::everyFieldCanBeCorrected() {
+  QVERIFY(record_->correctShot(shot_, ShotField::Player, "Ada", "Cleo", 1).has_value());
+  QVERIFY(record_->correctShot(shot_, ShotField::FirstContact, "cue", "Cleo", 1).has_value());
+  QVERIFY(record_->correctShot(shot_, ShotField::Scratch, "true", "Cleo", 1).has_value());
+  QVERIFY(record_->correctShot(shot_, ShotField::TargetBall, std::nullopt, "Cleo", 1).has_value());
+  auto shot = record_->shot(shot_);
+  QVERIFY(shot.has_value());
+  QVERIFY(shot->player == game_.ada);
+  QVERIFY(shot->reading.firstContact == kCueBall);
+  QVERIFY(shot->reading.scratch);
+  QVERIFY(!shot->reading.target.has_value());
+  QVERIFY(record_->correctShot(shot_, ShotField::Player, std::nullopt, "Cleo", 2).has_value());
+  shot = record_->shot(shot_);
+  QVERIFY(!shot->player.has_value());
+  const ValueCorrection& last = shot->corrections.back();
+  QVERIFY(last.measured == "Ada" && !last.corrected.has_value());
+}
+
+void RecordCorrectTest::notesAndTagsStayWithTheShot() {
+  QVERIFY(record_->addNote(shot_, "Bridge too short; \"steady\" next time", "Cleo", 77).has_value());
+  QVERIFY(record_->addTag(shot_, "thin cut").has_value());
+  QVERIFY(record_->addTag(shot_, "thin cut").has_value());
+  QVERIFY(record_->addTag(shot_, "bridge").has_value());
+  QVERIFY(record_->removeTag(shot_, "bridge").has_value());
+  const auto shot = record_->shot(shot_);
+  QVERIFY(shot.has_value());
+  QCOMPARE(shot->notes.size(), std::size_t{1});
+  QCOMPARE(shot->notes[0].text, std::string("Bridge too short; \"steady\" next time"));
+  QCOMPARE(shot->tags, std::vector<std::string>{"thin cut"});
+  QCOMPARE(record_->addNote(ShotId{99}, "x", "Cleo", 1).error().code, ErrorCode::NotFound);
+  QCOMPARE(record_->addTag(ShotId{99}, "x").error().code, ErrorCode::NotFound);
+}
+
+FERRULE_TEST(RecordCorrectTest)
+#include "record_correct_test.moc"

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <sys/stat.h>
+
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QtTest>
+#include <filesystem>
+
+#include "core/record/record.h"
+#include "tests/record/sample.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+/// A copy of the version 1 record that is kept with the tests (tests/data/records/README.md).
+std::string oldRecord(const sample::Folder& folder) {
+  const std::string path = folder.file("old.sqlite");
+  std::filesystem::copy_file(FERRULE_SOURCE_DIR "/tests/data/records/version-1.sqlite", path);
+  return path;
+}
+
+QVariant valueIn(const std::string& path, const QString& sql) {
+  QVariant value;
+  {
+    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("look"));
+    database.setDatabaseName(QString::fromStdString(path));
+    if (database.open()) {
+      QSqlQuery query(database);
+      if (query.exec(sql) && query.next()) value = query.value(0);
+    }
+  }
+  QSqlDatabase::removeDatabase(QStringLiteral("look"));
+  return value;
+}
+
+}  // namespace
+
+class RecordMigrationTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void aVersionOneRecordIsBroughtForwardWithItsContent();
+  void theOldFileIsCopiedFirst();
+  void anOlderCopyStays();
+  void aStepThatFailsLeavesTheOldRecordWhole();
+  void anOldRecordIsNotChangedByReading();
+};
+
+void RecordMigrationTest::aVersionOneRecordIsBroughtForwardWithItsContent() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 1);
+  {
+    Record record = sample::openOrDie(path);
+    const auto players = record.players();
+    QVERIFY(players.has_value());
+    QCOMPARE(players->size(), std::size_t{2});
+    QCOMPARE((*players)[0].name, std::string("Ada"));
+    QVERIFY((*players)[0].handedness == Handedness::Left);
+    QVERIFY(!(*players)[0].minor);
+    QVERIFY(!(*players)[0].consentGiven.has_value());
+    const auto sessions = record.sessions();
+    QVERIFY(sessions.has_value());
+    QCOMPARE(sessions->size(), std::size_t{1});
+    QCOMPARE(sessions->front().name, std::string("Tuesday practice"));
+    QCOMPARE(sessions->front().players, (std::vector<std::string>{"Ada", "Ben"}));
+    const auto frames = record.frames(sessions->front().id);
+    QVERIFY(frames.has_value());
+    const auto shots = record.shots(frames->front().id);
+    QVERIFY(shots.has_value());
+    QCOMPARE(shots->size(), std::size_t{1});
+    const auto shot = record.shot(shots->front().id);
+    QVERIFY(shot.has_value());
+    QVERIFY(shot->reading.outcome == Outcome::Pot);
+    QVERIFY(shot->reading.outcomeVerdict == Verdict::Ask);
+    QCOMPARE(shot->reading.delivery.speed_mps->value, 2.25);
+    QCOMPARE(shot->reading.before.size(), std::size_t{2});
+    QCOMPARE(shot->tracks.size(), std::size_t{1});
+    QCOMPARE(shot->tracks[0].samples.size(), std::size_t{2});
+    QCOMPARE(shot->tracks[0].samples[1].time_s, 1.016667);
+    // What is new works on the old rows.
+    QVERIFY(record.correctShot(shot->id, ShotField::Outcome, "miss", "Cleo", 5).has_value());
+    QVERIFY(record.check().has_value());
+  }
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path, "SELECT note FROM notes WHERE entity = 'player'").toString(), "drops the elbow");
+  QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
+}
+
+void RecordMigrationTest::theOldFileIsCopiedFirst() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  { Record record = sample::openOrDie(path); }
+  const std::string copy = path + ".version-1.backup";
+  QVERIFY(std::filesystem::exists(copy));
+  QCOMPARE(valueIn(copy, "PRAGMA user_version").toInt(), 1);
+  QCOMPARE(valueIn(copy, "SELECT remark FROM players WHERE name = 'Ada'").toString(), "drops the elbow");
+  struct stat info {};
+  QVERIFY(::stat(copy.c_str(), &info) == 0);
+  QCOMPARE(info.st_mode & 0777, mode_t{0600});
+  // Opened again, nothing is copied again.
+  { Record record = sample::openOrDie(path); }
+  QVERIFY(!std::filesystem::exists(copy + ".2"));
+}
+
+void RecordMigrationTest::anOlderCopyStays() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  const std::string copy = path + ".version-1.backup";
+  QFile earlier(QString::fromStdString(copy));
+  QVERIFY(earlier.open(QIODevice::WriteOnly));
+  earlier.write("earlier");
+  earlier.close();
+  { Record record = sample::openOrDie(path); }
+  QVERIFY(earlier.open(QIODevice::ReadOnly));
+  QCOMPARE(earlier.readAll(), QByteArray("earlier"));
+  QCOMPARE(valueIn(copy + ".2", "PRAGMA user_version").toInt(), 1);
+}
+
+void RecordMigrationTest::aStepThatFailsLeavesTheOldRecordWhole() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  // A table in the way of version 2.
+  {
+    QSqlDatabase database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("spoil"));
+    database.setDatabaseName(QString::fromStdString(path));
+    QVERIFY(database.open());
+    QSqlQuery query(database);
+    QVERIFY(query.exec("CREATE TABLE notes(mine TEXT)"));
+  }
+  QSqlDatabase::removeDatabase(QStringLiteral("spoil"));
+  const auto opened = Record::open(path);
+  QVERIFY(!opened.has_value());
+  QCOMPARE(opened.error().code, ErrorCode::RecordBroken);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 1);
+  QCOMPARE(valueIn(path, "SELECT remark FROM players WHERE name = 'Ada'").toString(), "drops the elbow");
+  QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_table_info('players') WHERE name = 'minor'").toInt(), 0);
+  QVERIFY(!std::filesystem::exists(path + ".version-1.backup"));
+}
+
+void RecordMigrationTest::anOldRecordIsNotChangedByReading() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  const auto opened = Record::open(path, {RecordMode::ReadOnly, 0, 0});
+  QVERIFY(!opened.has_value());
+  QCOMPARE(opened.error().code, ErrorCode::RecordReadOnly);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 1);
+}
+
+FERRULE_TEST(RecordMigrationTest)
+#include "record_migration_test.moc"
