@@ -63,4 +63,15 @@ void FilmCapture::seek(double time_ms) {
   capture_.set(cv::CAP_PROP_POS_MSEC, time_ms);
 }
 
+FilmInfo filmInfo(const std::string& path, const FilmContainer& container, const FilmCapture& capture) {
+  FilmInfo info;
+  info.path = path;
+  info.size = capture.size();
+  info.rotation_deg = container.turn_deg;
+  info.nominalRate_hz = container.rate_hz;
+  info.duration_s = container.duration_s;
+  info.images = capture.claimedImages();
+  return info;
+}
+
 }  // namespace ferrule

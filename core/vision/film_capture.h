@@ -7,6 +7,8 @@
 
 #include "core/base/error.h"
 #include "core/camera/lens.h"
+#include "core/vision/film_container.h"
+#include "core/vision/film_source.h"
 
 namespace ferrule {
 
@@ -42,5 +44,8 @@ class FilmCapture {
   double time_ms_ = 0.0;
   bool firstIsGrabbed_ = false;
 };
+
+/// What a film says of itself, put together.
+[[nodiscard]] FilmInfo filmInfo(const std::string& path, const FilmContainer& container, const FilmCapture& capture);
 
 }  // namespace ferrule

@@ -62,13 +62,7 @@ Result<FilmSource> FilmSource::open(const std::string& path) {
   if (!container) return tl::unexpected(container.error());
   auto capture = FilmCapture::open(path, container->turn_deg);
   if (!capture) return tl::unexpected(capture.error());
-  FilmInfo info;
-  info.path = path;
-  info.size = capture->size();
-  info.rotation_deg = container->turn_deg;
-  info.nominalRate_hz = container->rate_hz;
-  info.duration_s = container->duration_s;
-  info.images = capture->claimedImages();
+  FilmInfo info = filmInfo(path, *container, *capture);
   return FilmSource(std::make_unique<Impl>(std::move(*capture), std::move(info)));
 }
 
