@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/reading/least_time.h"
+
 namespace ferrule {
 
 namespace {
@@ -15,7 +17,6 @@ constexpr double kGapUncertainty_m = 0.0015;
 /// The jump of at least one ball lies this near to the line of centres; more when a second impact is mixed in.
 constexpr double kLeastCosine = 0.86;
 constexpr double kLeastCosineInRack = 0.3;
-constexpr int kTimeSteps = 48;
 
 double cosine(TableVector a, TableVector b) {
   const double lengths = length(a) * length(b);
@@ -44,21 +45,16 @@ struct Pairing {
 Pairing pairUp(const Knot& a, const Knot& b, double radius_m, double imageInterval_s) {
   const double low_s = std::max(a.from_s, b.from_s) - 0.6 * imageInterval_s;
   const double high_s = std::max(low_s, std::min(a.to_s, b.to_s) + 0.6 * imageInterval_s);
-  Pairing best;
-  double least = 1e300;
-  for (int i = 0; i <= kTimeSteps; ++i) {
-    const double time_s = low_s + (high_s - low_s) * i / kTimeSteps;
-    const TablePoint pa = placeNear(a, time_s);
-    const TablePoint pb = placeNear(b, time_s);
-    const double gap_m = distance(pa, pb) - 2.0 * radius_m;
-    const double cost = disagreement(a, time_s) + disagreement(b, time_s) +
-                        (gap_m / kGapUncertainty_m) * (gap_m / kGapUncertainty_m);
-    if (cost < least) {
-      least = cost;
-      best = {time_s, gap_m, pa, pb};
-    }
-  }
-  return best;
+  const auto cost = [&](double time_s) {
+    const double gap = (distance(placeNear(a, time_s), placeNear(b, time_s)) - 2.0 * radius_m) / kGapUncertainty_m;
+    return disagreement(a, time_s) + disagreement(b, time_s) + gap * gap;
+  };
+  Pairing pairing;
+  pairing.time_s = leastTime_s(low_s, high_s, cost);
+  pairing.first = placeNear(a, pairing.time_s);
+  pairing.second = placeNear(b, pairing.time_s);
+  pairing.gap_m = distance(pairing.first, pairing.second) - 2.0 * radius_m;
+  return pairing;
 }
 
 bool near(double a_s, double b_s, double limit_s) {

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/base/contract.h"
+#include "core/reading/least_time.h"
 
 namespace ferrule {
 
@@ -16,7 +17,6 @@ constexpr double kJumpUncertainties = 4.5;
 constexpr double kLeastJump_mps = 0.03;
 /// Of a position near an impact: blur mixes the two ways within one exposure.
 constexpr double kPlaceFloor_m = 0.0005;
-constexpr int kTimeSteps = 60;
 /// A piece of fewer points than this does not tell a velocity.
 constexpr std::size_t kFewestPoints = 2;
 
@@ -28,23 +28,7 @@ Knot knotBetween(const MotionPiece& before, const MotionPiece& after, double ima
   knot.pieceAfter = after;
   const double low_s = knot.from_s - 0.6 * imageInterval_s;
   const double high_s = knot.to_s + 0.6 * imageInterval_s;
-  double best = disagreement(knot, low_s);
-  knot.time_s = low_s;
-  for (int i = 1; i <= kTimeSteps; ++i) {
-    const double time_s = low_s + (high_s - low_s) * i / kTimeSteps;
-    const double here = disagreement(knot, time_s);
-    if (here < best) {
-      best = here;
-      knot.time_s = time_s;
-    }
-  }
-  // One refinement by the parabola through the neighbours.
-  const double step_s = (high_s - low_s) / kTimeSteps;
-  const double left = disagreement(knot, knot.time_s - step_s);
-  const double right = disagreement(knot, knot.time_s + step_s);
-  const double bend = left - 2.0 * best + right;
-  if (bend > 0.0) knot.time_s += std::clamp(0.5 * (left - right) / bend, -0.5, 0.5) * step_s;
-
+  knot.time_s = leastTime_s(low_s, high_s, [&](double time_s) { return disagreement(knot, time_s); });
   knot.before = before.velocityAt(knot.time_s);
   knot.after = after.velocityAt(knot.time_s);
   const double u1 = before.positionUncertainty_m(knot.time_s);

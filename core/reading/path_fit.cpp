@@ -13,7 +13,9 @@ namespace ferrule {
 
 namespace {
 
-enum Unknown { kStrike, kX, kY, kSpeed, kAim, kForward, kAcross, kLogSliding, kLogRolling, kUnknowns };
+enum Unknown { kStrike, kX, kY, kSpeed, kAim, kForward, kAcross, kLogSliding, kLogRolling, kLogHop, kUnknowns };
+/// Residuals that are not of points.
+constexpr int kPriors = 8;
 using Unknowns = Eigen::Matrix<double, kUnknowns, 1>;
 using Square = Eigen::Matrix<double, kUnknowns, kUnknowns>;
 
@@ -22,7 +24,7 @@ constexpr double kTukey = 4.685;
 constexpr int kMostSteps = 60;
 
 /// Where the ball is at a time, by the laws of sliding and rolling.
-TablePoint positionAt(const Unknowns& q, double time_s, double gravity_mps2) {
+TablePoint positionAt(const Unknowns& q, double time_s, const PathFitPriors& priors) {
   const TablePoint start{q[kX], q[kY]};
   const double t = time_s - q[kStrike];
   if (t <= 0.0) return start;
@@ -32,13 +34,18 @@ TablePoint positionAt(const Unknowns& q, double time_s, double gravity_mps2) {
   // w = R (spin x k): the speed of the cloth's point on the ball that spin alone would give.
   const TableVector w = q[kSpeed] * (q[kForward] * along + q[kAcross] * across);
   const TableVector slip = v0 - w;
-  const double sliding_mps2 = std::exp(q[kLogSliding]) * gravity_mps2;
-  const double slide_s = 2.0 * length(slip) / (7.0 * sliding_mps2);  // T = 2 |u0| / (7 mu g)
+  const double friction = std::exp(q[kLogSliding]);
+  // A hopping ball meets no friction in the air and much at each landing (mu times the blow); in the long run only the
+  // friction of its first rise is missing, which takes vz / g. So friction begins that much later.
+  const double air_s = std::exp(q[kLogHop]) * q[kSpeed] / priors.gravity_mps2;
+  const double sliding_mps2 = friction * priors.gravity_mps2;
+  const double slide_s = air_s + 2.0 * length(slip) / (7.0 * sliding_mps2);  // T = 2 |u0| / (7 mu g)
   const double s = std::min(t, slide_s);
-  TablePoint p = start + s * v0 - (0.5 * sliding_mps2 * s * s) * unit(slip);
+  const double rubbed_s = std::max(0.0, s - air_s);
+  const TablePoint p = start + s * v0 - (0.5 * sliding_mps2 * rubbed_s * rubbed_s) * unit(slip);
   if (t <= slide_s) return p;
   const TableVector rolling = (5.0 / 7.0) * v0 + (2.0 / 7.0) * w;
-  const double rolling_mps2 = std::exp(q[kLogRolling]) * gravity_mps2;
+  const double rolling_mps2 = std::exp(q[kLogRolling]) * priors.gravity_mps2;
   const double r = std::min(t - slide_s, length(rolling) / rolling_mps2);
   return p + r * rolling - (0.5 * rolling_mps2 * r * r) * unit(rolling);
 }
@@ -51,10 +58,10 @@ class Problem {
   /// Residuals over their standard uncertainties: two for each point, then the priors.
   [[nodiscard]] Eigen::VectorXd residuals(const Unknowns& q) const {
     const auto n = static_cast<Eigen::Index>(points_.size());
-    Eigen::VectorXd r(2 * n + 7);
+    Eigen::VectorXd r(2 * n + kPriors);
     for (Eigen::Index i = 0; i < n; ++i) {
       const PathPoint& point = points_[static_cast<std::size_t>(i)];
-      const TableVector off = point.position - positionAt(q, point.time_s, priors_.gravity_mps2);
+      const TableVector off = point.position - positionAt(q, point.time_s, priors_);
       r[2 * i] = off.x / point.standardUncertainty_m;
       r[2 * i + 1] = off.y / point.standardUncertainty_m;
     }
@@ -67,6 +74,7 @@ class Problem {
     r[k++] = std::copysign(std::sqrt(2.0 * std::log1p(across * across)), across);
     r[k++] = (q[kLogSliding] - std::log(priors_.slidingFriction)) / priors_.slidingFrictionSpread;
     r[k++] = (q[kLogRolling] - std::log(priors_.rollingFriction)) / priors_.rollingFrictionSpread;
+    r[k++] = (q[kLogHop] - std::log(priors_.hop)) / priors_.hopSpread;
     // Beyond the miscue limit no tip can turn the ball.
     r[k++] = std::max(0.0, std::abs(q[kForward]) - 1.3) / 0.05;
     return r;
@@ -100,8 +108,8 @@ class Problem {
   }
 
   [[nodiscard]] Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> jacobian(const Unknowns& q) const {
-    static const Unknowns kSteps = (Unknowns() << 1e-6, 1e-7, 1e-7, 1e-5, 1e-6, 1e-4, 1e-4, 1e-4, 1e-4).finished();
-    const auto rows = static_cast<Eigen::Index>(2 * points_.size() + 7);
+    static const Unknowns kSteps = (Unknowns() << 1e-6, 1e-7, 1e-7, 1e-5, 1e-6, 1e-4, 1e-4, 1e-4, 1e-4, 1e-3).finished();
+    const auto rows = static_cast<Eigen::Index>(2 * points_.size() + kPriors);
     Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> j(rows, static_cast<Eigen::Index>(kUnknowns));
     for (Eigen::Index c = 0; c < kUnknowns; ++c) {
       Unknowns up = q;
@@ -192,6 +200,7 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
   start[kStrike] = firstPoint.time_s - distance(firstPoint.position, place.position) / speed_mps;
   start[kLogSliding] = std::log(priors.slidingFriction);
   start[kLogRolling] = std::log(priors.rollingFriction);
+  start[kLogHop] = std::log(priors.hop);
 
   Problem problem(place, points, priors);
   struct Basin {
@@ -200,15 +209,19 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
   };
   // The cost has more than one basin (still sliding or rolling already), so it is started from several spins.
   constexpr std::array kForwardStarts{-0.9, -0.3, 0.3, 0.8, 1.1};
+  constexpr std::array kHopStarts{0.4, 2.5};
   std::vector<Basin> basins;
   for (int round = 0; round < 4; ++round) {
     basins.clear();
     for (const double forward : kForwardStarts) {
-      Unknowns q = start;
-      q[kForward] = forward;
-      Basin basin;
-      basin.at = problem.minimise(q, basin.cost);
-      basins.push_back(basin);
+      for (const double hop : kHopStarts) {
+        Unknowns q = start;
+        q[kForward] = forward;
+        q[kLogHop] += std::log(hop);
+        Basin basin;
+        basin.at = problem.minimise(q, basin.cost);
+        basins.push_back(basin);
+      }
     }
     std::ranges::stable_sort(basins, {}, &Basin::cost);
     problem.reweight(basins.front().at);
@@ -223,7 +236,7 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
   for (const Basin& basin : basins) {
     if (basin.cost > basins.front().cost + 14.0) continue;
     const bool again = std::ranges::any_of(counted, [&](const Unknowns& other) {
-      return std::abs(other[kForward] - basin.at[kForward]) < 0.02;
+      return std::abs(other[kForward] - basin.at[kForward]) < 0.03 && std::abs(other[kLogHop] - basin.at[kLogHop]) < 0.1;
     });
     if (again) continue;
     counted.push_back(basin.at);

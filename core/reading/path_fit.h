@@ -19,6 +19,11 @@ struct PathFitPriors {
   /// R w / v about the line of travel, which bends the path: 2.5 x side x sin(elevation). Small in nearly all strokes,
   /// large in masse, hence a scale of a Cauchy distribution. Common practice, no source.
   double sideSpinScale = 0.02;
+  /// Upward speed over forward speed just after the strike: a cue is never level, so the ball hops and slides only
+  /// half of the first moments. Half of sin(elevation); its median, and the spread of its natural logarithm.
+  /// Source: reference sheet on motion, airborne (launch). Elevations of 2 to 10 degrees: common practice, no source.
+  double hop = 0.035;
+  double hopSpread = 0.8;
   double gravity_mps2 = 9.81;
 };
 

@@ -22,11 +22,15 @@ constexpr double kNearPocket_m = 0.16;
 /// Source: rules sheet, what one overhead camera can decide, first ball contacted (3 mm).
 constexpr double kSplitWay_m = 0.003;
 
+/// A jump of this share of the speed is an impact; a hop after an elevated stroke makes smaller ones.
+constexpr double kLargeJump = 0.25;
+
 /// One ball with what became of it.
 struct Follower {
   BallName ball;
   BallMotion motion;
   BallFate fate;
+  double lastSeen_s = 0.0;
 };
 
 BallPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all) {
@@ -83,8 +87,9 @@ class ShotStory {
       BallPath path = struckPath(ball, cut_, all);
       if (path.empty()) continue;
       const BallFate fate = fateOf(path, end_s, measured_.table, radius_m_);
+      const double lastSeen_s = path.back().time_s;
       path.resize(fate.pointsOnTable);
-      followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate});
+      followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate, lastSeen_s});
     }
     for (const Follower& follower : followers_) motions_.push_back(follower.motion);
   }
@@ -206,25 +211,27 @@ class ShotStory {
   void noteDelivery(const Follower& cue) {
     const RestingPlace* place = placeBefore(kCueBall);
     if (place == nullptr) return;
-    // The path counts until the first jump after the strike.
+    // The path counts until the first event, or the first large jump that no event explains.
     double until_s = cue.motion.path.back().time_s + 1.0;
     for (const Knot& knot : cue.motion.knots) {
       const bool strike = knot.pieceBefore.resting && knot.time_s < cut_.strike_s + 2.0 * interval_s_;
-      if (!strike && knot.time_s > cut_.strike_s) {
-        until_s = knot.time_s - std::min(2.0 * knot.timeUncertainty_s, 0.25 * interval_s_);
-        break;
-      }
+      if (strike || knot.time_s < cut_.strike_s || length(knot.jump()) < kLargeJump * length(knot.before)) continue;
+      until_s = knot.time_s - std::min(2.0 * knot.timeUncertainty_s, 0.25 * interval_s_);
+      break;
     }
     for (const ShotEvent& event : reading_.events) {
-      if (event.ball.isCueBall() || event.other == kCueBall) {
-        until_s = std::min(until_s, event.time_s);
-        break;
-      }
+      if (!event.ball.isCueBall() && event.other != kCueBall) continue;
+      until_s = std::min(until_s, event.time_s);
+      break;
     }
     std::vector<PathPoint> points;
-    for (const PathPoint& point : cue.motion.path) {
-      if (point.time_s <= cut_.strike_s - 0.5 * interval_s_ || point.time_s >= until_s) continue;
-      points.push_back(point);
+    // Only points of pieces: a point that fits neither neighbour is a wrong measurement.
+    for (const MotionPiece& piece : cue.motion.pieces) {
+      for (std::size_t i = piece.first; i <= piece.last; ++i) {
+        const PathPoint& point = cue.motion.path[i];
+        if (point.time_s <= cut_.strike_s - 0.5 * interval_s_ || point.time_s >= until_s) continue;
+        points.push_back(point);
+      }
     }
     const PathFit fit = fitStruckPath(*place, points, cut_.strike_s);
     if (!fit.usable) return;
@@ -238,7 +245,8 @@ class ShotStory {
     for (const Follower& follower : followers_) {
       if (!follower.motion.moved()) continue;
       const bool gone = follower.fate.fate == Fate::Pocketed || follower.fate.fate == Fate::OffTable;
-      rest_s = std::max(rest_s, gone ? follower.fate.time_s : follower.motion.restTime_s());
+      rest_s = std::max(rest_s, gone ? std::max(follower.fate.time_s, follower.lastSeen_s)
+                                     : follower.motion.restTime_s());
     }
     reading_.rest_s = rest_s;
   }
