@@ -38,6 +38,43 @@ BallPath pathOf(BallName ball, std::span<const ImageReading> readings) {
   return path;
 }
 
+BallPath withoutStrays(const BallPath& path) {
+  constexpr double kStray_m = 0.006;
+  constexpr double kStrayUncertainties = 8.0;
+  constexpr double kAgreement_m = 0.003;
+  constexpr double kAgreementUncertainties = 5.0;
+  BallPath kept;
+  for (std::size_t i = 0; i < path.size(); ++i) {
+    const PathPoint& here = path[i];
+    bool stray = false;
+    // At the path's ends there are too few neighbours to judge by.
+    if (i >= 2 && i + 2 < path.size()) {
+      // The parabola through three neighbours, its place at the fourth and at this point (Lagrange).
+      const PathPoint& a = path[i - 2];
+      const PathPoint& b = path[i - 1];
+      const PathPoint& c = path[i + 1];
+      const PathPoint& d = path[i + 2];
+      const auto through = [&](double t) {
+        const double ab = a.time_s - b.time_s;
+        const double ac = a.time_s - c.time_s;
+        const double bc = b.time_s - c.time_s;
+        const double lb = -(t - a.time_s) * (t - c.time_s) / (ab * bc);
+        const double lc = (t - a.time_s) * (t - b.time_s) / (ac * bc);
+        return a.position + lb * (b.position - a.position) + lc * (c.position - a.position);
+      };
+      const double u_m = std::max({a.standardUncertainty_m, b.standardUncertainty_m, c.standardUncertainty_m,
+                                   d.standardUncertainty_m});
+      // The fourth is extrapolated, which multiplies the noise by about four.
+      const double off_m = distance(here.position, through(here.time_s));
+      const double disagreement_m = distance(d.position, through(d.time_s));
+      stray = off_m > std::max(kStray_m, kStrayUncertainties * u_m) && off_m > 2.0 * disagreement_m &&
+              disagreement_m < kAgreement_m + kAgreementUncertainties * u_m;
+    }
+    if (!stray) kept.push_back(here);
+  }
+  return kept;
+}
+
 Track trackOf(BallName ball, std::span<const ImageReading> readings) {
   Track track{ball, {}};
   for (const ImageReading& reading : readings) {

@@ -30,6 +30,9 @@ inline constexpr double kBestUncertainty_m = 0.0002;
 [[nodiscard]] bool isMeasured(const BallSample& sample);
 
 [[nodiscard]] BallPath pathOf(BallName ball, std::span<const ImageReading> readings);
+/// The path without single points that lie far from a curve which the two points before and the two after agree on: a
+/// wrong measurement, since an impact would leave them disagreeing.
+[[nodiscard]] BallPath withoutStrays(const BallPath& path);
 /// All samples of the ball, predicted ones too.
 [[nodiscard]] Track trackOf(BallName ball, std::span<const ImageReading> readings);
 /// Every name that occurs, in the order of the names.

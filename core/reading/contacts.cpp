@@ -16,6 +16,7 @@ constexpr double kGap_m = 0.006;
 constexpr double kGapUncertainty_m = 0.0015;
 /// The jump of at least one ball lies this near to the line of centres; more when a second impact is mixed in.
 constexpr double kLeastCosine = 0.86;
+constexpr double kLeastCosineAlone = 0.96;
 constexpr double kLeastCosineInRack = 0.3;
 
 double cosine(TableVector a, TableVector b) {
@@ -93,7 +94,9 @@ class Search {
         if (closing_mps <= 0.0 || closing_mps < ka.velocityUncertainty_mps + kb.velocityUncertainty_mps) continue;
         const double cosA = cosine(ka.jump(), -line);
         const double cosB = cosine(kb.jump(), line);
-        if (std::max(cosA, cosB) < kLeastCosine || std::min(cosA, cosB) < 0.0) continue;
+        // In a rack a ball is thrown back by those behind it, so that its own jump says nothing.
+        const double needed = std::min(cosA, cosB) < 0.0 ? kLeastCosineAlone : kLeastCosine;
+        if (std::max(cosA, cosB) < needed) continue;
         add(a, b, i, j, pairing, line);
       }
     }

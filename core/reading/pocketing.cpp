@@ -13,6 +13,11 @@ namespace {
 
 /// The hole's edge is known to about this, m: the shelf is not among what an owner measures.
 constexpr double kHoleEdge_m = 0.015;
+/// Half the range of shelves in the specification is 16 mm; as a standard deviation:
+constexpr double kEdge_m = 0.010;
+/// A falling ball is seen for about this long: half a diameter takes 0.08 s, three diameters 0.19 s.
+constexpr double kFall_s = 0.12;
+constexpr double kFallSpread_s = 0.04;
 /// A ball last seen this far outside the edge, moving in, fell.
 constexpr double kReach_m = 0.08;
 /// A ball may be lost this long before it falls, s, and this far, m (under an arm, in the shadow of a rail).
@@ -126,6 +131,14 @@ BallFate fateOf(const BallPath& path, double end_s, const Table& table, double r
       nearest_m = here_m;
       fate.time_s = motion.time_s + t;
       fate.position = there;
+    }
+    if (firstInside < path.size() && speed_mps > 0.0) {
+      // Where the edge of the slate lies is not well known, which makes the time of a slow ball uncertain; how long a
+      // falling ball is still seen is known better then.
+      const double edge_s = kEdge_m / speed_mps;
+      const double weight = edge_s * edge_s / (edge_s * edge_s + kFallSpread_s * kFallSpread_s);
+      const double bySight_s = std::max(before.back().time_s, path.back().time_s - kFall_s);
+      fate.time_s += weight * (bySight_s - fate.time_s);
     }
     return fate;
   }

@@ -84,7 +84,7 @@ class ShotStory {
     const auto all = pockets(measured_.table);
     const double end_s = cut_.readings.back().time_s;
     for (const BallName ball : ballsIn(cut_.readings)) {
-      BallPath path = struckPath(ball, cut_, all);
+      BallPath path = withoutStrays(struckPath(ball, cut_, all));
       if (path.empty()) continue;
       const BallFate fate = fateOf(path, end_s, measured_.table, radius_m_);
       const double lastSeen_s = path.back().time_s;
@@ -276,6 +276,8 @@ class ShotStory {
   }
 
   void noteTarget() {
+    // A break is not played at one ball and one pocket.
+    if (isBreak(reading_.before, measured_.table, radius_m_)) return;
     const std::optional<FirstHit> hit = describeFirstHit();
     const PocketedBall* made = nullptr;
     for (const PocketedBall& pocketed : reading_.pocketed) {

@@ -82,7 +82,7 @@ void ShotCutter::notePlacement(BallName ball, const RestWatch& watch, double tim
 bool ShotCutter::cueBallWasStruck(double& strike_s) const {
   const RestWatch& cue = watches_[indexOf(kCueBall)];
   if (!cue.place() || cue.still() || cue.wasTaken() || cue.departure().empty()) return false;
-  const OnsetJudgement judged = judgeOnset(*cue.place(), cue.lastAtPlace_s(), cue.departure(), interval_s_);
+  const OnsetJudgement judged = judgeOnset(*cue.place(), cue.lastAtPlace_s(), withoutStrays(cue.departure()), interval_s_);
   strike_s = judged.start_s;
   if (wasHitByAnother(judged.start_s)) return false;
   if (judged.onset == Onset::Struck) return true;
@@ -91,7 +91,7 @@ bool ShotCutter::cueBallWasStruck(double& strike_s) const {
     const RestWatch& other = watches_[static_cast<std::size_t>(number)];
     if (!other.place() || other.still() || other.departure().empty()) continue;
     if (distance(other.place()->position, cue.place()->position) > kNearBall_m) continue;
-    const OnsetJudgement theirs = judgeOnset(*other.place(), other.lastAtPlace_s(), other.departure(), interval_s_);
+    const OnsetJudgement theirs = judgeOnset(*other.place(), other.lastAtPlace_s(), withoutStrays(other.departure()), interval_s_);
     if (theirs.onset == Onset::Struck && std::abs(theirs.start_s - judged.start_s) < 4.0 * interval_s_) {
       strike_s = std::min(strike_s, theirs.start_s);
       return true;

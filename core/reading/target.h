@@ -20,8 +20,8 @@ struct FirstHit {
 
 /// How far a tried pot may be off and still be read as one.
 struct TargetLimits {
-  double lineError_rad = 0.14;     ///< 8 degrees: more than any player misses by who tried. Common practice, no source
-  double missDistance_m = 0.25;    ///< at the pocket
+  double lineError_rad = 0.26;     ///< 15 degrees: more than players miss by who tried. Common practice, no source
+  double missDistance_m = 0.35;    ///< at the pocket
   double leastEntry = 0.35;        ///< cosine of the entry angle against the pocket's axis
   double leastReach = 0.85;        ///< share of the way to the pocket that the ball must have gone
 };
