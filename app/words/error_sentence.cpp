@@ -37,6 +37,14 @@ QString errorSentence(const Error& error) {
       if (error.numbers.size() < 3) return say("%1 has an unusable value for \"%2\"; correct it.").arg(subject, detail);
       return say("%1 gives %3 for \"%2\", outside %4 to %5; measure it again.")
           .arg(subject, detail, number(error, 0), number(error, 1), number(error, 2));
+    case ErrorCode::StrikePastMiscue:
+      return say("%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.")
+          .arg(subject, number(error, 0), number(error, 1));
+    case ErrorCode::BallsOverlap:
+      return say("%1 has the balls %2 overlapping by %3 mm, more than %4; correct their places.")
+          .arg(subject, detail, number(error, 0), number(error, 1));
+    case ErrorCode::BallOutsideTable:
+      return say("%1 has the ball %2 outside the table; correct its place.").arg(subject, detail);
     default:
       return say("%1 could not be used (%2).").arg(subject, detail);
   }

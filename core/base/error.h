@@ -36,6 +36,10 @@ enum class ErrorCode {
   TagsInconsistent,   ///< subject: the film; detail: which tag and why
   CorrectionTwice,    ///< subject: the file; detail: the kind of correction
   BallsNotFound,      ///< subject: the film
+  // simulation
+  StrikePastMiscue,   ///< subject: the file or "strike"; numbers: offset in ball radii, limit
+  BallsOverlap,       ///< subject: the file or "position"; detail: the two balls; numbers: overlap mm, most allowed
+  BallOutsideTable,   ///< subject: the file or "position"; detail: the ball
   // record
   RecordLocked,       ///< subject: the record
   RecordReadOnly,     ///< subject: the record

@@ -57,37 +57,33 @@ std::array<double, 4> slopeOf(const Bernstein& b) {
   return {b[1] - b[0], b[2] - b[1], b[3] - b[2], b[4] - b[3]};
 }
 
-/// The root of f in [low, high], where f changes sign; Newton's steps, halving when one would leave the bracket.
+/// The root of f in [low, high], where f changes sign; Newton's steps, halving when one would leave the bracket. The sign
+/// at low is given, and the other one holds at high: close to an end rounding may show f otherwise.
 template <class Function, class Slope>
-double closeIn(double low, double high, Function f, Slope slope) {
-  const double lowValue = f(low);
-  const double highValue = f(high);
-  if (lowValue == 0.0) return low;
-  if (highValue == 0.0) return high;
-  double t = low + (high - low) * (lowValue / (lowValue - highValue));
-  if (!(t > low && t < high)) t = 0.5 * (low + high);
+double closeIn(double low, double high, bool lowIsPositive, Function f, Slope slope) {
+  double t = 0.5 * (low + high);
   for (int step = 0; step < kMostSteps; ++step) {
     const double value = f(t);
     if (value == 0.0) return t;
-    ((value > 0.0) == (lowValue > 0.0) ? low : high) = t;
+    ((value > 0.0) == lowIsPositive ? low : high) = t;
     double next = t - value / slope(t);
     if (!(next > low && next < high)) next = 0.5 * (low + high);
     const double moved = std::abs(next - t);
     t = next;
-    if (moved <= 4.0 * std::numeric_limits<double>::epsilon() * std::abs(t) || !(high > low)) break;
+    if (moved <= 4.0 * std::numeric_limits<double>::epsilon() * std::abs(t)) break;
   }
   return t;
 }
 
-double rootIn(const Quartic& q, Stretch stretch) {
+double descentIn(const Quartic& q, Stretch stretch) {
   return closeIn(
-      stretch.from, stretch.to, [&](double t) { return q.at(t); }, [&](double t) { return q.slopeAt(t); });
+      stretch.from, stretch.to, true, [&](double t) { return q.at(t); }, [&](double t) { return q.slopeAt(t); });
 }
 
-/// Where the slope vanishes; the slope changes sign once in the stretch.
-double turningPointIn(const Quartic& q, Stretch stretch) {
+/// Where the slope passes from negative to positive; it changes sign once in the stretch.
+double bottomIn(const Quartic& q, Stretch stretch) {
   const auto bend = [&](double t) { return 2.0 * q.c[2] + t * (6.0 * q.c[3] + t * 12.0 * q.c[4]); };
-  return closeIn(stretch.from, stretch.to, [&](double t) { return q.slopeAt(t); }, bend);
+  return closeIn(stretch.from, stretch.to, false, [&](double t) { return q.slopeAt(t); }, bend);
 }
 
 struct Halves {
@@ -112,11 +108,11 @@ std::optional<double> search(const Quartic& q, const Bernstein& b, Stretch stret
   // A zero at an end hides the sign there; closing in needs two signs.
   if (changes == 1 && b[0] != 0.0 && b[4] != 0.0) {
     if (b[0] < 0.0) return std::nullopt;
-    return rootIn(q, stretch);
+    return descentIn(q, stretch);
   }
   if (changes == 2 && b[0] > 0.0 && b[4] > 0.0 && signChanges(slopeOf(b)) == 1) {
-    const double bottom = turningPointIn(q, stretch);
-    if (q.at(bottom) < 0.0) return rootIn(q, {stretch.from, bottom});
+    const double bottom = bottomIn(q, stretch);
+    if (q.at(bottom) < 0.0) return descentIn(q, {stretch.from, bottom});
     return std::nullopt;
   }
   if (depth >= kMostHalvings) return std::nullopt;

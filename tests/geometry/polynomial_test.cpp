@@ -21,6 +21,7 @@ class PolynomialTest : public QObject {
   void rootsBeyondTheStretchAreNotReported();
   void publishedCollisionCasesAreMet();
   void widelySpreadRootsKeepTheSmallOne();
+  void aCurveThatEndsLevelKeepsItsValley();
   void theParabolaFormulaDoesNotCancel();
   void badCoefficientsGiveNothing();
 };
@@ -134,6 +135,17 @@ void PolynomialTest::widelySpreadRootsKeepTheSmallOne() {
   const auto crowded = firstDescent(fromRoots(1.0, {2.000, 2.001, 2.002, 2.003}), 4.0);
   QVERIFY(crowded.has_value());
   QVERIFY(std::abs(*crowded - 2.0) < 2e-4);
+}
+
+/// A ball that rolls past a jaw and then stops: at the stretch's end the slope is 0 but for rounding, of either sign.
+void PolynomialTest::aCurveThatEndsLevelKeepsItsValley() {
+  const Quartic q{{2.7228473463465814, -2.4005052874283548, 0.69083921995804121, -0.071346610902248184,
+                   0.0024059025000000012}};
+  for (int i = -200; i <= 200; ++i) {
+    const auto hit = firstDescent(q, 7.41370557 + 1e-10 * i);
+    QVERIFY(hit.has_value());
+    QVERIFY(std::abs(*hit - 2.738140) < 1e-6);
+  }
 }
 
 /// Distance 0.5 m, 1 m/s, deceleration 0.0981: 0.51290359 s.
