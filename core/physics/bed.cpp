@@ -44,8 +44,11 @@ PocketWell wellOf(const Pocket& pocket, const std::array<Cushion, 6>& all, doubl
     const CushionName cushion = cushionEndingAt(facing.start, all);
     well.facings[i] = lineOf(facing, pocket.mouth - facing.start, cushion);
     well.jaws[i] = {facing.start, cushion};
+    // The pocket's wall goes on in the facing's line to the back of the hole.
+    RailLine& wall = well.facings[i];
+    wall.length_m = std::max(wall.length_m, dot(pocket.hole - facing.start, wall.along) + pocket.holeRadius_m);
     include(facing.start);
-    include(facing.end);
+    include(facing.start + wall.length_m * wall.along);
   }
   return well;
 }
@@ -74,7 +77,12 @@ bool standsOnBed(const Bed& bed, TablePoint centre, double slack_m) {
   // In a pocket's mouth: between the facings and clear of the jaws.
   for (const PocketWell& well : bed.wells) {
     if (centre.x < well.least.x || centre.x > well.most.x || centre.y < well.least.y || centre.y > well.most.y) continue;
-    bool clear = distance(centre, well.hole) > well.holeRadius_m;
+    bool clear = distance(centre, well.hole) >= well.holeRadius_m - slack_m;
+    for (const RailLine& nose : bed.noses) {
+      const TableVector from = centre - nose.start;
+      const double share_m = dot(from, nose.along);
+      clear = clear && (share_m < 0.0 || share_m > nose.length_m || dot(from, nose.inward) >= bed.reach_m - slack_m);
+    }
     for (std::size_t i = 0; i < 2; ++i) {
       clear = clear && distance(centre, well.jaws[i].point) >= bed.reach_m - slack_m;
       const TableVector from = centre - well.facings[i].start;

@@ -11,26 +11,37 @@ namespace ferrule {
 
 namespace {
 
+/// Rounding and pressing let no ball sink in deeper than a small part of this.
+constexpr double kDeepest_m = 1e-4;
+
 /// |r + v t + a t²/2|² − reach² as a quartic.
 Quartic separation(Vector3 r, Vector3 v, Vector3 a, double reach_m) {
   return {{dot(r, r) - reach_m * reach_m, 2.0 * dot(r, v), dot(v, v) + dot(a, r), dot(a, v), 0.25 * dot(a, a)}};
 }
 
-/// Time from now until a distance whose quartic is q falls to reach, with the rules for touching. r, v: at now.
-struct Contact {
-  double time_s = kNever;
-  bool pressedIn = false;
+/// Whether bodies that touch meet at once, and else from which gap on their way is looked at: a pressing pair may sink in
+/// by kPressedIn_m in all.
+struct Touch {
+  bool now = false;
+  double gap_m = 0.0;
 };
 
-Contact contactFrom(Quartic q, Vector3 r, Vector3 v, double reach_m, double span_s) {
-  const bool touching = q.c[0] < 2.0 * reach_m * kTouching_m;
-  if (touching) {
-    const double closing_mps = -dot(r, v) / reach_m;
-    if (closing_mps > kPressing_mps) return {0.0, false};
-    q.c[0] = 2.0 * reach_m * kPressedIn_m;
+Touch touchOf(double gap_m, double closing_mps) {
+  if (closing_mps > kPressing_mps) return {true, gap_m};
+  if (gap_m > -kPressedIn_m) return {false, gap_m + kPressedIn_m};
+  return {closing_mps >= -kPressing_mps, kPressedIn_m};
+}
+
+/// Time from now until a distance whose quartic is q falls to reach. r, v: at now.
+double contactFrom(Quartic q, Vector3 r, Vector3 v, double reach_m, double span_s) {
+  const double gap_m = q.c[0] / (2.0 * reach_m);
+  if (gap_m < kTouching_m) {
+    const Touch touch = touchOf(gap_m, -dot(r, v) / reach_m);
+    if (touch.now) return 0.0;
+    q.c[0] = 2.0 * reach_m * touch.gap_m;
   }
   const auto time = firstDescent(q, span_s);
-  return {time ? *time : kNever, touching};
+  return time ? *time : kNever;
 }
 
 struct Here {
@@ -45,36 +56,36 @@ struct Here {
 
 void offer(BoundaryEvent& best, const Here& here, double t, BoundaryKind kind, std::size_t well) {
   if (here.now_s + t >= best.time_s) return;
-  best = {here.now_s + t, kind, well, {}, {}, false};
+  best = {here.now_s + t, kind, well, {}, {}, 0.0};
 }
 
-void offerCushion(BoundaryEvent& best, const Here& here, Contact contact, CushionName cushion, Vector3 toward) {
-  if (here.now_s + contact.time_s >= best.time_s) return;
-  best = {here.now_s + contact.time_s, BoundaryKind::Cushion, 0, cushion, toward, contact.pressedIn};
+void offerCushion(BoundaryEvent& best, const Here& here, double t, CushionName cushion, Vector3 toward,
+                  double gap_m) {
+  if (here.now_s + t >= best.time_s) return;
+  best = {here.now_s + t, BoundaryKind::Cushion, 0, cushion, toward, std::max(0.0, -gap_m)};
 }
 
 /// A ball on the cloth against a straight edge.
 void tryLine(BoundaryEvent& best, const Here& here, const RailLine& line, const Bed& bed) {
-  const TableVector from = planOf(here.position) - line.start;
-  double gap_m = dot(from, line.inward) - bed.reach_m;
-  const double speed = dot(planOf(here.velocity), line.inward);
-  const double acceleration = dot(planOf(here.acceleration), line.inward);
+  const auto gapAt = [&](double t) { return dot(planOf(here.at(t)) - line.start, line.inward) - bed.reach_m; };
   const auto within = [&](double t) {
     const double share_m = dot(planOf(here.at(t)) - line.start, line.along);
     return share_m >= 0.0 && share_m <= line.length_m;
   };
-  const bool touching = gap_m < kTouching_m && gap_m > -2.0 * kPressedIn_m - kTouching_m && within(0.0);
+  double gap_m = gapAt(0.0);
+  const double speed = dot(planOf(here.velocity), line.inward);
+  const double acceleration = dot(planOf(here.acceleration), line.inward);
   std::optional<double> t;
-  if (touching) {
-    if (-speed > kPressing_mps) {
-      t = 0.0;
-    } else {
-      gap_m = kPressedIn_m;
-    }
+  // Far behind the line the ball is not in this edge but in a pocket's mouth beside it.
+  if (gap_m < kTouching_m && gap_m > -kDeepest_m && within(0.0)) {
+    const Touch touch = touchOf(gap_m, -speed);
+    if (touch.now) t = 0.0;
+    gap_m = touch.gap_m;
   }
   if (!t) t = descentOfParabola(gap_m, speed, acceleration);
   if (!t || *t < 0.0 || *t > here.span_s || !within(*t)) return;
-  offerCushion(best, here, {*t, gap_m == kPressedIn_m}, line.cushion, clothContact(-line.inward, bed.noseHeight_m, bed.radius_m).toward);
+  offerCushion(best, here, *t, line.cushion, clothContact(-line.inward, bed.noseHeight_m, bed.radius_m).toward,
+               gapAt(*t));
 }
 
 /// A flying ball against a straight edge at the nose's height.
@@ -84,33 +95,34 @@ void tryLineInFlight(BoundaryEvent& best, const Here& here, const RailLine& line
   };
   const Vector3 r = across(here.position);
   const Vector3 v{dot(planOf(here.velocity), line.inward), 0.0, here.velocity.z};
-  const Contact contact = contactFrom(separation(r, v, {0.0, 0.0, here.acceleration.z}, bed.radius_m), r, v,
+  const double t = contactFrom(separation(r, v, {0.0, 0.0, here.acceleration.z}, bed.radius_m), r, v,
                                       bed.radius_m, here.span_s);
-  if (contact.time_s == kNever) return;
-  const TablePoint3 place = here.at(contact.time_s);
+  if (t == kNever) return;
+  const TablePoint3 place = here.at(t);
   const double share_m = dot(planOf(place) - line.start, line.along);
   if (share_m < 0.0 || share_m > line.length_m) return;
   const Vector3 from = across(place);
-  offerCushion(best, here, contact, line.cushion, unit(horizontal(-from.x * line.inward) + Vector3{0.0, 0.0, -from.z}));
+  offerCushion(best, here, t, line.cushion, unit(horizontal(-from.x * line.inward) + Vector3{0.0, 0.0, -from.z}), 0.0);
 }
 
 void tryJaw(BoundaryEvent& best, const Here& here, const JawPoint& jaw, const Bed& bed) {
   const Vector3 r = horizontal(planOf(here.position) - jaw.point);
   const Vector3 v = horizontal(planOf(here.velocity));
   const Vector3 a = horizontal(planOf(here.acceleration));
-  const Contact contact = contactFrom(separation(r, v, a, bed.reach_m), r, v, bed.reach_m, here.span_s);
-  if (contact.time_s == kNever) return;
-  const TableVector toward = unit(jaw.point - planOf(here.at(contact.time_s)));
-  offerCushion(best, here, contact, jaw.cushion, clothContact(toward, bed.noseHeight_m, bed.radius_m).toward);
+  const double t = contactFrom(separation(r, v, a, bed.reach_m), r, v, bed.reach_m, here.span_s);
+  if (t == kNever) return;
+  const TableVector toward = jaw.point - planOf(here.at(t));
+  offerCushion(best, here, t, jaw.cushion, clothContact(unit(toward), bed.noseHeight_m, bed.radius_m).toward,
+               length(toward) - bed.reach_m);
 }
 
 void tryJawInFlight(BoundaryEvent& best, const Here& here, const JawPoint& jaw, const Bed& bed) {
   const TablePoint3 tip{jaw.point.x, jaw.point.y, bed.noseHeight_m};
   const Vector3 r = here.position - tip;
-  const Contact contact = contactFrom(separation(r, here.velocity, here.acceleration, bed.radius_m), r, here.velocity,
+  const double t = contactFrom(separation(r, here.velocity, here.acceleration, bed.radius_m), r, here.velocity,
                                       bed.radius_m, here.span_s);
-  if (contact.time_s == kNever) return;
-  offerCushion(best, here, contact, jaw.cushion, unit(tip - here.at(contact.time_s)));
+  if (t == kNever) return;
+  offerCushion(best, here, t, jaw.cushion, unit(tip - here.at(t)), 0.0);
 }
 
 Quartic holeDistance(const Here& here, const PocketWell& well) {
@@ -171,7 +183,7 @@ double ballContactTime(const Motion& first, const Motion& second, double now_s, 
   const double budget_m = reach_m + span_s * (length(v) + 0.5 * span_s * length(a));
   const double apart2 = dot(r, r);
   if (apart2 > budget_m * budget_m) return kNever;
-  return now_s + contactFrom(separation(r, v, a, reach_m), r, v, reach_m, span_s).time_s;
+  return now_s + contactFrom(separation(r, v, a, reach_m), r, v, reach_m, span_s);
 }
 
 bool overPocket(const PocketWell& well, TablePoint place) {

@@ -15,7 +15,7 @@ inline constexpr double kTouching_m = 1e-9;
 /// A touching pair that closes more slowly than this rests against each other and is not hit at once again.
 inline constexpr double kPressing_mps = 1e-6;
 /// How far such a pair may sink into each other before it is parted again; far below the 1 µm that is allowed in all.
-inline constexpr double kPressedIn_m = 4e-7;
+inline constexpr double kPressedIn_m = 2e-7;
 
 /// When two balls next touch while closing in, from now_s until the first of the two motions ends; kNever if not.
 /// |Δr(t)| = 2R is a quartic in t. Touching balls are judged by their closing speed, never by the time alone.
@@ -36,7 +36,7 @@ struct BoundaryEvent {
   std::size_t well = 0;                     ///< HoleEdge and HoleExit: place in Bed::wells
   CushionName cushion = CushionName::Head;  ///< Cushion
   Vector3 toward;                           ///< Cushion: unit, from the ball's centre to the contact
-  bool pressedIn = false;                   ///< Cushion: the ball rested against it and has sunk in by kPressedIn_m
+  double sunk_m = 0.0;                      ///< Cushion: how far the ball has sunk in that rested against it
 };
 
 /// The first such meeting from now_s until the motion's end. well: the pocket a Falling ball is in.

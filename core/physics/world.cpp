@@ -200,7 +200,9 @@ void World::meetCushionOf(std::size_t index) {
   body.lastCushion = event.cushion;
   body.lastCushion_s = time_s;
   meetCushion(state, {event.toward, body.motion.onCloth()}, p_);
-  if (event.pressedIn) state.position = state.position - kPressedIn_m * unit(horizontal(planOf(event.toward)));
+  // Nor does it climb them by its spin.
+  if (body.motion.kind == MotionKind::Falling) state.velocity.z = std::min(state.velocity.z, 0.0);
+  state.position = state.position - event.sunk_m * unit(horizontal(planOf(event.toward)));
   carryOn(index, state, time_s);
   refresh(index);
 }
