@@ -91,7 +91,9 @@ template <class F>
 double distance(Point2<F> a, Point2<F> b) { return length(a - b); }
 /// Counter-clockwise from +x, in (-pi, pi].
 template <class F>
-double direction(Vector2<F> v) { return std::atan2(v.y, v.x); }
+double direction(Vector2<F> v) {
+  return std::atan2(v.y + 0.0, v.x);  // + 0.0 turns -0 into 0, which atan2 would answer with -pi
+}
 /// Unit vector; the zero vector stays zero.
 template <class F>
 Vector2<F> unit(Vector2<F> v) {

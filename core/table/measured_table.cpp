@@ -1,33 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/table/measured_table.h"
 
+#include <algorithm>
+#include <charconv>
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <numbers>
+#include <set>
 
 #include "core/base/text_file.h"
 #include "core/geometry/units.h"
+#include "core/table/measured_table_fields.h"
 
 namespace ferrule {
 
 namespace {
 
 using nlohmann::json;
+using namespace tablefile;  // NOLINT(google-build-using-namespace): the file's own words and limits
 
-/// What a value may be before it is taken for a slip of the pen, mm.
-struct Limits {
-  double least = 0.0;
-  double most = 0.0;
-};
-constexpr Limits kLength{1000.0, 4000.0};
-constexpr Limits kWidth{500.0, 2000.0};
-constexpr Limits kDiameter{40.0, 70.0};
-constexpr Limits kTagHeight{0.0, 150.0};
-constexpr Limits kTagSide{10.0, 300.0};
-constexpr Limits kCornerMouth{95.0, 150.0};
-constexpr Limits kSideMouth{100.0, 160.0};
-constexpr Limits kCoordinate{-3000.0, 3000.0};
-/// Source: world equipment specification, cushions: 63.5 +- 1 % of the ball's diameter.
-constexpr double kNoseHeightShare = 0.635;
+/// A table.json holds some kilobytes.
+constexpr std::size_t kLargestFile_bytes = std::size_t{4} << 20;
+/// A rule is read to half a millimetre; a side that is off by more than a tenth is a slip.
+constexpr double kTagSlip = 0.1;
 
 class Reader {
  public:
@@ -35,18 +30,31 @@ class Reader {
 
   [[nodiscard]] bool has(const char* field) const { return object_.contains(field); }
 
-  Result<double> metres(const char* field, Limits limits) const {
-    if (!object_.contains(field)) return failure(ErrorCode::FieldMissing, file_, field);
-    return metresOf(object_.at(field), field, limits);
+  [[nodiscard]] Result<double> number(const char* field, Limits limits) const {
+    if (!has(field)) return failure(ErrorCode::FieldMissing, file_, field);
+    return numberOf(object_.at(field), field, limits);
   }
 
-  Result<double> metresOf(const json& value, const std::string& field, Limits limits) const {
-    if (!value.is_number()) return failure(ErrorCode::FieldInvalid, file_, field, {});
-    const double mm = value.get<double>();
-    if (!(mm >= limits.least && mm <= limits.most)) {
-      return failure(ErrorCode::FieldInvalid, file_, field, {mm, limits.least, limits.most});
+  [[nodiscard]] Result<double> numberOf(const json& value, const std::string& field, Limits limits) const {
+    if (!value.is_number()) return failure(ErrorCode::FieldInvalid, file_, field);
+    const double number = value.get<double>();
+    if (!(number >= limits.least && number <= limits.most)) {
+      return failure(ErrorCode::FieldInvalid, file_, field, {number, limits.least, limits.most});
     }
-    return metresFromMillimetres(mm);
+    return number;
+  }
+
+  [[nodiscard]] Result<double> metres(const char* field, Limits limits) const {
+    return number(field, limits).map(metresFromMillimetres);
+  }
+
+  [[nodiscard]] Result<double> metresOf(const json& value, const std::string& field, Limits limits) const {
+    return numberOf(value, field, limits).map(metresFromMillimetres);
+  }
+
+  [[nodiscard]] Result<int> wholeOf(const json& value, const std::string& field, Limits limits) const {
+    if (!value.is_number_integer()) return failure(ErrorCode::FieldInvalid, file_, field);
+    return numberOf(value, field, limits).map([](double number) { return static_cast<int>(number); });
   }
 
   [[nodiscard]] const std::string& file() const { return file_; }
@@ -56,137 +64,213 @@ class Reader {
   std::string file_;
 };
 
+/// Sides and diagonals as long as the print's, and the corners clockwise as seen from above, as on paper.
+Result<void> checkSquare(const RailTag& tag, double side_m, const std::string& field, const Reader& reader) {
+  for (std::size_t i = 0; i < 4; ++i) {
+    for (const auto& [step, expected_m] : {std::pair{1U, side_m}, std::pair{2U, side_m * std::numbers::sqrt2}}) {
+      const TablePoint3& a = tag.corners[i];
+      const TablePoint3& b = tag.corners[(i + step) % 4];
+      const double measured_m = std::hypot(a.x - b.x, a.y - b.y);
+      if (std::abs(measured_m - expected_m) > kTagSlip * expected_m) {
+        return failure(ErrorCode::FieldInvalid, reader.file(), field,
+                       {millimetresFromMetres(measured_m), millimetresFromMetres(expected_m * (1.0 - kTagSlip)),
+                        millimetresFromMetres(expected_m * (1.0 + kTagSlip))});
+      }
+    }
+  }
+  const TableVector top{tag.corners[1].x - tag.corners[0].x, tag.corners[1].y - tag.corners[0].y};
+  const TableVector right{tag.corners[2].x - tag.corners[1].x, tag.corners[2].y - tag.corners[1].y};
+  if (cross(top, right) > 0.0) {
+    return failure(ErrorCode::FieldInvalid, reader.file(), field + ": counter-clockwise as seen from above");
+  }
+  return {};
+}
+
 Result<RailTag> readTag(const json& value, double height_m, double side_m, const Reader& reader) {
+  if (!value.is_object() || !value.contains("id")) return failure(ErrorCode::FieldMissing, reader.file(), "tags.id");
+  const auto id = reader.wholeOf(value.at("id"), "tags.id", kTagId);
+  if (!id) return tl::make_unexpected(id.error());
   RailTag tag;
-  if (!value.is_object() || !value.contains("id") || !value.at("id").is_number_integer()) {
-    return failure(ErrorCode::FieldMissing, reader.file(), "tags.id");
-  }
-  tag.id = value.at("id").get<int>();
+  tag.id = *id;
   const std::string field = "tags[id " + std::to_string(tag.id) + "].corners";
-  if (!value.contains("corners") || !value.at("corners").is_array() || value.at("corners").size() != 4) {
-    return failure(ErrorCode::FieldMissing, reader.file(), field);
-  }
+  if (!value.contains("corners")) return failure(ErrorCode::FieldMissing, reader.file(), field);
+  const json& corners = value.at("corners");
+  if (!corners.is_array() || corners.size() != 4) return failure(ErrorCode::FieldInvalid, reader.file(), field);
   if (value.contains("height_above_cloth")) {
-    const auto own = reader.metresOf(value.at("height_above_cloth"), "tags.height_above_cloth", kTagHeight);
+    const auto own = reader.metresOf(value.at("height_above_cloth"), "tags.height_above_cloth", kTagHeight_mm);
     if (!own) return tl::make_unexpected(own.error());
     height_m = *own;
   }
   for (std::size_t i = 0; i < 4; ++i) {
-    const json& corner = value.at("corners").at(i);
+    const json& corner = corners.at(i);
     if (!corner.is_array() || corner.size() != 2) return failure(ErrorCode::FieldInvalid, reader.file(), field);
-    const auto x = reader.metresOf(corner.at(0), field, kCoordinate);
+    const auto x = reader.metresOf(corner.at(0), field, kCoordinate_mm);
     if (!x) return tl::make_unexpected(x.error());
-    const auto y = reader.metresOf(corner.at(1), field, kCoordinate);
+    const auto y = reader.metresOf(corner.at(1), field, kCoordinate_mm);
     if (!y) return tl::make_unexpected(y.error());
     tag.corners[i] = {*x, *y, height_m};
   }
-  // A rule is read to half a millimetre; a side that is off by more than a tenth is a slip.
-  for (std::size_t i = 0; i < 4; ++i) {
-    const auto& a = tag.corners[i];
-    const auto& b = tag.corners[(i + 1) % 4];
-    const double measured_m = std::hypot(a.x - b.x, a.y - b.y);
-    if (std::abs(measured_m - side_m) > 0.1 * side_m) {
-      return failure(ErrorCode::FieldInvalid, reader.file(), field,
-                     {millimetresFromMetres(measured_m), 900.0 * side_m, 1100.0 * side_m});
-    }
-  }
+  if (const auto square = checkSquare(tag, side_m, field, reader); !square) return tl::make_unexpected(square.error());
   return tag;
 }
 
-Result<CueTags> readCueTags(const json& value, const Reader& reader) {
-  CueTags tags;
-  try {
-    tags.dictionary = value.at("dictionary").get<std::string>();
-    tags.ids = value.at("ids").get<std::vector<int>>();
-    tags.blackSide_m = metresFromMillimetres(value.at("black_side").get<double>());
-    for (const double mm : value.at("centre_distance_from_tip").get<std::vector<double>>()) {
-      tags.centreFromTip_m.push_back(metresFromMillimetres(mm));
-    }
-    for (const double mm : value.at("cue_radius_at_tags").get<std::vector<double>>()) {
-      tags.cueRadius_m.push_back(metresFromMillimetres(mm));
-    }
-  } catch (const json::exception&) {
-    return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags");
+Result<std::vector<double>> readLengths(const json& object, const char* field, std::size_t count, Limits limits,
+                                        const Reader& reader) {
+  const std::string name = std::string("cue_tags.") + field;
+  if (!object.contains(field)) return failure(ErrorCode::FieldMissing, reader.file(), name);
+  const json& values = object.at(field);
+  if (!values.is_array() || values.size() != count) return failure(ErrorCode::FieldInvalid, reader.file(), name);
+  std::vector<double> lengths_m;
+  for (const json& value : values) {
+    const auto length = reader.metresOf(value, name, limits);
+    if (!length) return tl::make_unexpected(length.error());
+    lengths_m.push_back(*length);
   }
+  return lengths_m;
+}
+
+Result<CueTags> readCueTags(const json& object, const Reader& reader) {
+  if (!object.is_object()) return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags");
+  for (const char* field : {"dictionary", "ids", "black_side"}) {
+    if (!object.contains(field)) {
+      return failure(ErrorCode::FieldMissing, reader.file(), std::string("cue_tags.") + field);
+    }
+  }
+  CueTags tags;
+  if (!object.at("dictionary").is_string()) {
+    return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags.dictionary");
+  }
+  tags.dictionary = object.at("dictionary").get<std::string>();
+  const json& ids = object.at("ids");
+  if (!ids.is_array() || ids.empty()) return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags.ids");
+  for (const json& value : ids) {
+    const auto id = reader.wholeOf(value, "cue_tags.ids", kTagId);
+    if (!id) return tl::make_unexpected(id.error());
+    tags.ids.push_back(*id);
+  }
+  const auto side = reader.metresOf(object.at("black_side"), "cue_tags.black_side", kCueTagSide_mm);
+  if (!side) return tl::make_unexpected(side.error());
+  tags.blackSide_m = *side;
+  const auto centres = readLengths(object, "centre_distance_from_tip", tags.ids.size(), kCueLength_mm, reader);
+  if (!centres) return tl::make_unexpected(centres.error());
+  tags.centreFromTip_m = *centres;
+  const auto radii = readLengths(object, "cue_radius_at_tags", tags.ids.size(), kCueRadius_mm, reader);
+  if (!radii) return tl::make_unexpected(radii.error());
+  tags.cueRadius_m = *radii;
   return tags;
+}
+
+/// "#rrggbb".
+std::optional<BallColour> colourFromText(const std::string& text) {
+  unsigned value = 0;
+  if (text.size() != 7 || text[0] != '#') return std::nullopt;
+  const auto [end, error] = std::from_chars(text.data() + 1, text.data() + 7, value, 16);
+  if (error != std::errc() || end != text.data() + 7) return std::nullopt;
+  return BallColour{static_cast<int>(value >> 16U), static_cast<int>((value >> 8U) & 255U),
+                    static_cast<int>(value & 255U)};
+}
+
+Result<void> readColours(const json& object, BallSet& balls, const Reader& reader) {
+  if (!object.is_object()) return failure(ErrorCode::FieldInvalid, reader.file(), "ball_colours");
+  for (const auto& [name, value] : object.items()) {
+    const auto ball = ballFromText(name);
+    const auto colour = value.is_string() ? colourFromText(value.get<std::string>()) : std::nullopt;
+    if (!ball || !colour) return failure(ErrorCode::FieldInvalid, reader.file(), "ball_colours." + name);
+    balls.colours[static_cast<std::size_t>(ball->number())] = *colour;
+  }
+  return {};
+}
+
+Result<void> readSizes(const Reader& reader, MeasuredTable& measured) {
+  for (const Size& size : kSizes) {
+    if (!size.required && !reader.has(size.field)) continue;
+    const auto value = reader.number(size.field, size.limits);
+    if (!value) return tl::make_unexpected(value.error());
+    size.of(measured) = *value / size.perUnit;
+  }
+  Table& table = measured.table;
+  const double ratio = table.width_m / table.length_m;
+  if (ratio < kWidthOverLength.least || ratio > kWidthOverLength.most) {
+    const double length_mm = millimetresFromMetres(table.length_m);
+    return failure(ErrorCode::FieldInvalid, reader.file(), kSizes[1].field,
+                   {millimetresFromMetres(table.width_m), kWidthOverLength.least * length_mm,
+                    kWidthOverLength.most * length_mm});
+  }
+  if (!reader.has(kNoseHeightField)) table.noseHeight_m = kNoseHeightOverDiameter * measured.balls.diameter_m;
+  return {};
+}
+
+Result<void> readTags(const json& object, const Reader& reader, MeasuredTable& measured) {
+  if (object.contains("tag_dictionary")) {
+    if (!object.at("tag_dictionary").is_string()) {
+      return failure(ErrorCode::FieldInvalid, reader.file(), "tag_dictionary");
+    }
+    measured.tagDictionary = object.at("tag_dictionary").get<std::string>();
+  }
+  if (!object.contains("tags")) return {};
+  if (!object.at("tags").is_array()) return failure(ErrorCode::FieldInvalid, reader.file(), "tags");
+  if (object.at("tags").empty()) return {};
+  const auto height = reader.metres("tag_height_above_cloth", kTagHeight_mm);
+  if (!height) return tl::make_unexpected(height.error());
+  const auto side = reader.metres("tag_black_side", kTagSide_mm);
+  if (!side) return tl::make_unexpected(side.error());
+  std::set<int> ids;
+  for (const json& value : object.at("tags")) {
+    auto tag = readTag(value, *height, *side, reader);
+    if (!tag) return tl::make_unexpected(tag.error());
+    if (!ids.insert(tag->id).second) {
+      return failure(ErrorCode::FieldInvalid, reader.file(), "tags: id " + std::to_string(tag->id) + " twice");
+    }
+    measured.tags.push_back(*tag);
+  }
+  return {};
 }
 
 Result<MeasuredTable> fromJson(const json& object, const std::string& name) {
   if (!object.is_object()) return failure(ErrorCode::FileMalformed, name, "not a JSON object");
   const Reader reader(object, name);
-  if (object.contains("units") && object.at("units") != "mm") {
-    return failure(ErrorCode::FieldInvalid, name, "units");
-  }
+  if (object.contains("units") && object.at("units") != "mm") return failure(ErrorCode::FieldInvalid, name, "units");
   MeasuredTable measured;
-
-  struct Field {
-    const char* name;
-    Limits limits;
-    double* target;
-    bool required;
-  };
-  const Field fields[] = {
-      {"table_length_nose_to_nose", kLength, &measured.table.length_m, true},
-      {"table_width_nose_to_nose", kWidth, &measured.table.width_m, true},
-      {"ball_diameter", kDiameter, &measured.balls.diameter_m, true},
-      {"corner_pocket_mouth", kCornerMouth, &measured.table.corner.mouth_m, false},
-      {"side_pocket_mouth", kSideMouth, &measured.table.side.mouth_m, false},
-  };
-  for (const Field& field : fields) {
-    if (!field.required && !reader.has(field.name)) continue;
-    const auto value = reader.metres(field.name, field.limits);
-    if (!value) return tl::make_unexpected(value.error());
-    *field.target = *value;
+  if (const auto sizes = readSizes(reader, measured); !sizes) return tl::make_unexpected(sizes.error());
+  if (object.contains("ball_colours")) {
+    const auto colours = readColours(object.at("ball_colours"), measured.balls, reader);
+    if (!colours) return tl::make_unexpected(colours.error());
   }
-  if (measured.table.width_m >= measured.table.length_m) {
-    return failure(ErrorCode::FieldInvalid, name, "table_width_nose_to_nose",
-                   {millimetresFromMetres(measured.table.width_m), kWidth.least,
-                    millimetresFromMetres(measured.table.length_m)});
-  }
-  measured.table.noseHeight_m = kNoseHeightShare * measured.balls.diameter_m;
-
-  if (object.contains("tag_dictionary")) {
-    if (!object.at("tag_dictionary").is_string()) return failure(ErrorCode::FieldInvalid, name, "tag_dictionary");
-    measured.tagDictionary = object.at("tag_dictionary").get<std::string>();
-  }
-  if (object.contains("tags")) {
-    if (!object.at("tags").is_array()) return failure(ErrorCode::FieldInvalid, name, "tags");
-    const auto height = reader.metres("tag_height_above_cloth", kTagHeight);
-    if (!height) return tl::make_unexpected(height.error());
-    const auto side = reader.metres("tag_black_side", kTagSide);
-    if (!side) return tl::make_unexpected(side.error());
-    for (const json& value : object.at("tags")) {
-      auto tag = readTag(value, *height, *side, reader);
-      if (!tag) return tl::make_unexpected(tag.error());
-      for (const RailTag& earlier : measured.tags) {
-        if (earlier.id == tag->id) return failure(ErrorCode::FieldInvalid, name, "tags: the same id twice");
-      }
-      measured.tags.push_back(*tag);
-    }
-  }
+  if (const auto tags = readTags(object, reader, measured); !tags) return tl::make_unexpected(tags.error());
   if (object.contains("cue_tags")) {
     auto tags = readCueTags(object.at("cue_tags"), reader);
     if (!tags) return tl::make_unexpected(tags.error());
-    measured.cueTags = *tags;
+    measured.cueTags = std::move(*tags);
   }
-  if (object.contains("bridge_height_to_cue_axis")) {
-    const auto height = reader.metres("bridge_height_to_cue_axis", {0.0, 500.0});
+  if (reader.has("bridge_height_to_cue_axis")) {
+    const auto height = reader.metres("bridge_height_to_cue_axis", kBridgeHeight_mm);
     if (!height) return tl::make_unexpected(height.error());
     measured.bridgeHeight_m = *height;
   }
   return measured;
 }
 
+/// "line 3": where a person finds the byte.
+std::string lineOf(const std::string& text, std::size_t byte) {
+  const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(byte, text.size()));
+  return "line " + std::to_string(1 + std::count(text.begin(), end, '\n'));
+}
+
 }  // namespace
 
 Result<MeasuredTable> parseMeasuredTable(const std::string& text, const std::string& name) {
-  const json object = json::parse(text, nullptr, false);
-  if (object.is_discarded()) return failure(ErrorCode::FileMalformed, name, "not JSON");
-  return fromJson(object, name);
+  try {
+    return fromJson(json::parse(text), name);
+  } catch (const json::parse_error& error) {
+    return failure(ErrorCode::FileMalformed, name, lineOf(text, error.byte));
+  } catch (const json::exception&) {
+    // A number too large for any double, or text that is not UTF-8.
+    return failure(ErrorCode::FileMalformed, name, "a value that cannot be read");
+  }
 }
 
 Result<MeasuredTable> readMeasuredTable(const std::string& path) {
-  const auto text = readTextFile(path);
+  const auto text = readTextFile(path, kLargestFile_bytes);
   if (!text) return tl::make_unexpected(text.error());
   return parseMeasuredTable(*text, path);
 }
@@ -195,7 +279,7 @@ Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath) {
   if (const auto size = tableSizeNamed(presetOrPath)) {
     MeasuredTable measured;
     measured.table = tableOfSize(*size);
-    measured.table.noseHeight_m = kNoseHeightShare * measured.balls.diameter_m;
+    measured.table.noseHeight_m = kNoseHeightOverDiameter * measured.balls.diameter_m;
     return measured;
   }
   return readMeasuredTable(presetOrPath);

@@ -12,7 +12,7 @@
 
 namespace ferrule {
 
-/// A printed tag that lies on a rail.
+/// A printed tag that lies on a rail, face up.
 struct RailTag {
   int id = 0;
   /// The black square's corners: top-left, top-right, bottom-right, bottom-left of the print; z is its height.
@@ -26,8 +26,8 @@ struct CueTags {
   std::string dictionary;
   std::vector<int> ids;
   double blackSide_m = 0.0;
-  std::vector<double> centreFromTip_m;
-  std::vector<double> cueRadius_m;
+  std::vector<double> centreFromTip_m;  ///< one for each id
+  std::vector<double> cueRadius_m;      ///< one for each id
 
   bool operator==(const CueTags&) const = default;
 };
@@ -44,8 +44,8 @@ struct MeasuredTable {
   bool operator==(const MeasuredTable&) const = default;
 };
 
-/// Reads table.json (DEVELOPERS.md, file formats). Errors: FileMissing, FileEmpty, FileMalformed, FieldMissing,
-/// FieldInvalid (with the value and the limits).
+/// Reads table.json (DEVELOPERS.md, file formats). Errors: FileMissing, FileEmpty, FileUnreadable, FileMalformed (detail:
+/// where), FieldMissing, FieldInvalid (with the value and the limits in the file's unit, where they are numbers).
 [[nodiscard]] Result<MeasuredTable> readMeasuredTable(const std::string& path);
 /// A preset's name ("9ft") or a path.
 [[nodiscard]] Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath);
