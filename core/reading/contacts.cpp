@@ -19,6 +19,9 @@ constexpr double kLeastCosine = 0.86;
 constexpr double kLeastCosineAlone = 0.96;
 constexpr double kLeastCosineInRack = 0.3;
 
+/// A ball that turns is told from noise from this speed on.
+constexpr double kTurnSpeed_mps = 0.3;
+
 double cosine(TableVector a, TableVector b) {
   const double lengths = length(a) * length(b);
   return lengths > 0.0 ? dot(a, b) / lengths : 0.0;
@@ -71,6 +74,7 @@ class Search {
     for (std::size_t a = 0; a < motions_.size(); ++a) {
       for (std::size_t b = a + 1; b < motions_.size(); ++b) pairKnots(a, b);
     }
+    explainTurns();
     explainStarts();
     std::ranges::stable_sort(contacts_, {}, &Contact::time_s);
     return std::move(contacts_);
@@ -133,6 +137,38 @@ class Search {
       return (contact.first == ball && contact.firstKnot == knot) ||
              (contact.second == ball && contact.secondKnot == knot);
     });
+  }
+
+  /// A moving ball that was thrown back beside a ball that started then has hit it, whatever way that one went: in a rack
+  /// the balls behind may have turned it.
+  void explainTurns() {
+    for (std::size_t a = 0; a < motions_.size(); ++a) {
+      for (std::size_t i = 0; i < motions_[a].knots.size(); ++i) {
+        const Knot& turn = motions_[a].knots[i];
+        if (length(turn.before) < kTurnSpeed_mps || explained(a, i)) continue;
+        std::optional<std::size_t> met;
+        std::size_t metKnot = 0;
+        Pairing pairing;
+        double least_m = 2.0 * kGap_m;
+        for (std::size_t b = 0; b < motions_.size(); ++b) {
+          if (b == a) continue;
+          for (std::size_t j = 0; j < motions_[b].knots.size(); ++j) {
+            const Knot& start = motions_[b].knots[j];
+            if (!start.pieceBefore.resting || !near(start.time_s, turn.time_s, 2.0 * interval_s_)) continue;
+            const TablePoint place = start.pieceBefore.position;
+            const TablePoint there = nearestApproach(a, i, place, start.time_s);
+            const double gap_m = std::abs(distance(there, place) - 2.0 * radius_m_);
+            if (gap_m >= least_m || cosine(turn.before, place - there) < kLeastCosineInRack) continue;
+            if (cosine(turn.jump(), there - place) < kLeastCosine) continue;
+            least_m = gap_m;
+            met = b;
+            metKnot = j;
+            pairing = {start.time_s, gap_m, there, place};
+          }
+        }
+        if (met) add(a, *met, i, metKnot, pairing, unit(pairing.second - pairing.first));
+      }
+    }
   }
 
   /// A ball that starts from rest was pushed by another, though no pair of jumps told which: in a rack, where the blow

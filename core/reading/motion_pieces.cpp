@@ -16,6 +16,8 @@ constexpr double kSpeedSpread_mps = 4.0;
 constexpr double kAccelerationSpread_mps2 = 2.0;
 /// Price of one more piece in units of chi-square: six further numbers over a few hundred points.
 constexpr double kPiecePrice = 28.0;
+/// Price of a point that no piece explains, a wrong measurement.
+constexpr double kStrayPrice = 20.0;
 /// Errors of neighbouring images are alike (lens, lamp highlights), which a fit that believes them independent would
 /// take for bends.
 constexpr double kAlikeErrors_m = 0.0003;
@@ -75,19 +77,63 @@ double weightOf(const PathPoint& point) {
   return 1.0 / (u * u);
 }
 
+/// A piece as far as it has been followed. A point that would raise the chi-square by more than the price of a stray is
+/// left out for that price.
+class Candidate {
+ public:
+  Candidate(std::size_t first, double before) : first_(first), before_(before) {}
+
+  void add(const BallPath& path, std::size_t i) {
+    Sums with = sums_;
+    with.add(path[i].time_s - path[first_].time_s, path[i].position - path[first_].position, weightOf(path[i]));
+    const double chiSquare = with.chiSquare();
+    if (points_ >= kFewestForStray && chiSquare - chiSquare_ > kStrayPrice) {
+      strays_.push_back(i);
+      return;
+    }
+    sums_ = with;
+    chiSquare_ = chiSquare;
+    ++points_;
+  }
+
+  [[nodiscard]] std::size_t first() const { return first_; }
+  /// Without the price of the piece.
+  [[nodiscard]] double cost() const {
+    return before_ + chiSquare_ + kStrayPrice * static_cast<double>(strays_.size());
+  }
+  /// A single point may be a stray as well as a piece.
+  [[nodiscard]] double price() const { return points_ == 1 && strays_.empty() ? kStrayPrice : kPiecePrice; }
+  [[nodiscard]] const std::vector<std::size_t>& strays() const { return strays_; }
+
+ private:
+  static constexpr std::size_t kFewestForStray = 3;
+
+  std::size_t first_;
+  double before_;  ///< least cost of everything before
+  Sums sums_;
+  double chiSquare_ = 0.0;
+  std::size_t points_ = 0;
+  std::vector<std::size_t> strays_;
+};
+
 MotionPiece fitted(const BallPath& path, std::size_t first, std::size_t last) {
+  Candidate followed(first, 0.0);
+  for (std::size_t i = first; i <= last; ++i) followed.add(path, i);
+  std::vector<PathPoint> points;
+  for (std::size_t i = first; i <= last; ++i) {
+    if (std::ranges::find(followed.strays(), i) == followed.strays().end()) points.push_back(path[i]);
+  }
   MotionPiece piece;
+  piece.strays = followed.strays();
   piece.first = first;
   piece.last = last;
-  piece.start_s = path[first].time_s;
-  piece.end_s = path[last].time_s;
+  piece.start_s = points.front().time_s;
+  piece.end_s = points.back().time_s;
   piece.origin_s = 0.5 * (piece.start_s + piece.end_s);
   const TablePoint reference = path[first].position;
   Sums sums;
-  double weights = 0.0;
-  for (std::size_t i = first; i <= last; ++i) {
-    sums.add(path[i].time_s - piece.origin_s, path[i].position - reference, weightOf(path[i]));
-    weights += weightOf(path[i]);
+  for (const PathPoint& point : points) {
+    sums.add(point.time_s - piece.origin_s, point.position - reference, weightOf(point));
   }
   const Eigen::Matrix3d inverse = sums.normal().inverse();
   const Eigen::Vector3d x = inverse * sums.right(true);
@@ -104,7 +150,7 @@ MotionPiece fitted(const BallPath& path, std::size_t first, std::size_t last) {
   piece.resting = piece.count() >= 3 && travel_m < kRestTravel_m &&
                   speed_mps < kRestSpeed_mps + 3.0 * std::sqrt(piece.covariance(1, 1)) && duration_s > 0.0;
   if (piece.resting) {
-    const RestingPlace place = restingPlace(std::span(path).subspan(first, piece.count()));
+    const RestingPlace place = restingPlace(points);
     piece.position = place.position;
     piece.velocity = {};
     piece.acceleration = {};
@@ -113,13 +159,6 @@ MotionPiece fitted(const BallPath& path, std::size_t first, std::size_t last) {
   }
   return piece;
 }
-
-/// A start of a piece that is still worth following.
-struct Candidate {
-  std::size_t first = 0;
-  double before = 0.0;  ///< least cost of everything before first
-  Sums sums;
-};
 
 }  // namespace
 
@@ -151,25 +190,16 @@ std::vector<MotionPiece> motionPieces(const BallPath& path) {
   best[0] = 0.0;
   std::vector<Candidate> candidates;
   for (std::size_t end = 1; end <= n; ++end) {
-    candidates.push_back({end - 1, best[end - 1], {}});
-    const PathPoint& point = path[end - 1];
-    std::vector<double> costs(candidates.size());
-    for (std::size_t c = 0; c < candidates.size(); ++c) {
-      Candidate& candidate = candidates[c];
-      const PathPoint& origin = path[candidate.first];
-      candidate.sums.add(point.time_s - origin.time_s, point.position - origin.position, weightOf(point));
-      costs[c] = candidate.before + candidate.sums.chiSquare();
-      if (costs[c] + kPiecePrice < best[end]) {
-        best[end] = costs[c] + kPiecePrice;
-        cut[end] = candidate.first;
+    candidates.emplace_back(end - 1, best[end - 1]);
+    for (Candidate& candidate : candidates) {
+      candidate.add(path, end - 1);
+      if (candidate.cost() + candidate.price() < best[end]) {
+        best[end] = candidate.cost() + candidate.price();
+        cut[end] = candidate.first();
       }
     }
     // A start that is dearer than the best already, without the price of a piece, never wins again.
-    std::size_t kept = 0;
-    for (std::size_t c = 0; c < candidates.size(); ++c) {
-      if (costs[c] <= best[end]) candidates[kept++] = candidates[c];
-    }
-    candidates.resize(kept);
+    std::erase_if(candidates, [&](const Candidate& candidate) { return candidate.cost() > best[end]; });
   }
   std::vector<MotionPiece> pieces;
   for (std::size_t end = n; end > 0; end = cut[end]) pieces.push_back(fitted(path, cut[end], end - 1));

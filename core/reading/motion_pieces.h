@@ -17,6 +17,7 @@ namespace ferrule {
 struct MotionPiece {
   std::size_t first = 0;  ///< index of its first point in the path
   std::size_t last = 0;   ///< index of its last point
+  std::vector<std::size_t> strays;  ///< points between first and last that the piece leaves out
   double start_s = 0.0;   ///< time of the first point
   double end_s = 0.0;     ///< time of the last point
   double origin_s = 0.0;  ///< when position and velocity hold
@@ -26,7 +27,7 @@ struct MotionPiece {
   Eigen::Matrix3d covariance = Eigen::Matrix3d::Zero();  ///< of position, velocity, acceleration, of each coordinate
   bool resting = false;
 
-  [[nodiscard]] std::size_t count() const { return last - first + 1; }
+  [[nodiscard]] std::size_t count() const { return last - first + 1 - strays.size(); }
   [[nodiscard]] TablePoint at(double time_s) const;
   [[nodiscard]] TableVector velocityAt(double time_s) const;
   /// Standard uncertainty of each coordinate, m.
@@ -35,8 +36,8 @@ struct MotionPiece {
   [[nodiscard]] double velocityUncertainty_mps(double time_s) const;
 };
 
-/// The chain of pieces that explains the path with the least sum of squares plus a price for each piece (dynamic
-/// programming over all cuts, exact). path: rising times. Empty for an empty path.
+/// The chain of pieces that explains the path with the least sum of squares plus a price for each piece and a
+/// lower one for each point left out as a wrong measurement (dynamic programming over all cuts). path: rising times. Empty for an empty path.
 ///
 /// Source: optimal partitioning, Jackson et al. 2005, IEEE Signal Processing Letters 12(2), 105-108 (from memory).
 [[nodiscard]] std::vector<MotionPiece> motionPieces(const BallPath& path);

@@ -23,6 +23,60 @@ using Square = Eigen::Matrix<double, kUnknowns, kUnknowns>;
 constexpr double kTukey = 4.685;
 constexpr int kMostSteps = 60;
 
+/// How much friction a ball has met by a time, per unit of sliding friction: the loss of speed (m/s), and the way that
+/// it has cost (m).
+struct Dose {
+  double speed_mps = 0.0;
+  double way_m = 0.0;
+};
+
+/// The hops of a ball struck with a raised cue.
+///
+/// In the air there is no friction; each landing takes at once what its blow on the slate allows (mu times the change of
+/// the vertical speed). In the long run only the friction of the first rise is missing.
+class Hops {
+ public:
+  Hops(double rise_mps, const PathFitPriors& priors) : gravity_mps2_(priors.gravity_mps2) {
+    double time_s = 0.0;
+    for (Landing& landing : landings_) {
+      time_s += 2.0 * rise_mps / gravity_mps2_;
+      landing = {time_s, (1.0 + priors.slateRestitution) * rise_mps};
+      rise_mps *= priors.slateRestitution;
+    }
+  }
+
+  [[nodiscard]] Dose at(double time_s) const {
+    Dose dose;
+    for (const Landing& landing : landings_) {
+      if (time_s <= landing.time_s) return dose;
+      dose.speed_mps += landing.speed_mps;
+      dose.way_m += landing.speed_mps * (time_s - landing.time_s);
+    }
+    const double sliding_s = time_s - landings_.back().time_s;
+    dose.speed_mps += gravity_mps2_ * sliding_s;
+    dose.way_m += 0.5 * gravity_mps2_ * sliding_s * sliding_s;
+    return dose;
+  }
+
+  /// When the loss of speed reaches a value. Landings that would exceed it end there.
+  [[nodiscard]] double timeOf(double speed_mps) const {
+    double sum = 0.0;
+    for (const Landing& landing : landings_) {
+      sum += landing.speed_mps;
+      if (sum >= speed_mps) return landing.time_s;
+    }
+    return landings_.back().time_s + (speed_mps - sum) / gravity_mps2_;
+  }
+
+ private:
+  struct Landing {
+    double time_s = 0.0;
+    double speed_mps = 0.0;
+  };
+  std::array<Landing, 3> landings_{};
+  double gravity_mps2_;
+};
+
 /// Where the ball is at a time, by the laws of sliding and rolling.
 TablePoint positionAt(const Unknowns& q, double time_s, const PathFitPriors& priors) {
   const TablePoint start{q[kX], q[kY]};
@@ -35,14 +89,11 @@ TablePoint positionAt(const Unknowns& q, double time_s, const PathFitPriors& pri
   const TableVector w = q[kSpeed] * (q[kForward] * along + q[kAcross] * across);
   const TableVector slip = v0 - w;
   const double friction = std::exp(q[kLogSliding]);
-  // A hopping ball meets no friction in the air and much at each landing (mu times the blow); in the long run only the
-  // friction of its first rise is missing, which takes vz / g. So friction begins that much later.
-  const double air_s = std::exp(q[kLogHop]) * q[kSpeed] / priors.gravity_mps2;
-  const double sliding_mps2 = friction * priors.gravity_mps2;
-  const double slide_s = air_s + 2.0 * length(slip) / (7.0 * sliding_mps2);  // T = 2 |u0| / (7 mu g)
+  const Hops hops(std::exp(q[kLogHop]) * q[kSpeed], priors);
+  // Friction takes 2/7 of the slip from the velocity until the ball rolls (T = 2 |u0| / (7 mu g) without hops).
+  const double slide_s = hops.timeOf(2.0 / 7.0 * length(slip) / friction);
   const double s = std::min(t, slide_s);
-  const double rubbed_s = std::max(0.0, s - air_s);
-  const TablePoint p = start + s * v0 - (0.5 * sliding_mps2 * rubbed_s * rubbed_s) * unit(slip);
+  const TablePoint p = start + s * v0 - (friction * hops.at(s).way_m) * unit(slip);
   if (t <= slide_s) return p;
   const TableVector rolling = (5.0 / 7.0) * v0 + (2.0 / 7.0) * w;
   const double rolling_mps2 = std::exp(q[kLogRolling]) * priors.gravity_mps2;
@@ -121,14 +172,16 @@ class Problem {
     return j;
   }
 
-  /// Levenberg and Marquardt with the weights held.
-  Unknowns minimise(Unknowns q, double& cost) const {
+  /// Levenberg and Marquardt with the weights held; holdHop: the hop stays as it is.
+  Unknowns minimise(Unknowns q, bool holdHop, double& cost) const {
     Eigen::VectorXd r = weighted(residuals(q));
     cost = r.squaredNorm();
     double damping = 1e-3;
     for (int step = 0; step < kMostSteps; ++step) {
-      const auto j = jacobian(q);
-      const Square normal = j.transpose() * j;
+      auto j = jacobian(q);
+      if (holdHop) j.col(kLogHop).setZero();
+      Square normal = j.transpose() * j;
+      if (holdHop) normal(kLogHop, kLogHop) = 1.0;
       const Unknowns gradient = j.transpose() * r;
       bool better = false;
       for (int attempt = 0; attempt < 10 && !better; ++attempt) {
@@ -207,21 +260,30 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
     Unknowns at;
     double cost = 0.0;
   };
-  // The cost has more than one basin (still sliding or rolling already), so it is started from several spins.
-  constexpr std::array kForwardStarts{-0.9, -0.3, 0.3, 0.8, 1.1};
-  constexpr std::array kHopStarts{0.4, 2.5};
+  // The cost has several basins: sliding still or rolling already, and each landing of a hop bends the path in a way that
+  // another hop may mimic. So it is started from several spins without a hop, then from the best with several hops, each
+  // first with the hop held.
+  constexpr std::array kForwardStarts{-0.6, 0.2, 0.9};
+  constexpr std::array kHopStarts{0.004, 0.02, 0.045, 0.08, 0.12, 0.17, 0.24};
   std::vector<Basin> basins;
-  for (int round = 0; round < 4; ++round) {
-    basins.clear();
+  for (int round = 0; round < 3; ++round) {
+    std::vector<Basin> flat;
     for (const double forward : kForwardStarts) {
-      for (const double hop : kHopStarts) {
-        Unknowns q = start;
-        q[kForward] = forward;
-        q[kLogHop] += std::log(hop);
-        Basin basin;
-        basin.at = problem.minimise(q, basin.cost);
-        basins.push_back(basin);
-      }
+      Unknowns q = start;
+      q[kForward] = forward;
+      q[kLogHop] = std::log(kHopStarts.front());
+      flat.emplace_back();
+      flat.back().at = problem.minimise(q, true, flat.back().cost);
+    }
+    const Unknowns level = std::ranges::min_element(flat, {}, &Basin::cost)->at;
+    basins.clear();
+    for (const double hop : kHopStarts) {
+      Unknowns q = level;
+      q[kLogHop] = std::log(hop);
+      Basin basin;
+      q = problem.minimise(q, true, basin.cost);
+      basin.at = problem.minimise(q, false, basin.cost);
+      basins.push_back(basin);
     }
     std::ranges::stable_sort(basins, {}, &Basin::cost);
     problem.reweight(basins.front().at);

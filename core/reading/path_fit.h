@@ -16,14 +16,15 @@ struct PathFitPriors {
   double rollingFrictionSpread = 0.35;  ///< of its natural logarithm
   double forwardSpin = 0.1;        ///< R w / v, + follow; -1.25 to 1.25 by the miscue limit of half a radius
   double forwardSpinSpread = 0.7;
-  /// R w / v about the line of travel, which bends the path: 2.5 x side x sin(elevation). Small in nearly all strokes,
-  /// large in masse, hence a scale of a Cauchy distribution. Common practice, no source.
-  double sideSpinScale = 0.02;
+  /// R w / v about the line of travel, which bends the path: 2.5 x side x sin(elevation), with side about 0.15 and
+  /// elevation about 4 degrees in most strokes and much more in masse, hence the scale of a Cauchy distribution.
+  double sideSpinScale = 0.025;
   /// Upward speed over forward speed just after the strike: a cue is never level, so the ball hops and slides only
   /// half of the first moments. Half of sin(elevation); its median, and the spread of its natural logarithm.
   /// Source: reference sheet on motion, airborne (launch). Elevations of 2 to 10 degrees: common practice, no source.
   double hop = 0.035;
   double hopSpread = 0.8;
+  double slateRestitution = 0.5;  ///< 0.5 to 0.6. Source: reference sheet on motion, restitution values (from memory)
   double gravity_mps2 = 9.81;
 };
 

@@ -228,6 +228,7 @@ class ShotStory {
     // Only points of pieces: a point that fits neither neighbour is a wrong measurement.
     for (const MotionPiece& piece : cue.motion.pieces) {
       for (std::size_t i = piece.first; i <= piece.last; ++i) {
+        if (std::ranges::find(piece.strays, i) != piece.strays.end()) continue;
         const PathPoint& point = cue.motion.path[i];
         if (point.time_s <= cut_.strike_s - 0.5 * interval_s_ || point.time_s >= until_s) continue;
         points.push_back(point);
