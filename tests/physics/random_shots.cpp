@@ -27,6 +27,7 @@ std::string lawBrokenIn(const Simulator& table, const Simulation& s) {
     }
   }
   double last_J = kNever;
+  double first_J = 0.0;
   double last_s = 0.0;
   for (const double time_s : times) {
     double total_J = 0.0;
@@ -34,12 +35,18 @@ std::string lawBrokenIn(const Simulator& table, const Simulation& s) {
     std::vector<MotionKind> kinds;
     for (const BallPath& path : s.paths) {
       const Motion& m = path.motionAt(time_s);
-      if (m.kind == MotionKind::Gone) continue;
+      if (m.kind == MotionKind::Gone) {
+        // It takes along what it had.
+        const Motion& before = path.motions[path.motions.size() - 2];
+        total_J += energy_J(stateAt(before, path.ball, m.start_s), p);
+        continue;
+      }
       there.push_back(path.stateAt(time_s));
       kinds.push_back(m.kind);
       total_J += energy_J(there.back(), p);
     }
-    if (total_J > last_J * (1.0 + 1e-9) + 1e-15) return at("energy rises", time_s, total_J - last_J);
+    if (last_J == kNever) first_J = total_J;
+    if (total_J > last_J + 1e-9 * first_J) return at("energy rises", time_s, total_J - last_J);
     last_J = total_J;
     last_s = time_s;
     for (std::size_t i = 0; i < there.size(); ++i) {
