@@ -277,8 +277,8 @@ void CushionImpactTest::mirroredInputGivesMirroredOutput() {
 }
 
 /// Alciatore, cushion nose height and banks (physics resource pages): a rolling ball banks longer than it came once it
-/// rolls again, running side lengthens, check side shortens. The one-impulse form shows the last only in the rebound
-/// itself: it leaves out the cloth's rub, and with it a part of the spin.
+/// rolls again, running side lengthens, check side shortens. The last is looked at in the rebound itself: how far the spin
+/// that is left bends the ball afterwards depends on the cloth.
 void CushionImpactTest::runningSideLengthensAndCheckSideShortens() {
   const auto rebound = [](CushionModel model, double side, bool rollsAgain) {
     PhysicsParameters p = model == CushionModel::Impulse ? pool(0.85, 0.2) : pool(0.85, 0.14);
@@ -289,11 +289,10 @@ void CushionImpactTest::runningSideLengthensAndCheckSideShortens() {
     return std::atan2(v.x, -v.y) / kDegree;
   };
   for (const CushionModel model : {CushionModel::Impulse, CushionModel::Integrated}) {
-    const bool rolls = model == CushionModel::Integrated;
     QVERIFY(rebound(model, 0.0, true) > 45.0);
     QVERIFY(rebound(model, 1.0, true) > rebound(model, 0.0, true));
-    QVERIFY(rebound(model, 1.0, rolls) > rebound(model, 0.0, rolls));
-    QVERIFY(rebound(model, -1.0, rolls) < rebound(model, 0.0, rolls));
+    QVERIFY(rebound(model, 1.0, false) > rebound(model, 0.0, false));
+    QVERIFY(rebound(model, -1.0, false) < rebound(model, 0.0, false));
   }
 }
 
