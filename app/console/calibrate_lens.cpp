@@ -25,6 +25,9 @@ struct Call {
   std::string output;
 };
 
+/// A table fills most of a picture, its pockets stand near the corners.
+constexpr double kGoodReach = 0.8;
+
 void printSummary(const LensCalibration& calibration) {
   const Lens& lens = calibration.lens;
   std::size_t used = 0;
@@ -65,6 +68,9 @@ void printSummary(const LensCalibration& calibration) {
   printResult(QStringLiteral("coverage: %1 % of the picture, out to %2 % of the way to its corners")
                   .arg(100.0 * calibration.coverage.share(), 0, 'f', 0)
                   .arg(100.0 * calibration.coverage.reach, 0, 'f', 0));
+  if (calibration.coverage.reach < kGoodReach) {
+    printNote(QStringLiteral("Beyond that the lens is a guess; add stills with the board in the corners of the picture."));
+  }
 }
 
 /// The name of the folder that holds the stills, where the owner gave none.

@@ -25,15 +25,15 @@ enum class ErrorCode {
   NotAnImage,         ///< subject: the file
   ImageSizesMixed,    ///< subject: the first odd file; numbers: w, h, expected w, h
   // lens and rig
-  BoardMalformed,     ///< subject: the board's text
+  BoardMalformed,     ///< subject: the board's text; detail: "form", "count", "square", "marker", "dictionary" or "markers"
   BoardNotFound,      ///< subject: the board's text; numbers: stills looked at
   BoardLayoutOld,     ///< subject: the board's text (even number of rows printed before OpenCV 4.6)
   ImageMirrored,      ///< subject: the file
-  ViewsTooFew,        ///< numbers: usable views, views needed
-  CoverageOneSided,   ///< numbers: covered share of the image, share needed
-  LensNotUsable,      ///< subject: the lens file; detail: why
-  TagsTooFew,         ///< subject: the film; numbers: tags seen, tags needed
-  TagsInconsistent,   ///< subject: the film; detail: which tag and why
+  ViewsTooFew,        ///< subject: the board's text; numbers: usable views, views needed
+  CoverageOneSided,   ///< subject: the board's text; detail: the side or "whole"; numbers: covered share, share needed
+  LensNotUsable,      ///< subject: the lens file or the board's text; detail: why ("no-fit", "folds")
+  TagsTooFew,         ///< subject: the film, or the table with detail "table"; numbers: tags, tags needed
+  TagsInconsistent,   ///< subject: the film; detail: "twice", "swapped", "turned", "misplaced" or "no-pose"; numbers: ids first
   CorrectionTwice,    ///< subject: the file; detail: the kind of correction
   BallsNotFound,      ///< subject: the film
   // simulation

@@ -109,12 +109,22 @@ bool build(const State& state, int parameters, const Board& board, std::span<con
     MatrixXd byLens(here.size(), parameters);
     for (int k = 0; k < parameters; ++k) {
       const double step = k < 4 ? kPixelStep : kCoefficientStep;
-      Lens lens = state.lens;
-      parameter(lens, k) += step;
-      if (!residualsOf(lens, pose, board, views[v], after)) return false;
-      parameter(lens, k) -= 2.0 * step;
-      if (!residualsOf(lens, pose, board, views[v], before)) return false;
-      byLens.col(k) = (before - after) / (2.0 * step);
+      Lens more = state.lens;
+      Lens less = state.lens;
+      parameter(more, k) += step;
+      parameter(less, k) -= step;
+      const bool hasAfter = residualsOf(more, pose, board, views[v], after);
+      const bool hasBefore = residualsOf(less, pose, board, views[v], before);
+      // Beside the fold of a model only one side can be reached.
+      if (hasAfter && hasBefore) {
+        byLens.col(k) = (before - after) / (2.0 * step);
+      } else if (hasAfter) {
+        byLens.col(k) = (here - after) / step;
+      } else if (hasBefore) {
+        byLens.col(k) = (before - here) / step;
+      } else {
+        return false;
+      }
     }
     MatrixXd byPose(here.size(), 6);
     for (int k = 0; k < 6; ++k) {
@@ -259,13 +269,17 @@ std::optional<LensAdjustment> adjustLens(const LensShape& shape, const Board& bo
   NormalEquations normal;
   if (!build(*best, parameters, board, views, normal)) return std::nullopt;
   VectorXd gradient;
-  const Eigen::FullPivLU<MatrixXd> solver(reduced(normal, 0.0, gradient));
+  const MatrixXd matrix = reduced(normal, 0.0, gradient);
+  // Pixels and coefficients differ by many orders of size; scaled to a unit diagonal the rank can be judged.
+  const VectorXd scale = matrix.diagonal().cwiseMax(0.0).cwiseSqrt().cwiseInverse();
+  if (!scale.allFinite()) return std::nullopt;
+  const Eigen::FullPivLU<MatrixXd> solver(scale.asDiagonal() * matrix * scale.asDiagonal());
   if (!solver.isInvertible()) return std::nullopt;
   std::size_t corners = 0;
   for (const BoardView& view : views) corners += view.corners.size();
   const double freedom = 2.0 * static_cast<double>(corners) - parameters - 6.0 * static_cast<double>(views.size());
   if (freedom <= 0.0) return std::nullopt;
-  result.covariance = (bestCost / freedom) * solver.inverse();
+  result.covariance = (bestCost / freedom) * (scale.asDiagonal() * solver.inverse() * scale.asDiagonal());
   result.rms_px = std::sqrt(bestCost / static_cast<double>(corners));
   result.lens = best->lens;
   result.lens.rms_px = result.rms_px;

@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t kViewsNeeded = 8;
 constexpr std::size_t kCornersPerView = 8;
 constexpr double kCoverageNeeded = 0.5;
-/// Of the cells of the outermost strip on each side (two cells wide).
+/// Of the cells of the outer third on each side.
 constexpr double kSideNeeded = 0.25;
 constexpr std::size_t kFolds = 5;
 constexpr int kMostRounds = 10;
@@ -65,8 +65,8 @@ Result<void> checkViews(std::span<const BoardView> views) {
   return {};
 }
 
-tl::unexpected<Error> tooFew(std::size_t usable) {
-  return failure(ErrorCode::ViewsTooFew, {}, {}, {static_cast<double>(usable), static_cast<double>(kViewsNeeded)});
+tl::unexpected<Error> tooFew(const Board& board, std::size_t usable) {
+  return failure(ErrorCode::ViewsTooFew, board.text, {}, {static_cast<double>(usable), static_cast<double>(kViewsNeeded)});
 }
 
 double coveredShare(const Coverage& coverage, int left, int right, int top, int bottom) {
@@ -81,7 +81,7 @@ double coveredShare(const Coverage& coverage, int left, int right, int top, int 
   return static_cast<double>(covered) / all;
 }
 
-Result<void> checkCoverage(const Coverage& coverage) {
+Result<void> checkCoverage(const Board& board, const Coverage& coverage) {
   constexpr int w = Coverage::kColumns;
   constexpr int h = Coverage::kRows;
   struct Strip {
@@ -90,12 +90,12 @@ Result<void> checkCoverage(const Coverage& coverage) {
     double needed;
   };
   // Sides first: "nothing on the left" helps more than "too little in all".
-  constexpr Strip strips[] = {{"left", 0, 2, 0, h, kSideNeeded},     {"right", w - 2, w, 0, h, kSideNeeded},
+  constexpr Strip strips[] = {{"left", 0, 3, 0, h, kSideNeeded},     {"right", w - 3, w, 0, h, kSideNeeded},
                               {"top", 0, w, 0, 2, kSideNeeded},      {"bottom", 0, w, h - 2, h, kSideNeeded},
                               {"whole", 0, w, 0, h, kCoverageNeeded}};
   for (const Strip& strip : strips) {
     const double share = coveredShare(coverage, strip.left, strip.right, strip.top, strip.bottom);
-    if (share < strip.needed) return failure(ErrorCode::CoverageOneSided, {}, strip.name, {share, strip.needed});
+    if (share < strip.needed) return failure(ErrorCode::CoverageOneSided, board.text, strip.name, {share, strip.needed});
   }
   return {};
 }
@@ -251,20 +251,20 @@ bool coversItsPicture(const Lens& lens) {
 Result<LensCalibration> calibrateLens(const Board& board, std::vector<BoardView> views, const JobControl& job) {
   if (const auto sizes = checkViews(views); !sizes) return tl::make_unexpected(sizes.error());
   std::erase_if(views, [](const BoardView& view) { return view.corners.size() < kCornersPerView; });
-  if (views.size() < kViewsNeeded) return tooFew(views.size());
+  if (views.size() < kViewsNeeded) return tooFew(board, views.size());
   const ImageSize size = views[0].size;
-  if (const auto enough = checkCoverage(coverageOf(views, size)); !enough) return tl::make_unexpected(enough.error());
+  if (const auto enough = checkCoverage(board, coverageOf(views, size)); !enough) return tl::make_unexpected(enough.error());
 
   job.reportShare(0.0, "fitting the lens");
   auto cleaning = cleaned(board, std::move(views));
   if (!cleaning) return failure(ErrorCode::LensNotUsable, board.text, "no-fit");
-  if (cleaning->views.size() < kViewsNeeded) return tooFew(cleaning->views.size());
+  if (cleaning->views.size() < kViewsNeeded) return tooFew(board, cleaning->views.size());
 
   LensCalibration result;
   result.usedViews = std::move(cleaning->views);
   result.views = std::move(cleaning->reports);
   result.coverage = coverageOf(result.usedViews, size);
-  if (const auto enough = checkCoverage(result.coverage); !enough) return tl::make_unexpected(enough.error());
+  if (const auto enough = checkCoverage(board, result.coverage); !enough) return tl::make_unexpected(enough.error());
 
   struct Candidate {
     std::size_t shape;
