@@ -82,7 +82,11 @@ std::string measuredTableText(const MeasuredTable& measured) {
   MeasuredTable copy = measured;
   Json object;
   object["units"] = "mm";
-  for (const tablefile::Size& size : tablefile::kSizes) object[size.field] = rounded(size.of(copy) * size.perUnit);
+  MeasuredTable usual;
+  usual.table.noseHeight_m = tablefile::kNoseHeightOverDiameter * measured.balls.diameter_m;
+  for (const tablefile::Size& size : tablefile::kSizes) {
+    if (size.required || size.of(copy) != size.of(usual)) object[size.field] = rounded(size.of(copy) * size.perUnit);
+  }
   if (Json own = colours(measured.balls); !own.empty()) object["ball_colours"] = std::move(own);
   addTags(object, measured);
   if (const auto& cue = measured.cueTags) {

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "core/geometry/units.h"
+
 namespace ferrule {
 
 namespace {
@@ -11,12 +13,14 @@ namespace {
 constexpr std::string_view kWorld = "world standardized table and equipment specifications, playing surface";
 constexpr std::string_view kTrade = "public copies of older United States equipment specifications; trade practice";
 
+constexpr double kTolerance_m = metresFromMillimetres(3.175);
+
 constexpr std::array kSizes{
-    TableSize{"9ft", 2.5400, 1.2700, 0.003175, kWorld},
-    TableSize{"8ft-tournament", 2.3368, 1.1684, 0.003175, kWorld},
-    TableSize{"8ft", 2.2352, 1.1176, 0.003175, kTrade},
-    TableSize{"7ft-large", 1.9812, 0.9906, 0.0, kTrade},
-    TableSize{"7ft", 1.9304, 0.9652, 0.0, kTrade},
+    TableSize{"9ft", metresFromMillimetres(2540.0), metresFromMillimetres(1270.0), kTolerance_m, kWorld},
+    TableSize{"8ft-tournament", metresFromMillimetres(2336.8), metresFromMillimetres(1168.4), kTolerance_m, kWorld},
+    TableSize{"8ft", metresFromMillimetres(2235.2), metresFromMillimetres(1117.6), kTolerance_m, kTrade},
+    TableSize{"7ft-large", metresFromMillimetres(1981.2), metresFromMillimetres(990.6), 0.0, kTrade},
+    TableSize{"7ft", metresFromMillimetres(1930.4), metresFromMillimetres(965.2), 0.0, kTrade},
 };
 
 }  // namespace
