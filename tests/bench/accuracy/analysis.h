@@ -18,6 +18,8 @@ struct Analysis {
   std::vector<ShotReading> shots;
   double analysis_s = 0.0;  ///< wall time from opening the film to the last shot
   double decode_s = 0.0;    ///< wall time of reading the same film to its end and doing nothing with it
+  double analysisWork_s = 0.0;  ///< processor time of all threads for the same
+  double decodeWork_s = 0.0;    ///< processor time of all threads for the same
   long images = 0;
   double peakMemory_MB = 0.0;  ///< resident, while analysing
 };

@@ -53,6 +53,8 @@ Result<ClipScore> scoreClip(const fs::path& clip, RigMaker& rigs, ImageLog& log)
   score.shots = compareShots(*truth, analysis->shots);
   score.analysis_s = analysis->analysis_s;
   score.decode_s = analysis->decode_s;
+  score.analysisWork_s = analysis->analysisWork_s;
+  score.decodeWork_s = analysis->decodeWork_s;
   score.imageCount = analysis->images;
   score.peakMemory_MB = analysis->peakMemory_MB;
   return score;

@@ -17,6 +17,8 @@ struct ClipScore {
   ShotScore shots;
   double analysis_s = 0.0;
   double decode_s = 0.0;
+  double analysisWork_s = 0.0;  ///< processor time
+  double decodeWork_s = 0.0;    ///< processor time
   long imageCount = 0;
   double peakMemory_MB = 0.0;
 
