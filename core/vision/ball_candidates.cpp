@@ -3,11 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <opencv2/imgproc.hpp>
 
 namespace ferrule {
 
 namespace {
+
+/// A faint blob's middle, pulled by the ball's shadow, px of the small picture.
+constexpr double kFaintSeedSpread_px = 0.6;
 
 /// How far outside the nose lines a ball's centre may still be looked for: into the pocket mouths.
 constexpr double kBeyondNose_m = 0.03;
@@ -75,10 +79,33 @@ ImageVector strongestGradient(const cv::Mat& small, int x, int y) {
   return best;
 }
 
+/// Opening with it takes out cue shafts, chalk and dust that hangs on a ball.
+const cv::Mat& searchDisc() {
+  static const cv::Mat disc = cv::getStructuringElement(cv::MORPH_ELLIPSE, {5, 5});
+  return disc;
+}
+
+/// The blobs of what differs faintly, with their inside.
+cv::Mat faintMask(const cv::Mat& away) {
+  cv::Mat mask = away > CandidateFinder::kFaint;
+  cv::morphologyEx(mask, mask, cv::MORPH_CLOSE, searchDisc());
+  std::vector<std::vector<cv::Point>> outlines;
+  cv::findContours(mask, outlines, cv::RETR_EXTERNAL, cv::CHAIN_APPROX_NONE);
+  cv::drawContours(mask, outlines, -1, cv::Scalar(255), cv::FILLED);
+  cv::morphologyEx(mask, mask, cv::MORPH_OPEN, searchDisc());
+  return mask;
+}
+
 }  // namespace
 
 CandidateFinder::CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale)
     : rig_(rig), table_(measured.table), set_(measured.balls), scale_(scale) {}
+
+OutlineFitOptions CandidateFinder::faintOptions(OutlineFitOptions options, double startSpread_px) {
+  options.leastContrast = kFaint;
+  options.startSpread_px = startSpread_px;
+  return options;
+}
 
 std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
                                                       const OutlineFitOptions& options,
@@ -109,12 +136,13 @@ std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, Ta
   return candidate;
 }
 
-void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& area, double radius_px,
-                                 std::vector<Seed>& seeds) const {
+void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region, const cv::Rect& area,
+                                 double radius_px, std::vector<Seed>& seeds) const {
   constexpr double kLeastGradient = 4.0;
   const int margin = static_cast<int>(radius_px) + 2;
   const cv::Rect wide = cv::Rect(area.x - margin, area.y - margin, area.width + 2 * margin, area.height + 2 * margin) &
-                        cv::Rect(1, 1, small.cols - 2, small.rows - 2);
+                        cv::Rect(1, 1, small.cols - 2, small.rows - 2) & region;
+  if (wide.empty()) return;
   cv::Mat votes = cv::Mat::zeros(wide.height, wide.width, CV_32F);
   for (int y = wide.y; y < wide.y + wide.height; ++y) {
     for (int x = wide.x; x < wide.x + wide.width; ++x) {
@@ -127,7 +155,7 @@ void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, cons
         const int vx = static_cast<int>(std::lround(x + sign * step.x)) - wide.x;
         const int vy = static_cast<int>(std::lround(y + sign * step.y)) - wide.y;
         if (vx < 0 || vy < 0 || vx >= wide.width || vy >= wide.height) continue;
-        if (!mask.at<uchar>(vy + wide.y, vx + wide.x)) continue;
+        if (!mask.at<uchar>(vy + wide.y - region.y, vx + wide.x - region.x)) continue;
         votes.at<float>(vy, vx) += weight;
       }
     }
@@ -156,74 +184,114 @@ void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, cons
   }
 }
 
-std::vector<CandidateFinder::Seed> CandidateFinder::seedsOf(const cv::Mat& small, const cv::Mat& away) const {
+std::vector<CandidateFinder::Seed> CandidateFinder::seedsWithin(const cv::Mat& small, const cv::Mat& away,
+                                                                const cv::Mat& mask, const cv::Rect& region, Look look,
+                                                                bool clusters) const {
+  constexpr double kGloss = 40.0;  // grey levels; a polished ball shows a lamp or its number even on cloth of its colour
   std::vector<Seed> seeds;
-  cv::Mat mask = away > kAway;
-  // Opening takes out cue shafts, chalk and tags of dust that hang on a ball.
-  static const cv::Mat kDisc = cv::getStructuringElement(cv::MORPH_ELLIPSE, {5, 5});
-  cv::morphologyEx(mask, mask, cv::MORPH_OPEN, kDisc);
   cv::Mat labels;
   cv::Mat statistics;
   cv::Mat centres;
   const int count = cv::connectedComponentsWithStats(mask, labels, statistics, centres, 8, CV_32S);
+  const ImageVector corner{static_cast<double>(region.x), static_cast<double>(region.y)};
   for (int label = 1; label < count; ++label) {
     const cv::Rect area(statistics.at<int>(label, cv::CC_STAT_LEFT), statistics.at<int>(label, cv::CC_STAT_TOP),
                         statistics.at<int>(label, cv::CC_STAT_WIDTH), statistics.at<int>(label, cv::CC_STAT_HEIGHT));
     const double pixels = statistics.at<int>(label, cv::CC_STAT_AREA);
-    const ImagePoint middle = scale_.toFull({area.x + area.width / 2.0, area.y + area.height / 2.0});
-    const auto onTable = tableFromImage(rig_, middle, set_.radius_m());
+    const ImagePoint middle{area.x + area.width / 2.0 + corner.x, area.y + area.height / 2.0 + corner.y};
+    const auto onTable = tableFromImage(rig_, scale_.toFull(middle), set_.radius_m());
     if (!onTable) continue;
     const auto outline = silhouetteOf(rig_, *onTable, set_.radius_m());
     if (!outline) continue;
     const double radius_px = outline->radius_px() / scale_.factor;
-    const double disc_px = 3.1416 * radius_px * radius_px;
+    const double disc_px = std::numbers::pi * radius_px * radius_px;
     if (pixels < 0.3 * disc_px) continue;
     const BlobShape shape = shapeOf(labels, label, area);
-    const bool slim = shape.minor_px < 2.0 * radius_px * 1.35 && shape.minor_px > 2.0 * radius_px * 0.6;
+    const double leastWidth = look == Look::Leftover ? 0.45 : 0.6;
+    const bool slim = shape.minor_px < 2.0 * radius_px * 1.35 && shape.minor_px > 2.0 * radius_px * leastWidth;
     const double streak_px = shape.major_px - 2.0 * radius_px;
-    const bool filled = pixels > 0.85 * 0.7854 * shape.major_px * shape.minor_px;
-    if (slim && filled && streak_px < 3.5 * radius_px) {
+    const bool filled = pixels > 0.85 * 0.25 * std::numbers::pi * shape.major_px * shape.minor_px;
+    bool whole = slim && filled && streak_px < 3.5 * radius_px;
+    if (whole && look == Look::Faint) {
+      double most = 0.0;
+      cv::minMaxLoc(away(cv::Rect(area.x + region.x, area.y + region.y, area.width, area.height)), nullptr, &most);
+      whole = most > kGloss && shape.major_px < 1.4 * shape.minor_px;
+    }
+    if (whole) {
       Seed seed;
-      seed.at = scale_.toFull(shape.centre);
+      seed.at = scale_.toFull(shape.centre + corner);
       seed.alone = true;
-      if (streak_px > 0.3 * radius_px) {
-        // An even streak of length s drawn by a disc adds about s to the longer extent.
-        seed.blur = (scale_.factor * streak_px) * shape.axis;
-      }
+      seed.faint = look == Look::Faint;
+      // An even streak of length s drawn by a disc adds about s to the longer extent.
+      if (streak_px > 0.3 * radius_px) seed.blur = (scale_.factor * streak_px) * shape.axis;
       seeds.push_back(seed);
       if (streak_px < 0.3 * radius_px) continue;
     }
-    voteWithin(small, mask, area, radius_px, seeds);
+    if (look == Look::Clear && clusters) {
+      voteWithin(small, mask, region, area + cv::Point(region.x, region.y), radius_px, seeds);
+    }
   }
   return seeds;
 }
 
-std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const cv::Mat& small, const cv::Mat& away,
-                                                 std::span<const Silhouette> known,
-                                                 const WhiteReference& white) const {
+void CandidateFinder::fitSeeds(const cv::Mat& picture, const std::vector<Seed>& seeds, Neighbours known,
+                               const WhiteReference& white, std::vector<BallCandidate>& kept) const {
   constexpr double kLeastAgreement = 0.45;
+  constexpr double kLeastFaintAgreement = 0.22;
   std::vector<BallCandidate> found;
-  for (const Seed& seed : seedsOf(small, away)) {
+  for (const Seed& seed : seeds) {
     const auto start = tableFromImage(rig_, seed.at, set_.radius_m());
     if (!start) continue;
     OutlineFitOptions options;
     options.reach_px = 1.6 * scale_.factor + 1.5;
     options.blur = seed.blur;
+    if (seed.faint) options = faintOptions(options, kFaintSeedSpread_px * scale_.factor);
     auto candidate = fitNear(picture, *start, known, options, white);
-    if (!candidate || candidate->fit.agreement < kLeastAgreement) continue;
+    if (!candidate || candidate->fit.agreement < (seed.faint ? kLeastFaintAgreement : kLeastAgreement)) continue;
     candidate->alone = seed.alone;
+    candidate->faint = seed.faint;
     found.push_back(*candidate);
   }
   // Two outlines cannot overlap by much: the better one stays.
   std::ranges::stable_sort(found, [](const BallCandidate& a, const BallCandidate& b) {
-    return a.fit.support * a.fit.agreement > b.fit.support * b.fit.agreement;
+    return a.quality() > b.quality();
   });
-  std::vector<BallCandidate> kept;
   for (const BallCandidate& candidate : found) {
     const bool overlaps = std::ranges::any_of(kept, [&](const BallCandidate& other) {
       return distance(candidate.position, other.position) < 1.6 * set_.radius_m();
     });
     if (!overlaps) kept.push_back(candidate);
+  }
+}
+
+std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const cv::Mat& small, const cv::Mat& away,
+                                                 const cv::Rect& region, std::span<const Silhouette> known,
+                                                 const WhiteReference& white, bool clusters) const {
+  std::vector<BallCandidate> kept;
+  if (region.empty()) return kept;
+  const cv::Mat within = away(region);
+  cv::Mat mask = within > kAway;
+  cv::morphologyEx(mask, mask, cv::MORPH_OPEN, searchDisc());
+  std::vector<Seed> seeds = seedsWithin(small, away, mask, region, Look::Clear, clusters);
+  // A ball of the cloth's own colour shows as a faint ring; whatever ring no clear ball explains is looked at too.
+  for (const Seed& faint : seedsWithin(small, away, faintMask(within), region, Look::Faint, false)) {
+    const bool near = std::ranges::any_of(
+        seeds, [&](const Seed& seed) { return distance(seed.at, faint.at) < 8.0 * scale_.factor; });
+    if (!near) seeds.push_back(faint);
+  }
+  fitSeeds(picture, seeds, known, white, kept);
+  if (clusters) {
+    // What is left of a cluster once its clear balls are taken out may be a ball among them.
+    std::vector<Silhouette> outlines(known.begin(), known.end());
+    for (const BallCandidate& candidate : kept) {
+      outlines.push_back(candidate.outline);
+      const ImagePoint centre = scale_.toSmall(candidate.outline.centre);
+      cv::circle(mask,
+                 {static_cast<int>(std::lround(centre.x)) - region.x, static_cast<int>(std::lround(centre.y)) - region.y},
+                 static_cast<int>(std::lround(candidate.outline.radius_px() / scale_.factor)), cv::Scalar(0), cv::FILLED);
+    }
+    cv::morphologyEx(mask, mask, cv::MORPH_OPEN, searchDisc());
+    fitSeeds(picture, seedsWithin(small, away, mask, region, Look::Leftover, false), outlines, white, kept);
   }
   // Now that the neighbours are known, their outlines bound each other's rays.
   for (std::size_t i = 0; i < kept.size(); ++i) {
@@ -238,9 +306,11 @@ std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const c
     OutlineFitOptions options;
     options.reach_px = 2.0;
     options.blur = kept[i].blur;
+    if (kept[i].faint) options = faintOptions(options, kFaintSeedSpread_px * scale_.factor);
     auto again = fitNear(picture, kept[i].position, neighbours, options, white);
     if (!again) continue;
     again->alone = kept[i].alone;
+    again->faint = kept[i].faint;
     kept[i] = *again;
   }
   return kept;

@@ -21,6 +21,10 @@ struct BallCandidate {
   double standardUncertainty_m = 0.0;  ///< of each coordinate, from the fit alone
   ImageVector blur;         ///< streak taken into account, px
   bool alone = false;       ///< its blob holds nothing but this ball: no arm, no neighbour
+  bool faint = false;       ///< of nearly the cloth's colour
+  [[nodiscard]] double quality() const { return fit.support * fit.agreement; }
+  /// How much speaks for a ball, 0 to 1: its edge, and that a blob of its very size lies alone.
+  [[nodiscard]] double belief() const { return alone ? 0.5 + 0.5 * fit.support : fit.support; }
   BallColours colours;
   NameLikelihood names{};
 };
@@ -31,26 +35,44 @@ class CandidateFinder {
   CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale);
 
   /// away: ClothModel::difference of the small picture; what is already explained is 0 there.
+  /// region: the part of the small picture to look at.
   /// known: outlines of balls already placed in this picture; they bound the rays of the others.
+  /// clusters: also looks for balls that touch each other or something else, which costs more.
   [[nodiscard]] std::vector<BallCandidate> find(const cv::Mat& picture, const cv::Mat& small, const cv::Mat& away,
-                                                std::span<const Silhouette> known, const WhiteReference& white) const;
+                                                const cv::Rect& region, std::span<const Silhouette> known,
+                                                const WhiteReference& white, bool clusters) const;
 
   /// Fits a ball near a place. Nothing when no ball shows there.
   [[nodiscard]] std::optional<BallCandidate> fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
                                                      const OutlineFitOptions& options, const WhiteReference& white) const;
 
+  /// Options for a ball of nearly the cloth's colour, whose edges are few: they count with less contrast, and the start
+  /// is believed as far as startSpread_px says.
+  [[nodiscard]] static OutlineFitOptions faintOptions(OutlineFitOptions options, double startSpread_px);
+
   /// Grey levels beyond which a small pixel is not cloth.
   static constexpr int kAway = 13;
+  /// Grey levels that a smooth cloth and a film's compression stay below.
+  static constexpr int kFaint = 6;
 
  private:
   struct Seed {
     ImagePoint at;  ///< full picture
     ImageVector blur;
     bool alone = false;
+    bool faint = false;  ///< of nearly the cloth's colour
   };
-  [[nodiscard]] std::vector<Seed> seedsOf(const cv::Mat& small, const cv::Mat& away) const;
-  void voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& area, double radius_px,
-                  std::vector<Seed>& seeds) const;
+  enum class Look {
+    Clear,     ///< blobs that differ plainly from the cloth
+    Faint,     ///< rings of nearly the cloth's colour
+    Leftover,  ///< what remains between balls already found
+  };
+  [[nodiscard]] std::vector<Seed> seedsWithin(const cv::Mat& small, const cv::Mat& away, const cv::Mat& mask,
+                                              const cv::Rect& region, Look look, bool clusters) const;
+  void fitSeeds(const cv::Mat& picture, const std::vector<Seed>& seeds, Neighbours known, const WhiteReference& white,
+                std::vector<BallCandidate>& kept) const;
+  void voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region, const cv::Rect& area,
+                  double radius_px, std::vector<Seed>& seeds) const;
 
   Rig rig_;
   Table table_;

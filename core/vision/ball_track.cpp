@@ -48,13 +48,16 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   lastSeen_s = time_s;
   missed = 0;
   ++hits;
-  supportSum += candidate.fit.support;
+  beliefSum += candidate.belief();
+  // Rises to what it is when clear at once, falls slowly while something passes.
+  quality = std::max(candidate.quality(), 0.98 * quality + 0.02 * candidate.quality());
+  faint = candidate.faint;
   if (candidate.alone) ++aloneHits;
   fixes.push_back({time_s, candidate.position});
   if (fixes.size() > kMostFixes) fixes.pop_front();
   constexpr double kNewLook_m = 0.003;
   constexpr int kLooksAtOnce = 12;
-  if (candidate.fit.support > 0.4 && (looks < kLooksAtOnce || distance(position, lastLook) > kNewLook_m)) {
+  if (candidate.belief() > 0.4 && (looks < kLooksAtOnce || distance(position, lastLook) > kNewLook_m)) {
     for (std::size_t i = 0; i < names.size(); ++i) names[i] += candidate.names[i];
     ++looks;
     lastLook = position;

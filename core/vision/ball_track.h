@@ -46,7 +46,9 @@ struct BallTrack {
   double lastSeen_s = 0.0;
   int missed = 0;          ///< images in a row without a sight of it
   int hits = 0;
-  double supportSum = 0.0;
+  double beliefSum = 0.0;
+  double quality = 0.0;    ///< of its outline when nothing is in the way
+  bool faint = false;
   int aloneHits = 0;
   std::deque<Fix> fixes;   ///< the newest, while moving
   // resting
@@ -61,7 +63,7 @@ struct BallTrack {
   TablePoint lastLook;
 
   [[nodiscard]] bool onTable() const { return state != TrackState::Gone && state != TrackState::Tentative; }
-  [[nodiscard]] double meanSupport() const { return hits > 0 ? supportSum / hits : 0.0; }
+  [[nodiscard]] double meanBelief() const { return hits > 0 ? beliefSum / hits : 0.0; }
   /// Where it would be at a time if nothing were in its way.
   [[nodiscard]] TablePoint predicted(double time_s) const;
   /// Takes a sight of it.

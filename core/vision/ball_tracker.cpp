@@ -75,7 +75,7 @@ class BallTracker::Impl {
     for (BallTrack& track : tracks_) {
       if (track.state == TrackState::Resting) watchResting(track);
     }
-    if (needsSearch()) search();
+    search();
     if (images_ % 8 == 0) cloth_.learn(small_, occupied());
     ++images_;
     release(kLag_s);
@@ -122,7 +122,7 @@ class BallTracker::Impl {
         if (x < 0 || y < 0 || x >= away_.cols || y >= away_.rows) continue;
         if (std::hypot(x - centre.x, y - centre.y) > reach || !cloth_.surface().at<uchar>(y, x)) continue;
         ++counted;
-        if (away_.at<uchar>(y, x) > CandidateFinder::kAway) ++covered;
+        if (away_.at<uchar>(y, x) > CandidateFinder::kFaint) ++covered;
       }
     }
     return counted > 0 ? static_cast<double>(covered) / counted : 0.0;
@@ -174,11 +174,13 @@ class BallTracker::Impl {
     }
     OutlineFitOptions options;
     options.reach_px = 4.0;
-    const auto fit = finder_.fitNear(picture_, track.position, neighboursOf(track, track.position), options, white_);
-    const bool clear = fit && fit->fit.agreement >= 0.6 && fit->fit.support >= 0.35;
+    if (track.faint) options = CandidateFinder::faintOptions(options, 1.0);
+    auto fit = finder_.fitNear(picture_, track.position, neighboursOf(track, track.position), options, white_);
+    if (fit) fit->faint = track.faint;
+    const bool clear = fit && fit->quality() >= 0.3 * track.quality;
     const double moved_m = clear ? distance(fit->position, track.rest.mean()) : 0.0;
     if (clear && moved_m < kMoved_m + 3.0 * fit->standardUncertainty_m) {
-      if (track.rest.count() < kEnoughFits && fit->fit.support > 0.6 * track.meanSupport()) {
+      if (track.rest.count() < kEnoughFits && fit->quality() > 0.6 * track.quality) {
         track.rest.add(fit->position);
         track.position = track.rest.mean();
         track.cover = std::max(track.cover, coverOf(track.outline));
@@ -191,7 +193,7 @@ class BallTracker::Impl {
       record(track, true);
       return;
     }
-    if (clear && fit->fit.agreement >= 0.7 && fit->fit.support >= 0.5 && namesAgree(track, *fit)) {
+    if (clear && fit->quality() >= 0.55 * track.quality && namesAgree(track, *fit)) {
       ++track.displaced;
       if (track.displaced >= 2 || moved_m > kMovedAtOnce_m) {
         startMoving(track);
@@ -208,7 +210,7 @@ class BallTracker::Impl {
       return;
     }
     ++track.missed;
-    const bool partly = fit && fit->fit.support >= 0.2 && distance(fit->position, track.position) < 0.003;
+    const bool partly = fit && fit->quality() >= 0.1 * track.quality && distance(fit->position, track.position) < 0.003;
     record(track, partly);
   }
 
@@ -228,12 +230,10 @@ class BallTracker::Impl {
     return cost;
   }
 
-  [[nodiscard]] bool needsSearch() const {
-    if (images_ == 0 || time_s_ - start_s_ < kOpening_s) return true;
-    if (images_ % 5 == 0) return true;
-    return std::ranges::any_of(tracks_, [](const BallTrack& track) {
-      return track.state == TrackState::Moving || track.state == TrackState::Tentative;
-    });
+  [[nodiscard]] bool opening() const { return time_s_ - start_s_ < kOpening_s; }
+
+  [[nodiscard]] static bool searchedFor(const BallTrack& track) {
+    return track.state == TrackState::Moving || track.state == TrackState::Tentative || track.state == TrackState::Hidden;
   }
 
   void blank(cv::Mat& away, const Silhouette& outline, double scale) const {
@@ -243,7 +243,34 @@ class BallTracker::Impl {
                static_cast<int>(std::ceil(reach)), cv::Scalar(0), cv::FILLED);
   }
 
+  /// The small pixels where a ball that is looked for can be by now.
+  [[nodiscard]] cv::Rect gateOf(const BallTrack& track) const {
+    const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
+    const double reach_m = std::max(length(track.velocity_mps), fastest_mps_) * 1.3 * dt + 0.05 + radius_m();
+    const auto outline = silhouetteOf(rig_, onSurface(track.position), radius_m());
+    if (!outline) return {};
+    const double reach_px = reach_m / radius_m() * outline->radius_px() / scale_.factor;
+    const ImagePoint centre = scale_.toSmall(outline->centre);
+    return cv::Rect(static_cast<int>(centre.x - reach_px), static_cast<int>(centre.y - reach_px),
+                    static_cast<int>(2.0 * reach_px) + 1, static_cast<int>(2.0 * reach_px) + 1) &
+           cv::Rect(0, 0, small_.cols, small_.rows);
+  }
+
   void search() {
+    constexpr int kLookRound = 10;  // images between looks for balls that nobody expects
+    const bool lookRound = opening() || images_ % kLookRound == 0;
+    cv::Rect region;
+    bool clusters = opening();
+    for (const BallTrack& track : tracks_) {
+      if (!searchedFor(track) || track.lastSeen_s == time_s_ || track.state == TrackState::Hidden) continue;
+      region |= gateOf(track);
+      clusters = clusters || track.state == TrackState::Moving;
+    }
+    if (lookRound) region = cv::Rect(0, 0, small_.cols, small_.rows);
+    if (region.empty()) {
+      match({}, {});
+      return;
+    }
     std::vector<Silhouette> known;
     cv::Mat unexplained = away_.clone();
     for (const BallTrack& track : tracks_) {
@@ -253,15 +280,15 @@ class BallTracker::Impl {
         blank(unexplained, track.outline, 1.15);
       }
     }
-    std::vector<BallCandidate> candidates = finder_.find(picture_, small_, unexplained, known, white_);
+    std::vector<BallCandidate> candidates =
+        finder_.find(picture_, small_, unexplained, region, known, white_, clusters);
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < tracks_.size(); ++i) {
       const BallTrack& track = tracks_[i];
       if (track.lastSeen_s == time_s_) continue;
-      if (track.state == TrackState::Moving || track.state == TrackState::Hidden || track.state == TrackState::Tentative) {
-        open.push_back(i);
-        if (track.state == TrackState::Moving) addPredicted(track, known, candidates);
-      }
+      if (!searchedFor(track)) continue;
+      open.push_back(i);
+      if (track.state == TrackState::Moving) addPredicted(track, known, candidates);
     }
     std::erase_if(candidates, [&](const BallCandidate& candidate) {
       return std::ranges::any_of(tracks_, [&](const BallTrack& track) {
@@ -281,13 +308,16 @@ class BallTracker::Impl {
     if (taken) return;
     OutlineFitOptions options;
     options.reach_px = 6.0;
+    if (track.faint) options = CandidateFinder::faintOptions(options, 2.0);
     if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
       const Eigen::Vector2d streak = outline->tableFromImage.inverse() *
                                      Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
       options.blur = {streak.x(), streak.y()};
     }
     auto candidate = finder_.fitNear(picture_, expected, known, options, white_);
-    if (candidate && candidate->fit.agreement > 0.5 && candidate->fit.support > 0.3) candidates.push_back(*candidate);
+    if (!candidate || candidate->quality() < 0.3 * track.quality) return;
+    candidate->faint = track.faint;
+    candidates.push_back(*candidate);
   }
 
   [[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate) const {
@@ -361,7 +391,7 @@ class BallTracker::Impl {
   }
 
   void beginTrack(const BallCandidate& candidate) {
-    if (candidate.fit.support < 0.5 || *std::ranges::max_element(candidate.names) < -12.0) return;
+    if (candidate.belief() < 0.4 || *std::ranges::max_element(candidate.names) < -12.0) return;
     for (const BallTrack& track : tracks_) {
       if (track.state != TrackState::Gone && track.state != TrackState::Hidden &&
           distance(track.position, candidate.position) < 1.5 * radius_m()) {
@@ -378,8 +408,7 @@ class BallTracker::Impl {
 
   [[nodiscard]] bool believable(const BallTrack& track) const {
     if (track.hits < 5 || time_s_ - track.fixes.front().time_s < kBelief_s) return false;
-    const bool opening = time_s_ - start_s_ < kOpening_s;
-    if (track.meanSupport() < (opening ? 0.5 : 0.7)) return false;
+    if (track.meanBelief() < (opening() ? 0.4 : 0.65)) return false;
     const bool still = track.stoodStill().has_value();
     if (!still && track.aloneHits < track.hits / 2) return false;
     // Its likeliest name that no ball on the table holds must be a fair one.

@@ -190,9 +190,15 @@ void bestEdges(const std::vector<Edge>& edges, const Unknowns& x, double reach_p
   }
 }
 
+/// What is known of the shift before looking.
+struct Prior {
+  Eigen::Vector2d shift = Eigen::Vector2d::Zero();
+  double spread_px = 0.0;  ///< 0: nothing
+};
+
 /// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that grow
 /// is small. Starts from the shift that most edges agree with, tried on pairs.
-Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds) {
+Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds, const Prior& prior) {
   Solution best;
   const std::size_t n = edges.size();
   if (n < 6) return best;
@@ -200,8 +206,12 @@ Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px
   const auto score = [&](const Unknowns& trial) {
     double sum = 0.0;
     bestEdges(edges, trial, scale_px, [&](const Edge&, double weight) { sum += weight; });
+    if (prior.spread_px > 0.0) {
+      sum *= std::exp(-0.5 * (trial.head<2>() - prior.shift).squaredNorm() / (prior.spread_px * prior.spread_px));
+    }
     return sum;
   };
+  if (prior.spread_px > 0.0) x.head<2>() = prior.shift;
   double bestScore = score(x);
   const std::size_t stride = std::max<std::size_t>(1, n / 12);
   for (std::size_t i = 0; i < n; i += stride) {
@@ -227,6 +237,11 @@ Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px
     Eigen::Vector3d right = Eigen::Vector3d::Zero();
     constexpr double kEdgeSpread_px = 0.5;
     normal(2, 2) += kEdgeSpread_px * kEdgeSpread_px / (growPrior_px * growPrior_px);
+    if (prior.spread_px > 0.0) {
+      const double weight = kEdgeSpread_px * kEdgeSpread_px / (prior.spread_px * prior.spread_px);
+      normal.topLeftCorner<2, 2>() += weight * Eigen::Matrix2d::Identity();
+      right.head<2>() += weight * prior.shift;
+    }
     bestEdges(edges, x, 2.0 * scale_px, [&](const Edge& edge, double weight) {
       const Eigen::Vector3d row(edge.direction.x(), edge.direction.y(), 1.0);
       normal += weight * row * row.transpose();
@@ -297,7 +312,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
       const ImagePoint edge = outline.at(direction.cosine, direction.sine, 1.0);
       const ImageVector outward = unit(edge - outline.centre);
       const double ramp_px = std::abs(dot(options.blur, outward)) / 2.0;
-      if (insideAny(edge + 1.5 * outward, neighbours)) continue;
+      if (insideAny(edge - 1.5 * outward, neighbours)) continue;
       const Ray ray(picture, outline, direction, std::min(half_px + ramp_px, 0.9 * radius_px));
       if (!ray.valid()) continue;
       const std::size_t before = edges.size();
@@ -308,7 +323,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
 
   if (options.reach_px > 2.0) {
     collect(start, options.reach_px + 1.0);
-    solution = solve(edges, 1.5, radius_px, 6);
+    solution = solve(edges, 1.5, radius_px, 6, {shift, options.startSpread_px});
     if (!solution.solved) return {};
     shift = solution.shift;
   }
@@ -318,7 +333,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
     Silhouette outline = moved(start, shift);
     outline.shape *= 1.0 + grow_px / radius_px;
     collect(outline, half_px);
-    solution = solve(edges, round == 0 ? 0.7 : 0.5, radius_px, 5);
+    solution = solve(edges, round == 0 ? 0.7 : 0.5, radius_px, 5, {-shift, options.startSpread_px});
     if (!solution.solved) return {};
     shift += solution.shift;
     grow_px = std::clamp(grow_px + solution.grow_px, -0.1 * radius_px, 0.1 * radius_px);
