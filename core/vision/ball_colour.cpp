@@ -120,7 +120,8 @@ NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set)
     const BallName name(number);
     double cost = 0.0;
     if (name.isCueBall()) {
-      cost = squaredOver(std::max(0.0, 0.92 - colours.white), 0.06);
+      // A practice cue ball carries a few coloured spots.
+      cost = squaredOver(std::max(0.0, 0.80 - colours.white), 0.05);
     } else {
       const BallColour& pattern = set.colours[static_cast<std::size_t>(number)];
       const auto wanted = hueSaturationValue(pattern.red / 255.0, pattern.green / 255.0, pattern.blue / 255.0);
@@ -130,7 +131,8 @@ NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set)
         // A band covers some 60 % of a disc seen from its side; a solid's number patch some 8 %.
         if (name.isStripe()) {
           cost += squaredOver(std::max(0.0, 0.30 - colours.white), 0.05);
-          cost += squaredOver(std::max(0.0, colours.white - 0.90), 0.04);
+          // Seen from its pole a stripe is white to five sixths of its disc at most.
+          cost += squaredOver(std::max(0.0, colours.white - 0.76), 0.04);
         } else {
           cost += squaredOver(std::max(0.0, colours.white - 0.14), 0.04);
         }
