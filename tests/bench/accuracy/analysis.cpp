@@ -6,12 +6,10 @@
 #include <fstream>
 #include <iterator>
 
+#include "core/reading/shot_reader.h"
 #include "core/vision/ball_tracker.h"
 #include "core/vision/film_reader_ahead.h"
 #include "core/vision/film_source.h"
-#ifdef FERRULE_BENCH_READING
-#include "core/reading/shot_reader.h"
-#endif
 
 namespace ferrule::bench {
 
@@ -20,8 +18,10 @@ namespace {
 /// Wall and processor time since it was made.
 class Stopwatch {
  public:
-  double wall_s() const { return std::chrono::duration<double>(std::chrono::steady_clock::now() - start_).count(); }
-  double work_s() const { return static_cast<double>(std::clock() - startWork_) / CLOCKS_PER_SEC; }
+  Cost read() const {
+    return {std::chrono::duration<double>(std::chrono::steady_clock::now() - start_).count(),
+            static_cast<double>(std::clock() - startWork_) / CLOCKS_PER_SEC};
+  }
 
  private:
   std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
@@ -40,61 +40,47 @@ double peakMemory_MB() {
   return 0.0;
 }
 
-Result<void> timeDecoding(const std::string& film, Analysis& analysis) {
-  const Stopwatch watch;
-  auto source = FilmSource::open(film);
-  if (!source) return tl::unexpected(source.error());
-  FilmImage image;
-  while (source->next(image)) {
-  }
-  analysis.decode_s = watch.wall_s();
-  analysis.decodeWork_s = watch.work_s();
-  return {};
-}
-
 }  // namespace
 
 Result<Analysis> analyse(const std::string& film, const Rig& rig, const MeasuredTable& measured) {
   Analysis analysis;
-  if (const auto timed = timeDecoding(film, analysis); !timed) return tl::unexpected(timed.error());
-
   resetPeakMemory();
   const Stopwatch watch;
   auto opened = FilmSource::open(film);
   if (!opened) return tl::unexpected(opened.error());
   FilmReaderAhead source(std::move(*opened));
   BallTracker tracker(rig, measured);
-#ifdef FERRULE_BENCH_READING
   ShotReader reader(measured);
-#endif
   const auto takeAll = [&] {
     for (ImageReading& reading : tracker.take()) {
-#ifdef FERRULE_BENCH_READING
       reader.feed(reading);
-#endif
       analysis.readings.push_back(std::move(reading));
     }
-#ifdef FERRULE_BENCH_READING
     for (ReadShot& shot : reader.takeShots()) analysis.shots.push_back(std::move(shot.reading));
     (void)reader.takePlacements();
-#endif
   };
   FilmImage image;
   while (source.next(image)) {
     tracker.feed(image.picture, image.number, image.time_s);
-    ++analysis.images;
     takeAll();
   }
   tracker.finish();
   takeAll();
-#ifdef FERRULE_BENCH_READING
   reader.finish();
   takeAll();
-#endif
-  analysis.analysis_s = watch.wall_s();
-  analysis.analysisWork_s = watch.work_s();
+  analysis.cost = watch.read();
   analysis.peakMemory_MB = peakMemory_MB();
   return analysis;
+}
+
+Result<Cost> decodingCost(const std::string& film) {
+  const Stopwatch watch;
+  auto source = FilmSource::open(film);
+  if (!source) return tl::unexpected(source.error());
+  FilmImage image;
+  while (source->next(image)) {
+  }
+  return watch.read();
 }
 
 }  // namespace ferrule::bench

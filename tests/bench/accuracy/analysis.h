@@ -12,19 +12,24 @@
 
 namespace ferrule::bench {
 
-/// What the product made of one film, and what it took.
+/// What a piece of work took.
+struct Cost {
+  double wall_s = 0.0;
+  double work_s = 0.0;  ///< processor time of all threads
+};
+
+/// What the product made of one film, and what it took from opening the film to the last shot.
 struct Analysis {
   std::vector<ImageReading> readings;
   std::vector<ShotReading> shots;
-  double analysis_s = 0.0;  ///< wall time from opening the film to the last shot
-  double decode_s = 0.0;    ///< wall time of reading the same film to its end and doing nothing with it
-  double analysisWork_s = 0.0;  ///< processor time of all threads for the same
-  double decodeWork_s = 0.0;    ///< processor time of all threads for the same
-  long images = 0;
+  Cost cost;
   double peakMemory_MB = 0.0;  ///< resident, while analysing
 };
 
-/// Reads the film to its end, then analyses it. Errors: as FilmSource::open.
+/// The whole of a film. Errors: as FilmSource::open.
 [[nodiscard]] Result<Analysis> analyse(const std::string& film, const Rig& rig, const MeasuredTable& measured);
+
+/// What reading a film to its end takes, doing nothing with it. Errors: as FilmSource::open.
+[[nodiscard]] Result<Cost> decodingCost(const std::string& film);
 
 }  // namespace ferrule::bench

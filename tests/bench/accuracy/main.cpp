@@ -47,15 +47,15 @@ Result<ClipScore> scoreClip(const fs::path& clip, RigMaker& rigs, ImageLog& log)
   const std::string film = (clip / (score.name + ".mp4")).string();
   const auto rig = rigs.make(film, *truth, *measured);
   if (!rig) return tl::unexpected(rig.error());
+  const auto decoding = decodingCost(film);
+  if (!decoding) return tl::unexpected(decoding.error());
   const auto analysis = analyse(film, *rig, *measured);
   if (!analysis) return tl::unexpected(analysis.error());
   score.images = compareImages(score.name, *truth, analysis->readings, log);
   score.shots = compareShots(*truth, analysis->shots);
-  score.analysis_s = analysis->analysis_s;
-  score.decode_s = analysis->decode_s;
-  score.analysisWork_s = analysis->analysisWork_s;
-  score.decodeWork_s = analysis->decodeWork_s;
-  score.imageCount = analysis->images;
+  score.analysis = analysis->cost;
+  score.decoding = *decoding;
+  score.imageCount = static_cast<long>(truth->images.size());
   score.peakMemory_MB = analysis->peakMemory_MB;
   return score;
 }

@@ -103,11 +103,11 @@ Row costRow(const ClipScore& clip) {
   const double images = static_cast<double>(std::max(clip.imageCount, 1L));
   return {clip.name,
           std::to_string(clip.imageCount),
-          number(1e3 * clip.decode_s / images, 2),
-          number(1e3 * clip.analysis_s / images, 2),
-          number(clip.decode_s > 0.0 ? clip.analysis_s / clip.decode_s : 0.0, 2),
-          number(1e3 * clip.decodeWork_s / images, 2),
-          number(1e3 * clip.analysisWork_s / images, 2),
+          number(1e3 * clip.decoding.wall_s / images, 2),
+          number(1e3 * clip.analysis.wall_s / images, 2),
+          number(clip.decoding.wall_s > 0.0 ? clip.analysis.wall_s / clip.decoding.wall_s : 0.0, 2),
+          number(1e3 * clip.decoding.work_s / images, 2),
+          number(1e3 * clip.analysis.work_s / images, 2),
           number(clip.peakMemory_MB, 0)};
 }
 
@@ -116,10 +116,10 @@ Row costRow(const ClipScore& clip) {
 void ClipScore::add(const ClipScore& other) {
   images.add(other.images);
   shots.add(other.shots);
-  analysis_s += other.analysis_s;
-  decode_s += other.decode_s;
-  analysisWork_s += other.analysisWork_s;
-  decodeWork_s += other.decodeWork_s;
+  analysis.wall_s += other.analysis.wall_s;
+  analysis.work_s += other.analysis.work_s;
+  decoding.wall_s += other.decoding.wall_s;
+  decoding.work_s += other.decoding.work_s;
   imageCount += other.imageCount;
   peakMemory_MB = std::max(peakMemory_MB, other.peakMemory_MB);
 }

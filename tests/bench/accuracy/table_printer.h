@@ -15,10 +15,8 @@ struct ClipScore {
   std::string name;
   ImageScore images;
   ShotScore shots;
-  double analysis_s = 0.0;
-  double decode_s = 0.0;
-  double analysisWork_s = 0.0;  ///< processor time
-  double decodeWork_s = 0.0;    ///< processor time
+  Cost analysis;
+  Cost decoding;
   long imageCount = 0;
   double peakMemory_MB = 0.0;
 
