@@ -9,7 +9,7 @@ namespace ferrule {
 
 namespace {
 
-/// Rules sheet, what one camera can decide: velocity reversal with the centre within R of the nose line +- 4 mm. The
+/// Velocity reversal with the centre within R of the nose line +- 4 mm (common practice, no source). The
 /// contact lies above the centre, so the centre comes 1 to 2 mm nearer than R; a fast ball sinks deeper into the rubber.
 constexpr double kTolerance_m = 0.006;
 /// A jaw's place follows from the mouth's width and its angle, neither of which the owner measures well.

@@ -13,7 +13,8 @@ namespace ferrule {
 ///
 /// Between impacts a ball slides (parabola), rolls (straight, constant deceleration) or rests, each of which is a
 /// polynomial of second degree in time; so a path is a chain of such pieces, and an impact is a joint with a jump of
-/// the velocity, while slide-to-roll is one without. Source: reference sheet on motion, sliding to rolling.
+/// the velocity, while slide-to-roll is one without. Source: Coulomb friction on a solid
+/// sphere (Coriolis 1835).
 struct MotionPiece {
   std::size_t first = 0;  ///< index of its first point in the path
   std::size_t last = 0;   ///< index of its last point

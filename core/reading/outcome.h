@@ -26,7 +26,7 @@ struct Judged {
 /// The outcome by what happened. reading: complete but for outcome and verdict.
 ///
 /// Verdicts: certain when tracks alone decide (pot, scratch); proposed when a person may have meant otherwise (miss or
-/// safety, no contact); ask with any doubt. Source: rules sheet, what one overhead camera can decide.
+/// safety, no contact); ask with any doubt. Common practice, no source.
 [[nodiscard]] Judged judgeOutcome(const ShotReading& reading, const Table& table, double radius_m,
                                   const Doubts& doubts);
 

@@ -21,10 +21,10 @@ struct PathFitPriors {
   double sideSpinScale = 0.025;
   /// Upward speed over forward speed just after the strike: a cue is never level, so the ball hops and slides only
   /// half of the first moments. Half of sin(elevation); its median, and the spread of its natural logarithm.
-  /// Source: reference sheet on motion, airborne (launch). Elevations of 2 to 10 degrees: common practice, no source.
+  /// Source: the launch off a slate with restitution, from mechanics. Elevations of 2 to 10 degrees: common practice, no source.
   double hop = 0.035;
   double hopSpread = 0.8;
-  double slateRestitution = 0.5;  ///< 0.5 to 0.6. Source: reference sheet on motion, restitution values (from memory)
+  double slateRestitution = 0.5;  ///< 0.5 to 0.6, from memory
   double gravity_mps2 = 9.81;
 };
 
@@ -44,7 +44,8 @@ struct PathFit {
 /// time of the strike, speed, direction, spin and friction, by robust weighted least squares.
 ///
 /// A straight line through the path would be biased: over a window of 0.15 s it reads the start speed 0.15 m/s low.
-/// Source: reference sheet on motion, sliding to rolling, and numeric traps 13 and 14.
+/// Source: Coulomb friction on a solid sphere, sliding until it rolls (Coriolis 1835); the bias is half of the loss of
+/// speed over the window.
 ///
 /// place: where the ball lay. points: from the strike until its first event. approximateStrike_s: to an image.
 [[nodiscard]] PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> points,

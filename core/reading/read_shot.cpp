@@ -19,7 +19,7 @@ namespace {
 constexpr double kLongestGap_s = 0.6;
 constexpr double kNearPocket_m = 0.16;
 /// Two first hits closer than this in time, or than this in the cue ball's way, are not told apart.
-/// Source: rules sheet, what one overhead camera can decide, first ball contacted (3 mm).
+/// 3 mm: common practice, no source.
 constexpr double kSplitWay_m = 0.003;
 
 /// A jump of this share of the speed is an impact; a hop after an elevated stroke makes smaller ones.

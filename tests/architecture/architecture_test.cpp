@@ -110,6 +110,8 @@ void ArchitectureTest::aPlantedFaultIsFound_data() {
   row("an unknown part", "core/weather/bad.cpp", kLicence, "does not know");
   row("core that translates", "core/record/bad.cpp", kLicence + "auto s = QObject::tr(\"x\");\n",
       "core translates nothing");
+  row("a private source", "core/table/bad.cpp", kLicence + "// Source: reference sheet on motion.\n",
+      "name a publication");
   row("indented include", "core/table/bad.cpp", kLicence + "  # include \"core/physics/motion.h\"\n",
       "core/table must not know core/physics");
 }

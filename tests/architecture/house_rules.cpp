@@ -98,7 +98,13 @@ class Check {
     if (rule_.folder.isEmpty()) return find(0, "lies in a folder that the table of dependencies does not know");
     static const QRegularExpression kInclude(R"(^\s*#\s*include\s*([<"])([^>"]+)[>"])");
     static const QRegularExpression kTranslation(R"((^|[^\w.:>])(QObject::|QCoreApplication::)?(tr|translate)\()");
+    // Only what anyone can look up is a source.
+    static const QRegularExpression kOurNotes(R"(\b(reference|rules) sheet\b)",
+                                              QRegularExpression::CaseInsensitiveOption);
     for (int i = 0; i < file_.lines.size(); ++i) {
+      if (file_.path.startsWith("core/") && kOurNotes.match(file_.lines[i]).hasMatch()) {
+        find(i + 1, "name a publication, or write 'common practice, no source' or 'from memory'");
+      }
       const auto include = kInclude.match(file_.lines[i]);
       if (include.hasMatch() && include.captured(1) == "<") {
         checkOutside(i + 1, include.captured(2));

@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kRadius_m = 0.028575;
 
-/// A tight triangle with its apex on the foot spot. Source: rules sheet, rack geometry (rows R sqrt(3) apart).
+/// A tight triangle with its apex on the foot spot. Rows lie R sqrt(3) apart.
 Position racked(const Table& table, int rows) {
   Position position{{kCueBall, {headString_m(table) - 0.05, 0.05}}};
   int number = 1;
