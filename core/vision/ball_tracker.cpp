@@ -246,7 +246,10 @@ class BallTracker::Impl {
   /// The small pixels where a ball that is looked for can be by now.
   [[nodiscard]] cv::Rect gateOf(const BallTrack& track) const {
     const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
-    const double reach_m = std::max(length(track.velocity_mps), fastest_mps_) * 1.3 * dt + 0.05 + radius_m();
+    // Just struck, or lost: its speed may be anything.
+    const bool known = track.missed == 0 && track.fixes.size() > 1;
+    const double fastest_mps = known ? 1.3 * std::max(length(track.velocity_mps), fastest_mps_) : kHighestSpeed_mps;
+    const double reach_m = fastest_mps * dt + 0.05 + radius_m();
     const auto outline = silhouetteOf(rig_, onSurface(track.position), radius_m());
     if (!outline) return {};
     const double reach_px = reach_m / radius_m() * outline->radius_px() / scale_.factor;
