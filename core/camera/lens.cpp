@@ -24,7 +24,7 @@ struct Jacobian {
 constexpr int kMostSteps = 40;
 constexpr int kMostHalvings = 20;
 constexpr double kConverged_px = 1e-10;
-constexpr double kMostMiss_px = 0.05;
+constexpr double kMostMiss_px = 0.01;
 /// Samples between the axis and a point when a polynomial of high degree is looked at for roots.
 constexpr int kFoldSamples = 16;
 /// Rays further from the axis than this have no place in a picture of (x, y, 1).

@@ -54,7 +54,7 @@ struct Lens {
 /// Where a ray lands in the picture. Nothing where the model folds over.
 [[nodiscard]] std::optional<ImagePoint> imageFromRay(const Lens& lens, CameraRay ray);
 /// The ray of a picture point. Iterates to convergence and projects back; nothing where that misses by more than
-/// 0.05 px (beyond the fold of the model).
+/// 0.01 px (beyond the fold of the model).
 [[nodiscard]] std::optional<CameraRay> rayFromImage(const Lens& lens, ImagePoint point);
 
 /// "none", "brown5", "brown8", "fisheye": the words used in files.

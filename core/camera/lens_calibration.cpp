@@ -46,12 +46,13 @@ double rmsOf(std::span<const ImageVector> residuals) {
   return residuals.empty() ? 0.0 : std::sqrt(sum / static_cast<double>(residuals.size()));
 }
 
-/// The rational model starts from the plain one: far from its solution it has poles.
-std::optional<LensAdjustment> adjust(const LensShape& shape, const Board& board, std::span<const BoardView> views) {
-  if (shape.model != LensModel::Brown8) return adjustLens(shape, board, views);
-  const auto plain = adjustLens(shapes()[1], board, views);
-  if (!plain) return std::nullopt;
-  return adjustLens(shape, board, views, plain->lens);
+/// plain: the solution for Brown5. The rational model must start from it: far from its solution it has poles.
+std::optional<LensAdjustment> adjust(const LensShape& shape, const Board& board, std::span<const BoardView> views,
+                                     const Lens& plain) {
+  if (shape.model == LensModel::Fisheye) return adjustLens(shape, board, views);
+  Lens start = plain;
+  std::fill(start.coefficients.begin() + shape.coefficients, start.coefficients.end(), 0.0);
+  return adjustLens(shape, board, views, start);
 }
 
 Result<void> checkViews(std::span<const BoardView> views) {
@@ -104,6 +105,7 @@ Result<void> checkCoverage(const Board& board, const Coverage& coverage) {
 struct Cleaning {
   std::vector<BoardView> views;
   std::vector<ViewReport> reports;  ///< of all views that came in
+  Lens plain;                       ///< the last fit's
 };
 
 /// Fits, drops what lies too far off, and fits again until nothing does. Corners go before stills: two wrong corners
@@ -121,6 +123,7 @@ std::optional<Cleaning> cleaned(const Board& board, std::vector<BoardView> views
     const auto fit = adjustLens(shape, board, views, start);
     if (!fit) return std::nullopt;
     start = fit->lens;
+    result.plain = fit->lens;
     std::vector<double> lengths;
     std::vector<double> perView;
     for (const auto& residuals : fit->residuals) {
@@ -171,14 +174,16 @@ std::optional<Cleaning> cleaned(const Board& board, std::vector<BoardView> views
 }
 
 /// Squared rms of each view when its fold was left out, in the order of the views; empty when a fit fails.
-std::vector<double> heldOutErrors(const LensShape& shape, const Board& board, std::span<const BoardView> views) {
+/// start: the shape's solution over all views, where each fold's search begins.
+std::vector<double> heldOutErrors(const LensShape& shape, const Board& board, std::span<const BoardView> views,
+                                  const Lens& start) {
   std::vector<double> errors(views.size(), 0.0);
   for (std::size_t fold = 0; fold < kFolds; ++fold) {
     std::vector<BoardView> training;
     for (std::size_t v = 0; v < views.size(); ++v) {
       if (v % kFolds != fold) training.push_back(views[v]);
     }
-    const auto fit = adjust(shape, board, training);
+    const auto fit = adjustLens(shape, board, training, start);
     if (!fit) return {};
     for (std::size_t v = fold; v < views.size(); v += kFolds) {
       std::vector<Sighting> sightings;
@@ -277,8 +282,8 @@ Result<LensCalibration> calibrateLens(const Board& board, std::vector<BoardView>
     job.reportShare(static_cast<double>(s + 1) / (static_cast<double>(shapes().size()) + 1.0), "fitting the lens");
     ShapeScore score;
     score.name = shapes()[s].name;
-    auto fit = adjust(shapes()[s], board, result.usedViews);
-    auto errors = fit ? heldOutErrors(shapes()[s], board, result.usedViews) : std::vector<double>();
+    auto fit = adjust(shapes()[s], board, result.usedViews, cleaning->plain);
+    auto errors = fit ? heldOutErrors(shapes()[s], board, result.usedViews, fit->lens) : std::vector<double>();
     if (fit) score.training_px = fit->rms_px;
     if (errors.empty()) {
       score.refused = "no-fit";
