@@ -17,6 +17,8 @@ namespace {
 /// Half the refinement window as a share of the distance to the next corner: large enough to average noise, small
 /// enough to keep the neighbour's edges and the curvature of the lens out.
 constexpr double kWindowPerSquare = 0.22;
+/// On a ChArUco board the markers' own edges must stay outside: the white rim between square and marker is the limit.
+constexpr double kWindowPerRim = 0.8;
 constexpr int kLeastWindow_px = 2;
 constexpr int kMostWindow_px = 12;
 /// Chessboards are looked for in a picture no larger than this, then refined in the whole one.
@@ -30,7 +32,10 @@ cv::TermCriteria refineUntil() {
 }
 
 /// Refines every corner with a window that suits the squares around it.
-void refine(const cv::Mat& grey, std::vector<BoardCorner>& corners) {
+void refine(const Board& board, const cv::Mat& grey, std::vector<BoardCorner>& corners) {
+  const double rim = 0.5 * (board.square_m - board.marker_m) / board.square_m;
+  const double share = board.kind == Board::Kind::Charuco ? std::min(kWindowPerSquare, kWindowPerRim * rim)
+                                                          : kWindowPerSquare;
   std::map<int, ImagePoint> places;
   for (const BoardCorner& corner : corners) places[corner.index] = corner.pixel;
   for (BoardCorner& corner : corners) {
@@ -39,7 +44,7 @@ void refine(const cv::Mat& grey, std::vector<BoardCorner>& corners) {
       if (other.index != corner.index) nearest = std::min(nearest, distance(places[other.index], places[corner.index]));
     }
     if (!std::isfinite(nearest)) continue;
-    const int window = std::clamp(static_cast<int>(std::lround(kWindowPerSquare * nearest)), kLeastWindow_px,
+    const int window = std::clamp(static_cast<int>(std::lround(share * nearest)), kLeastWindow_px,
                                   kMostWindow_px);
     std::vector<cv::Point2f> one{{static_cast<float>(corner.pixel.x), static_cast<float>(corner.pixel.y)}};
     cv::cornerSubPix(grey, one, {window, window}, {-1, -1}, refineUntil());
@@ -67,7 +72,7 @@ BoardSight findChessboard(const Board& board, const cv::Mat& grey) {
   for (std::size_t i = 0; i < found.size(); ++i) {
     sight.corners.push_back({static_cast<int>(i), {(found[i].x + 0.5) / scale - 0.5, (found[i].y + 0.5) / scale - 0.5}});
   }
-  refine(grey, sight.corners);
+  refine(board, grey, sight.corners);
   return sight;
 }
 
@@ -165,7 +170,7 @@ BoardSight findCharuco(const Board& board, const cv::Mat& grey) {
   if (sight.corners.empty()) return {};
   sight.kind = BoardSight::Kind::Found;
   // The library's corners come back half a pixel off to the right and below; this second refinement undoes it.
-  refine(grey, sight.corners);
+  refine(board, grey, sight.corners);
   return sight;
 }
 
