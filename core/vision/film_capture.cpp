@@ -5,14 +5,11 @@ extern "C" {
 #include <libavutil/log.h>
 }
 
-#include <cmath>
 #include <utility>
 
 namespace ferrule {
 
 namespace {
-
-constexpr double kMostImages = 1e9;  ///< a count above this is a header's nonsense
 
 cv::RotateFlags rotateFlag(int turn_deg) {
   if (turn_deg == 90) return cv::ROTATE_90_CLOCKWISE;
@@ -31,8 +28,6 @@ Result<FilmCapture> FilmCapture::open(const std::string& path, int turn_deg) {
     if (!reader.isOpened()) return failure(ErrorCode::NotAFilm, path);
     reader.set(cv::CAP_PROP_ORIENTATION_AUTO, 0.0);
     FilmCapture capture(std::move(reader), turn_deg);
-    const double claimed = capture.capture_.get(cv::CAP_PROP_FRAME_COUNT);
-    if (claimed > 0.0 && claimed < kMostImages) capture.claimedImages_ = std::lround(claimed);
     if (!capture.grab()) return failure(ErrorCode::FilmTruncated, path);
     cv::Mat first;
     if (!capture.retrieve(first)) return failure(ErrorCode::FilmTruncated, path);
@@ -70,7 +65,7 @@ FilmInfo filmInfo(const std::string& path, const FilmContainer& container, const
   info.rotation_deg = container.turn_deg;
   info.nominalRate_hz = container.rate_hz;
   info.duration_s = container.duration_s;
-  info.images = capture.claimedImages();
+  info.images = container.images;
   return info;
 }
 

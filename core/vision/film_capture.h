@@ -21,8 +21,6 @@ class FilmCapture {
   [[nodiscard]] static Result<FilmCapture> open(const std::string& path, int turn_deg);
 
   [[nodiscard]] ImageSize size() const { return size_; }  ///< after the turn
-  /// From the header, a guess; 0 when unknown.
-  [[nodiscard]] long claimedImages() const { return claimedImages_; }
 
   /// Goes on to the next image without making its picture; false at the end.
   bool grab();
@@ -40,7 +38,6 @@ class FilmCapture {
   cv::Mat unturned_;
   ImageSize size_;
   int turn_deg_ = 0;
-  long claimedImages_ = 0;
   double time_ms_ = 0.0;
   bool firstIsGrabbed_ = false;
 };

@@ -34,6 +34,7 @@ struct FreePacket {
 struct OpenFilm {
   Input input;
   AVStream* stream = nullptr;
+  bool sound = false;
 };
 
 Result<void> checkFile(const std::string& path) {
@@ -67,18 +68,17 @@ Result<OpenFilm> openFilm(const std::string& path) {
   AVFormatContext* opened = nullptr;
   // "file:" keeps a name with a colon from being taken for a network address.
   if (avformat_open_input(&opened, ("file:" + path).c_str(), nullptr, nullptr) < 0) return failure(unopened, path);
-  OpenFilm film{Input(opened), nullptr};
+  OpenFilm film{Input(opened), nullptr, false};
   if (avformat_find_stream_info(opened, nullptr) < 0) return failure(unopened, path);
-  bool sound = false;
   for (unsigned i = 0; i < opened->nb_streams; ++i) {
     AVStream* stream = opened->streams[i];
-    sound = sound || stream->codecpar->codec_type == AVMEDIA_TYPE_AUDIO;
+    film.sound = film.sound || stream->codecpar->codec_type == AVMEDIA_TYPE_AUDIO;
     const bool coverPicture = (stream->disposition & AV_DISPOSITION_ATTACHED_PIC) != 0;
     if (film.stream == nullptr && stream->codecpar->codec_type == AVMEDIA_TYPE_VIDEO && !coverPicture) {
       film.stream = stream;
     }
   }
-  if (film.stream == nullptr) return failure(sound ? ErrorCode::FilmWithoutPicture : unopened, path);
+  if (film.stream == nullptr) return failure(film.sound ? ErrorCode::FilmWithoutPicture : unopened, path);
   // Text with a telling name is "decoded" as a terminal's screen.
   if (film.stream->codecpar->codec_id == AV_CODEC_ID_ANSI) return failure(ErrorCode::NotAFilm, path);
   return film;
@@ -96,6 +96,26 @@ int uprightTurn_deg(const AVStream& stream) {
   return ((quarters % 4) + 4) % 4 * 90;
 }
 
+/// The images that a list at the head of the file holds and that are shown (a trimmed film lists more than it shows);
+/// 0 without such a list.
+long listedImages(AVStream& stream) {
+  if (stream.nb_frames <= 0) return 0;
+  const int entries = avformat_index_get_entries_count(&stream);
+  long shown = 0;
+  for (int i = 0; i < entries; ++i) {
+    const AVIndexEntry* entry = avformat_index_get_entry(&stream, i);
+    if (entry != nullptr && (entry->flags & AVINDEX_DISCARD_FRAME) == 0) ++shown;
+  }
+  return shown;
+}
+
+/// Fills in how many images there should be.
+void claimImages(const OpenFilm& film, FilmContainer& container) {
+  container.images = listedImages(*film.stream);
+  container.imagesAreFirm = container.images > 0 || !film.sound;
+  if (container.images == 0) container.images = std::lround(container.duration_s * container.rate_hz);
+}
+
 }  // namespace
 
 Result<FilmContainer> readFilmContainer(const std::string& path) {
@@ -108,6 +128,7 @@ Result<FilmContainer> readFilmContainer(const std::string& path) {
   const AVRational rate = av_guess_frame_rate(film->input.get(), film->stream, nullptr);
   if (rate.num > 0 && rate.den > 0) container.rate_hz = av_q2d(rate);
   if (film->input->duration > 0) container.duration_s = static_cast<double>(film->input->duration) / AV_TIME_BASE;
+  claimImages(*film, container);
   return container;
 }
 

@@ -23,6 +23,10 @@ struct FilmContainer {
   int turn_deg = 0;  ///< clockwise turn that sets the picture upright: 0, 90, 180, 270
   double rate_hz = 0.0;     ///< guessed; 0 when unknown
   double duration_s = 0.0;  ///< claimed; 0 when unknown
+  long images = 0;          ///< claimed; 0 when unknown
+  /// Whether images may be held against the film: it comes from a list of the images, or at least from a duration that
+  /// is not that of a longer sound.
+  bool imagesAreFirm = false;
 };
 
 /// Opens a film's container without decoding pictures.

@@ -23,8 +23,8 @@ constexpr double kCountSlackShare = 0.01;
 
 class FilmSource::Impl {
  public:
-  Impl(FilmCapture capture, FilmInfo info)
-      : capture_(std::move(capture)), info_(std::move(info)), clock_(info_.nominalRate_hz) {}
+  Impl(FilmCapture capture, FilmInfo info, bool countIsFirm)
+      : capture_(std::move(capture)), info_(std::move(info)), clock_(info_.nominalRate_hz), countIsFirm_(countIsFirm) {}
 
   const FilmInfo& info() const { return info_; }
 
@@ -41,13 +41,14 @@ class FilmSource::Impl {
 
   bool endedEarly() const {
     const double missing = static_cast<double>(info_.images - count_);
-    return ended_ && missing > std::max<double>(kCountSlack, kCountSlackShare * static_cast<double>(info_.images));
+    return ended_ && countIsFirm_ && missing > std::max<double>(kCountSlack, kCountSlackShare * static_cast<double>(info_.images));
   }
 
  private:
   FilmCapture capture_;
   FilmInfo info_;
   ImageClock clock_;
+  bool countIsFirm_;
   long count_ = 0;
   bool ended_ = false;
 };
@@ -63,7 +64,7 @@ Result<FilmSource> FilmSource::open(const std::string& path) {
   auto capture = FilmCapture::open(path, container->turn_deg);
   if (!capture) return tl::unexpected(capture.error());
   FilmInfo info = filmInfo(path, *container, *capture);
-  return FilmSource(std::make_unique<Impl>(std::move(*capture), std::move(info)));
+  return FilmSource(std::make_unique<Impl>(std::move(*capture), std::move(info), container->imagesAreFirm));
 }
 
 const FilmInfo& FilmSource::info() const { return impl_->info(); }

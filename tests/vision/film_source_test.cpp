@@ -23,6 +23,7 @@ class FilmSourceTest : public QObject {
   void theTurnFlagSetsThePictureUpright();
   void aFilmCutOffIsReadAsFarAsItGoes_data();
   void aFilmCutOffIsReadAsFarAsItGoes();
+  void aWholeFilmDoesNotEndEarly_data();
   void aWholeFilmDoesNotEndEarly();
   void whatIsNoFilmIsRefusedByName_data();
   void whatIsNoFilmIsRefusedByName();
@@ -153,14 +154,28 @@ void FilmSourceTest::aFilmCutOffIsReadAsFarAsItGoes() {
   QVERIFY(source->endedEarly());
 }
 
+void FilmSourceTest::aWholeFilmDoesNotEndEarly_data() {
+  QTest::addColumn<std::string>("path");
+  QTest::addColumn<long>("images");
+  QTest::newRow("mp4") << film("b-frames.mp4") << 60L;
+  // Trimmed at the half second: 30 images at 60 a second are left.
+  QTest::newRow("trimmed") << film("trimmed.mp4") << 30L;
+  QTest::newRow("longer sound") << film("long-sound.mkv") << 60L;
+}
+
 void FilmSourceTest::aWholeFilmDoesNotEndEarly() {
-  auto source = FilmSource::open(film("b-frames.mp4"));
+  QFETCH(std::string, path);
+  QFETCH(long, images);
+  auto source = FilmSource::open(path);
   QVERIFY(source.has_value());
   FilmImage image;
-  QVERIFY(source->next(image));
-  QVERIFY(!source->endedEarly());
+  long count = 0;
   while (source->next(image)) {
+    QVERIFY(!source->endedEarly());
+    QVERIFY(std::abs(image.time_s - static_cast<double>(count) / 60.0) < 1e-4);
+    ++count;
   }
+  QCOMPARE(count, images);
   QVERIFY(!source->endedEarly());
 }
 

@@ -40,6 +40,13 @@ ffmpeg $quiet -i sound-only.mp4 -i cover.png -map 0 -map 1 -c copy -disposition:
   -fflags +bitexact sound-with-cover.m4a
 rm cover.png
 
+# Trimmed without coding anew: the file holds images before the first one that is shown; and a sound that goes on for
+# longer than the picture.
+ffmpeg $quiet -ss 0.5 -i b-frames.mp4 -f lavfi -i sine=duration=1.5 -map 0:v -map 1:a -c:v copy -c:a aac -b:a 16k \
+  -bitexact -fflags +bitexact trimmed.mp4
+ffmpeg $quiet -i b-frames.mp4 -f lavfi -i sine=duration=1.5 -map 0:v -map 1:a -c:v copy -c:a aac -b:a 16k -bitexact \
+  -fflags +bitexact long-sound.mkv
+
 # Cut off: an mp4 whose index was never written, and the first part of each kind that can be read as far as it goes.
 cutTo() { head -c $(($(stat -c %s "$2") * $1 / 100)) "$2" > "$3"; }
 cutTo 50 b-frames.mp4 cut-off.mp4
