@@ -18,9 +18,9 @@ struct ContainerImage {
 
 /// What a container says of the film inside it.
 struct FilmContainer {
-  int width = 0;   ///< px, before any turn
-  int height = 0;  ///< px, before any turn
-  int turn_deg = 0;  ///< clockwise turn that sets the picture upright: 0, 90, 180, 270
+  int width = 0;            ///< px, before any turn
+  int height = 0;           ///< px, before any turn
+  int turn_deg = 0;         ///< clockwise turn that sets the picture upright: 0, 90, 180, 270
   double rate_hz = 0.0;     ///< guessed; 0 when unknown
   double duration_s = 0.0;  ///< claimed; 0 when unknown
   long images = 0;          ///< claimed; 0 when unknown

@@ -17,7 +17,8 @@ namespace ferrule {
 namespace {
 
 constexpr std::size_t kCache_bytes = 192u << 20;  ///< 31 pictures of 1920 x 1080, 69 of 1280 x 720
-/// Pictures before the wanted one that are kept in passing, for stepping back: as many, but no more than half the cache.
+/// Pictures before the wanted one that are kept in passing, for stepping back: as many, but no more than half the
+/// cache.
 constexpr long kMostKeptBefore = 24;
 /// A shown time is told from its neighbours' by less than this.
 constexpr double kSameTime_s = 0.0001;
@@ -35,9 +36,11 @@ class FilmIndex::Impl {
       : capture_(std::move(capture)), info_(std::move(info)), images_(std::move(images)), cache_(kCache_bytes) {
     ImageClock clock(info_.nominalRate_hz);
     times_s_.reserve(images_.size());
-    const auto picture_bytes = static_cast<std::size_t>(info_.size.width) * static_cast<std::size_t>(info_.size.height) * 3;
+    const auto picture_bytes =
+        static_cast<std::size_t>(info_.size.width) * static_cast<std::size_t>(info_.size.height) * 3;
     keptBefore_ = std::min(kMostKeptBefore, static_cast<long>(kCache_bytes / picture_bytes / 2));
-    for (const ContainerImage& image : images_) times_s_.push_back(clock.next(1000.0 * image.time_s));
+    for (const ContainerImage& image : images_)
+      times_s_.push_back(clock.next(1000.0 * image.time_s));
   }
 
   const FilmInfo& info() const { return info_; }
@@ -90,7 +93,8 @@ class FilmIndex::Impl {
   }
 
   long keyBefore(long number) const {
-    while (number > 0 && !images_[static_cast<std::size_t>(number)].key) --number;
+    while (number > 0 && !images_[static_cast<std::size_t>(number)].key)
+      --number;
     return number;
   }
 
@@ -151,9 +155,15 @@ Result<FilmIndex> FilmIndex::open(const std::string& path) {
   return FilmIndex(std::make_unique<Impl>(std::move(*capture), std::move(info), std::move(*images)));
 }
 
-const FilmInfo& FilmIndex::info() const { return impl_->info(); }
-long FilmIndex::size() const { return static_cast<long>(impl_->times_s().size()); }
-const std::vector<double>& FilmIndex::times_s() const { return impl_->times_s(); }
+const FilmInfo& FilmIndex::info() const {
+  return impl_->info();
+}
+long FilmIndex::size() const {
+  return static_cast<long>(impl_->times_s().size());
+}
+const std::vector<double>& FilmIndex::times_s() const {
+  return impl_->times_s();
+}
 
 long FilmIndex::numberAt(double time_s) const {
   const std::vector<double>& times = impl_->times_s();
@@ -161,6 +171,8 @@ long FilmIndex::numberAt(double time_s) const {
   return std::max(0L, static_cast<long>(after - times.begin()) - 1);
 }
 
-bool FilmIndex::imageAt(long number, FilmImage& image) { return impl_->imageAt(number, image); }
+bool FilmIndex::imageAt(long number, FilmImage& image) {
+  return impl_->imageAt(number, image);
+}
 
 }  // namespace ferrule

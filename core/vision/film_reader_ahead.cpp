@@ -82,8 +82,14 @@ FilmReaderAhead::~FilmReaderAhead() = default;
 FilmReaderAhead::FilmReaderAhead(FilmReaderAhead&&) noexcept = default;
 FilmReaderAhead& FilmReaderAhead::operator=(FilmReaderAhead&&) noexcept = default;
 
-const FilmInfo& FilmReaderAhead::info() const { return impl_->info(); }
-bool FilmReaderAhead::next(FilmImage& image) { return impl_->next(image); }
-bool FilmReaderAhead::endedEarly() const { return impl_->endedEarly(); }
+const FilmInfo& FilmReaderAhead::info() const {
+  return impl_->info();
+}
+bool FilmReaderAhead::next(FilmImage& image) {
+  return impl_->next(image);
+}
+bool FilmReaderAhead::endedEarly() const {
+  return impl_->endedEarly();
+}
 
 }  // namespace ferrule

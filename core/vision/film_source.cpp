@@ -29,8 +29,8 @@ class FilmSource::Impl {
   const FilmInfo& info() const { return info_; }
 
   bool next(FilmImage& image) {
-    if (ended_ || !capture_.grab() || !capture_.retrieve(image.picture) ||
-        image.picture.cols != info_.size.width || image.picture.rows != info_.size.height) {
+    if (ended_ || !capture_.grab() || !capture_.retrieve(image.picture) || image.picture.cols != info_.size.width ||
+        image.picture.rows != info_.size.height) {
       ended_ = true;
       return false;
     }
@@ -41,7 +41,8 @@ class FilmSource::Impl {
 
   bool endedEarly() const {
     const double missing = static_cast<double>(info_.images - count_);
-    return ended_ && countIsFirm_ && missing > std::max<double>(kCountSlack, kCountSlackShare * static_cast<double>(info_.images));
+    return ended_ && countIsFirm_ &&
+           missing > std::max<double>(kCountSlack, kCountSlackShare * static_cast<double>(info_.images));
   }
 
  private:
@@ -67,8 +68,14 @@ Result<FilmSource> FilmSource::open(const std::string& path) {
   return FilmSource(std::make_unique<Impl>(std::move(*capture), std::move(info), container->imagesAreFirm));
 }
 
-const FilmInfo& FilmSource::info() const { return impl_->info(); }
-bool FilmSource::next(FilmImage& image) { return impl_->next(image); }
-bool FilmSource::endedEarly() const { return impl_->endedEarly(); }
+const FilmInfo& FilmSource::info() const {
+  return impl_->info();
+}
+bool FilmSource::next(FilmImage& image) {
+  return impl_->next(image);
+}
+bool FilmSource::endedEarly() const {
+  return impl_->endedEarly();
+}
 
 }  // namespace ferrule

@@ -14,11 +14,11 @@ namespace ferrule {
 /// What a film says of itself before it is read. Counts from headers are guesses.
 struct FilmInfo {
   std::string path;
-  ImageSize size;             ///< after its rotation flag
-  int rotation_deg = 0;       ///< clockwise turn that was applied: 0, 90, 180, 270
+  ImageSize size;        ///< after its rotation flag
+  int rotation_deg = 0;  ///< clockwise turn that was applied: 0, 90, 180, 270
   double nominalRate_hz = 0.0;
-  double duration_s = 0.0;    ///< as claimed; 0 when unknown
-  long images = 0;            ///< as claimed; 0 when unknown
+  double duration_s = 0.0;  ///< as claimed; 0 when unknown
+  long images = 0;          ///< as claimed; 0 when unknown
 };
 
 /// One image of a film with its true presentation time.

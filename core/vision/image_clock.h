@@ -7,7 +7,8 @@ namespace ferrule {
 /// rising, in seconds.
 ///
 /// Two faults of readers and containers are mended:
-/// - The last images of a film with B-frames come with time 0 (OpenCV issue 22141). A time that does not rise goes on by
+/// - The last images of a film with B-frames come with time 0 (OpenCV issue 22141). A time that does not rise goes on
+/// by
 ///   the last interval.
 /// - Matroska rounds to whole milliseconds, which moves a fast ball by millimetres. While every time so far was a whole
 ///   millisecond that belongs to its image at the film's constant rate, the exact time of that rate is given.

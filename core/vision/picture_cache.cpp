@@ -7,7 +7,9 @@ namespace ferrule {
 
 namespace {
 
-std::size_t bytesOf(const cv::Mat& picture) { return picture.total() * picture.elemSize(); }
+std::size_t bytesOf(const cv::Mat& picture) {
+  return picture.total() * picture.elemSize();
+}
 
 }  // namespace
 

@@ -32,7 +32,9 @@ class FilmIndexTest : public QObject {
 
 namespace {
 
-std::string film(const char* name) { return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name; }
+std::string film(const char* name) {
+  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
+}
 
 /// The number that is drawn as eight fields along the top of variable-rate.*.
 long drawnNumber(const cv::Mat& picture) {
@@ -92,7 +94,8 @@ void FilmIndexTest::anyImageInAnyOrderIsTheRightOne() {
   QVERIFY(index.has_value());
   std::vector<long> order{119, 0, 118, 117, 1, 60, 59, 61, 119, 25, 24, 26};
   Random random(1);
-  while (order.size() < 500) order.push_back(static_cast<long>(random.uniform() * 120.0));
+  while (order.size() < 500)
+    order.push_back(static_cast<long>(random.uniform() * 120.0));
   FilmImage image;
   for (const long number : order) {
     // A new index now and then, so that the cache does not hide a wrong landing.
@@ -152,7 +155,8 @@ void FilmIndexTest::soundAloneIsRefused() {
 
 void FilmIndexTest::theCacheForgetsWhatWasUsedLongestAgo() {
   PictureCache cache(3 * 100);
-  for (long number = 0; number < 3; ++number) cache.keep(number, cv::Mat(10, 10, CV_8U, cv::Scalar(static_cast<double>(number))));
+  for (long number = 0; number < 3; ++number)
+    cache.keep(number, cv::Mat(10, 10, CV_8U, cv::Scalar(static_cast<double>(number))));
   QVERIFY(!cache.find(0).empty());
   cache.keep(3, cv::Mat(10, 10, CV_8U));
   QVERIFY(cache.holds(0));

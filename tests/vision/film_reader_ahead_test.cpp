@@ -23,7 +23,9 @@ class FilmReaderAheadTest : public QObject {
 
 namespace {
 
-std::string film(const char* name) { return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name; }
+std::string film(const char* name) {
+  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
+}
 
 FilmReaderAhead openAhead(const char* name) {
   auto source = FilmSource::open(film(name));
@@ -31,7 +33,9 @@ FilmReaderAhead openAhead(const char* name) {
   return FilmReaderAhead(std::move(*source));
 }
 
-bool same(const cv::Mat& a, const cv::Mat& b) { return a.size() == b.size() && cv::norm(a, b, cv::NORM_INF) == 0.0; }
+bool same(const cv::Mat& a, const cv::Mat& b) {
+  return a.size() == b.size() && cv::norm(a, b, cv::NORM_INF) == 0.0;
+}
 
 }  // namespace
 
@@ -57,7 +61,8 @@ void FilmReaderAheadTest::leavingEarlyStopsTheReading() {
   for (int taken = 0; taken < 8; ++taken) {
     FilmReaderAhead ahead = openAhead("b-frames.mp4");
     FilmImage image;
-    for (int i = 0; i < taken; ++i) QVERIFY(ahead.next(image));
+    for (int i = 0; i < taken; ++i)
+      QVERIFY(ahead.next(image));
   }
 }
 
@@ -71,13 +76,15 @@ void FilmReaderAheadTest::aPictureThatIsSharedIsNotWrittenOver() {
     copies.push_back(image.picture.clone());
   }
   QCOMPARE(shared.size(), std::size_t{120});
-  for (std::size_t i = 0; i < shared.size(); ++i) QVERIFY(same(shared[i], copies[i]));
+  for (std::size_t i = 0; i < shared.size(); ++i)
+    QVERIFY(same(shared[i], copies[i]));
 }
 
 void FilmReaderAheadTest::tellsThatAFilmEndedEarly() {
   FilmReaderAhead ahead = openAhead("cut-off.mkv");
   FilmImage image;
-  while (ahead.next(image)) QVERIFY(!ahead.endedEarly() || image.number > 0);
+  while (ahead.next(image))
+    QVERIFY(!ahead.endedEarly() || image.number > 0);
   QVERIFY(ahead.endedEarly());
 }
 

@@ -32,7 +32,9 @@ class FilmSourceTest : public QObject {
 
 namespace {
 
-std::string film(const char* name) { return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name; }
+std::string film(const char* name) {
+  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
+}
 
 bool isRed(const cv::Mat& picture, int x, int y) {
   const auto pixel = picture.at<cv::Vec3b>(y, x);
@@ -127,7 +129,8 @@ void FilmSourceTest::theTurnFlagSetsThePictureUpright() {
   QCOMPARE(image.picture.cols, info.size.width);
   QCOMPARE(image.picture.rows, info.size.height);
   for (const int column : {4, info.size.width - 5}) {
-    for (const int row : {4, info.size.height - 5}) QCOMPARE(isRed(image.picture, column, row), column == x && row == y);
+    for (const int row : {4, info.size.height - 5})
+      QCOMPARE(isRed(image.picture, column, row), column == x && row == y);
   }
 }
 

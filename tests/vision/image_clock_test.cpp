@@ -25,11 +25,14 @@ namespace {
 std::vector<double> timesOf(double rate_hz, const std::vector<double>& claimed_ms) {
   ImageClock clock(rate_hz);
   std::vector<double> times;
-  for (const double claimed : claimed_ms) times.push_back(clock.next(claimed));
+  for (const double claimed : claimed_ms)
+    times.push_back(clock.next(claimed));
   return times;
 }
 
-bool near(double a, double b) { return std::abs(a - b) < 1e-9; }
+bool near(double a, double b) {
+  return std::abs(a - b) < 1e-9;
+}
 
 }  // namespace
 
@@ -47,12 +50,14 @@ void ImageClockTest::lastImagesWithoutATimeGoOnByTheLastInterval() {
 
 void ImageClockTest::aTimeThatGoesBackStillRises() {
   const auto times = timesOf(30.0, {0.0, 40.5, 20.5, 40.5, 130.5});
-  for (std::size_t i = 1; i < times.size(); ++i) QVERIFY(times[i] > times[i - 1]);
+  for (std::size_t i = 1; i < times.size(); ++i)
+    QVERIFY(times[i] > times[i - 1]);
 }
 
 void ImageClockTest::wholeMillisecondsAtAConstantRateBecomeExact() {
   const auto times = timesOf(60.0, {0.0, 17.0, 33.0, 50.0, 67.0, 0.0});
-  for (std::size_t i = 0; i < times.size(); ++i) QVERIFY(near(times[i], static_cast<double>(i) / 60.0));
+  for (std::size_t i = 0; i < times.size(); ++i)
+    QVERIFY(near(times[i], static_cast<double>(i) / 60.0));
 }
 
 void ImageClockTest::wholeMillisecondsAtNoConstantRateStay() {

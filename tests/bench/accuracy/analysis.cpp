@@ -29,7 +29,9 @@ class Stopwatch {
 };
 
 /// Lets the kernel's high-water mark start anew. Source: proc(5), clear_refs.
-void resetPeakMemory() { std::ofstream("/proc/self/clear_refs") << "5"; }
+void resetPeakMemory() {
+  std::ofstream("/proc/self/clear_refs") << "5";
+}
 
 double peakMemory_MB() {
   std::ifstream status("/proc/self/status");
@@ -56,7 +58,8 @@ Result<Analysis> analyse(const std::string& film, const Rig& rig, const Measured
       reader.feed(reading);
       analysis.readings.push_back(std::move(reading));
     }
-    for (ReadShot& shot : reader.takeShots()) analysis.shots.push_back(std::move(shot.reading));
+    for (ReadShot& shot : reader.takeShots())
+      analysis.shots.push_back(std::move(shot.reading));
     (void)reader.takePlacements();
   };
   FilmImage image;

@@ -91,7 +91,8 @@ Result<Rig> RigMaker::make(const std::string& film, const Truth& truth, const Me
   auto source = FilmSource::open(film);
   if (!source) return tl::unexpected(source.error());
   FilmImage image;
-  while (!survey->enough() && source->next(image)) survey->add(image.picture);
+  while (!survey->enough() && source->next(image))
+    survey->add(image.picture);
   auto tags = survey->result(film);
   if (!tags) return tl::unexpected(tags.error());
   RigEvidence evidence;

@@ -16,13 +16,17 @@ constexpr double kFound_m = 0.020;
 constexpr double kFalse_m = 0.030;
 constexpr double kCoverage = 1.96;  ///< standard uncertainties either side of a 95 % interval
 
-void append(std::vector<double>& to, const std::vector<double>& from) { to.insert(to.end(), from.begin(), from.end()); }
+void append(std::vector<double>& to, const std::vector<double>& from) {
+  to.insert(to.end(), from.begin(), from.end());
+}
 
 bool counts(const TrueBall& ball) {
   return ball.inPlay && !ball.inHand && ball.onCloth && ball.visible >= kVisibleShare;
 }
 
-TablePoint onPlane(const TrueBall& ball) { return {ball.position.x, ball.position.y}; }
+TablePoint onPlane(const TrueBall& ball) {
+  return {ball.position.x, ball.position.y};
+}
 
 const BallSample* nearestSeen(const ImageReading& reading, TablePoint place) {
   const BallSample* nearest = nullptr;

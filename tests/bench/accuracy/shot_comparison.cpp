@@ -14,7 +14,9 @@ namespace {
 constexpr double kSameStrike_s = 0.5;
 constexpr double kCoverage = 1.96;  ///< standard uncertainties either side of a 95 % interval
 
-void append(std::vector<double>& to, const std::vector<double>& from) { to.insert(to.end(), from.begin(), from.end()); }
+void append(std::vector<double>& to, const std::vector<double>& from) {
+  to.insert(to.end(), from.begin(), from.end());
+}
 
 /// Adds error and coverage of one measured value. scale: what an error of 1 is in the value's own unit.
 void compareValue(const std::optional<Measured>& measured, double error, double scale, std::vector<double>& errors,

@@ -12,20 +12,20 @@ namespace ferrule::bench {
 /// What the shots read from a film are worth. A read shot and a true one belong together when their strikes are the
 /// nearest and within 0.5 s.
 struct ShotScore {
-  Tally found;          ///< of the true shots
-  long invented = 0;    ///< read shots with no true one
-  Tally firstContact;   ///< of the found shots, as are all below
-  Tally pocketed;       ///< the same balls in the same pockets
-  Tally outcome;        ///< a pot of any kind is a pot
-  Tally outcomeAside;   ///< safety for miss or miss for safety, read as "proposed" or "ask": intent is not on film
+  Tally found;         ///< of the true shots
+  long invented = 0;   ///< read shots with no true one
+  Tally firstContact;  ///< of the found shots, as are all below
+  Tally pocketed;      ///< the same balls in the same pockets
+  Tally outcome;       ///< a pot of any kind is a pot
+  Tally outcomeAside;  ///< safety for miss or miss for safety, read as "proposed" or "ask": intent is not on film
   std::vector<double> strikeErrors_s;
-  std::vector<double> restErrors_m;   ///< of each ball that stands on the table after the shot in truth and reading
-  Tally restBalls;      ///< balls after the shot that both have, of those that either has
+  std::vector<double> restErrors_m;  ///< of each ball that stands on the table after the shot in truth and reading
+  Tally restBalls;                   ///< balls after the shot that both have, of those that either has
   std::vector<double> aimErrors_rad;
-  std::vector<double> speedErrors;    ///< relative
-  std::vector<double> sideErrors;     ///< in ball radii
-  std::vector<double> heightErrors;   ///< in ball radii
-  Tally aimCovered;     ///< truth within 1.96 standard uncertainties
+  std::vector<double> speedErrors;   ///< relative
+  std::vector<double> sideErrors;    ///< in ball radii
+  std::vector<double> heightErrors;  ///< in ball radii
+  Tally aimCovered;                  ///< truth within 1.96 standard uncertainties
   Tally speedCovered;
   Tally sideCovered;
   Tally heightCovered;

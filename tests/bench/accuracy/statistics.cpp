@@ -9,7 +9,8 @@ namespace ferrule::bench {
 double rms(const std::vector<double>& values) {
   if (values.empty()) return 0.0;
   double sum = 0.0;
-  for (const double value : values) sum += value * value;
+  for (const double value : values)
+    sum += value * value;
   return std::sqrt(sum / static_cast<double>(values.size()));
 }
 

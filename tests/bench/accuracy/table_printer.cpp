@@ -18,26 +18,33 @@ std::string number(double value, int decimals) {
   return text;
 }
 
-std::string millimetres(double value_m) { return number(millimetresFromMetres(value_m), 2); }
+std::string millimetres(double value_m) {
+  return number(millimetresFromMetres(value_m), 2);
+}
 
 std::string ofAll(const Tally& tally) {
   return tally.all == 0 ? "-" : std::to_string(tally.hits) + "/" + std::to_string(tally.all);
 }
 
-std::string share(const Tally& tally, int decimals) { return tally.all == 0 ? "-" : number(tally.percent(), decimals); }
+std::string share(const Tally& tally, int decimals) {
+  return tally.all == 0 ? "-" : number(tally.percent(), decimals);
+}
 
 /// "-" where nothing was measured.
 std::string rmsOf(const std::vector<double>& values, double unit, int decimals) {
   return values.empty() ? "-" : number(rms(values) * unit, decimals);
 }
 
-double greatest(const std::vector<double>& values) { return quantile(values, 1.0); }
+double greatest(const std::vector<double>& values) {
+  return quantile(values, 1.0);
+}
 
 void print(const char* title, const Row& header, const std::vector<Row>& rows) {
   std::vector<std::size_t> widths(header.size(), 0);
   for (std::size_t column = 0; column < header.size(); ++column) {
     widths[column] = header[column].size();
-    for (const Row& row : rows) widths[column] = std::max(widths[column], row[column].size());
+    for (const Row& row : rows)
+      widths[column] = std::max(widths[column], row[column].size());
   }
   std::printf("\n%s\n", title);
   const auto line = [&](const Row& row) {
@@ -48,7 +55,8 @@ void print(const char* title, const Row& header, const std::vector<Row>& rows) {
     std::printf("\n");
   };
   line(header);
-  for (const Row& row : rows) line(row);
+  for (const Row& row : rows)
+    line(row);
 }
 
 Row ballRow(const ClipScore& clip) {
@@ -128,7 +136,8 @@ void printTables(const std::vector<ClipScore>& clips) {
   std::vector<ClipScore> all = clips;
   ClipScore total;
   total.name = "all";
-  for (const ClipScore& clip : clips) total.add(clip);
+  for (const ClipScore& clip : clips)
+    total.add(clip);
   all.push_back(total);
   std::vector<Row> balls, shots, deliveries, costs;
   for (const ClipScore& clip : all) {
@@ -150,7 +159,8 @@ void printTables(const std::vector<ClipScore>& clips) {
         deliveries);
   print("Cost of one run; analysis includes decoding; work: processor time of all threads",
         {"film", "images", "decode ms/image", "analysis ms/image", "ratio", "decode work ms/image",
-         "analysis work ms/image", "peak MB"}, costs);
+         "analysis work ms/image", "peak MB"},
+        costs);
 }
 
 }  // namespace ferrule::bench

@@ -16,7 +16,9 @@ using nlohmann::json;
 
 constexpr double kOnCloth_m = 0.0005;
 
-double metres(const json& value_mm) { return metresFromMillimetres(value_mm.get<double>()); }
+double metres(const json& value_mm) {
+  return metresFromMillimetres(value_mm.get<double>());
+}
 
 /// Where the ray from the eye through a point meets the plane z = radius.
 TablePoint apparentPlace(TablePoint3 eye, TablePoint3 point, double radius_m) {
@@ -60,8 +62,8 @@ TrueBall trueBall(const json& entry, TablePoint3 eye, double radius_m) {
 }
 
 const TrueBall* findBall(const TrueImage& image, BallName name) {
-  const auto found = std::find_if(image.balls.begin(), image.balls.end(),
-                                  [&](const TrueBall& ball) { return ball.ball == name; });
+  const auto found =
+      std::find_if(image.balls.begin(), image.balls.end(), [&](const TrueBall& ball) { return ball.ball == name; });
   return found == image.balls.end() ? nullptr : &*found;
 }
 
@@ -114,11 +116,13 @@ Truth truthFrom(const json& file) {
   for (const json& frame : file.at("frames")) {
     TrueImage image;
     image.time_s = frame.at("t").get<double>();
-    for (const json& ball : frame.at("balls")) image.balls.push_back(trueBall(ball, position, truth.radius_m));
+    for (const json& ball : frame.at("balls"))
+      image.balls.push_back(trueBall(ball, position, truth.radius_m));
     truth.images.push_back(std::move(image));
   }
   fillSpeeds(truth.images);
-  for (const json& shot : file.at("shots")) truth.shots.push_back(trueShot(shot));
+  for (const json& shot : file.at("shots"))
+    truth.shots.push_back(trueShot(shot));
   return truth;
 }
 

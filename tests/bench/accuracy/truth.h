@@ -16,12 +16,12 @@ namespace ferrule::bench {
 /// Where a ball really was at the middle of one image's exposure.
 struct TrueBall {
   BallName ball;
-  TablePoint3 position;   ///< m, of its centre
-  TablePoint apparent;    ///< m, where the camera's ray through the centre meets the plane of resting balls' centres
-  double visible = 0.0;   ///< share of its disc that the camera can see
+  TablePoint3 position;  ///< m, of its centre
+  TablePoint apparent;   ///< m, where the camera's ray through the centre meets the plane of resting balls' centres
+  double visible = 0.0;  ///< share of its disc that the camera can see
   bool inPlay = false;
   bool inHand = false;
-  bool onCloth = false;   ///< its centre is a radius above the cloth, within half a millimetre
+  bool onCloth = false;  ///< its centre is a radius above the cloth, within half a millimetre
   double speed_mps = 0.0;
 };
 
