@@ -4,6 +4,8 @@
 #include <CLI/CLI.hpp>
 
 #include "app/console/calibrate_command.h"
+#include "app/console/export_command.h"
+#include "app/console/measure_command.h"
 
 namespace ferrule {
 
@@ -13,6 +15,8 @@ int runConsole(int argc, char** argv) {
   // Each command sets the exit status from its callback; one line per command.
   int status = 0;
   addCalibrateCommand(app, status);
+  addExportCommand(app, status);
+  addMeasureCommand(app, status);
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp& help) {

@@ -225,7 +225,9 @@ QString ErrorSentence::sentence() const {
     case ErrorCode::RecordBroken:
       return tr("%1 is damaged (%2); open the newest backup beside it.").arg(subject_, detail_);
     case ErrorCode::AlreadyRecorded:
-      return tr("%1 is already recorded in %2; choose another or erase it there first.").arg(subject_, detail_);
+      if (detail_.isEmpty()) return tr("%1 is already in the record; choose another name.").arg(subject_);
+      return tr("%1 is already in the record as session \"%2\"; add --again to measure it once more beside it.")
+          .arg(subject_, detail_);
     case ErrorCode::NotFound:
       return tr("There is no %1 in %2; check the spelling.").arg(subject_, detail_);
     case ErrorCode::StrikePastMiscue:
@@ -237,7 +239,7 @@ QString ErrorSentence::sentence() const {
     case ErrorCode::BallOutsideTable:
       return tr("%1 has the ball %2 outside the table; correct its place.").arg(subject_, detail_);
     case ErrorCode::Cancelled:
-      return tr("Stopped before the end; nothing was changed.");
+      return tr("Stopped before the end; what was recorded until then is kept.");
   }
   return subject_;
 }

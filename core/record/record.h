@@ -70,6 +70,10 @@ class Record {
   /// The sessions in which a film was measured, oldest first.
   [[nodiscard]] Result<std::vector<SessionSummary>> sessionsOfFilm(FilmId film);
 
+  /// The random names by which a session or a player is known in every record.
+  [[nodiscard]] Result<std::string> uidOf(SessionId session);
+  [[nodiscard]] Result<std::string> uidOf(PlayerId player);
+
   // Writing.
   /// id is ignored. Errors: AlreadyRecorded (subject: the name) for a name that is taken.
   [[nodiscard]] Result<PlayerId> addPlayer(const Player& player);

@@ -162,4 +162,19 @@ Result<std::optional<FilmEntry>> Record::filmWithHash(const std::string& sha256)
   return std::optional<FilmEntry>(filmOf(**row, 0));
 }
 
+Result<std::string> Record::uidOf(SessionId session) {
+  const auto row =
+      impl_->connection.row(QStringLiteral("SELECT uid FROM sessions WHERE id = ?"), {bound(session.value)});
+  if (!row) return tl::make_unexpected(row.error());
+  if (!*row) return impl_->notFound("session", session.value);
+  return textOf((**row)[0]);
+}
+
+Result<std::string> Record::uidOf(PlayerId player) {
+  const auto row = impl_->connection.row(QStringLiteral("SELECT uid FROM players WHERE id = ?"), {bound(player.value)});
+  if (!row) return tl::make_unexpected(row.error());
+  if (!*row) return impl_->notFound("player", player.value);
+  return textOf((**row)[0]);
+}
+
 }  // namespace ferrule

@@ -158,7 +158,7 @@ Result<PlayerId> Record::addPlayer(const Player& player) {
     const auto known = idOf(connection, QStringLiteral("SELECT id FROM players WHERE name = ?"),
                             {bound(std::string_view(player.name))});
     if (!known) return tl::make_unexpected(known.error());
-    if (*known) return failure(ErrorCode::AlreadyRecorded, player.name, path());
+    if (*known) return failure(ErrorCode::AlreadyRecorded, player.name);
     const auto id = connection.insert(
         QStringLiteral("INSERT INTO players(uid, name, handedness, minor, consent_given_ms, consent_by) "
                        "VALUES(?, ?, ?, ?, ?, ?)"),
@@ -175,7 +175,7 @@ Result<void> Record::updatePlayer(const Player& player) {
     const auto known = idOf(connection, QStringLiteral("SELECT id FROM players WHERE name = ? AND id <> ?"),
                             {bound(std::string_view(player.name)), bound(player.id.value)});
     if (!known) return tl::make_unexpected(known.error());
-    if (*known) return failure(ErrorCode::AlreadyRecorded, player.name, path());
+    if (*known) return failure(ErrorCode::AlreadyRecorded, player.name);
     auto done = connection.run(
         QStringLiteral("UPDATE players SET name = ?, handedness = ?, minor = ?, consent_given_ms = ?, consent_by = ? "
                        "WHERE id = ?"),
@@ -278,7 +278,7 @@ Result<ShotId> Record::appendShot(FrameId frame, const ShotReading& reading, std
     if (!film) return tl::make_unexpected(film.error());
     if (!*film) return impl_->notFound("frame", frame.value);
     if ((**film)[1].toInt() != 0) {
-      return failure(ErrorCode::AlreadyRecorded, "shot " + std::to_string(reading.number), path());
+      return failure(ErrorCode::AlreadyRecorded, "shot " + std::to_string(reading.number));
     }
     std::optional<UtcMilliseconds> struckAt = optionalIntegerOf((**film)[0]);
     if (struckAt) *struckAt += std::llround(reading.strike_s * 1000.0);

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/console/measure_command.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "app/console/console_output.h"
+#include "app/console/interrupt.h"
+#include "app/console/shot_table.h"
+#include "core/measure/measure.h"
+
+namespace ferrule {
+
+namespace {
+
+const std::set<std::string> kGames{"eight-ball", "nine-ball", "ten-ball", "straight-pool"};
+
+QString quoted(const std::string& text) { return '"' + QString::fromStdString(text) + '"'; }
+
+void printReport(const MeasureOptions& options, const MeasureReport& report, const std::vector<ShotReading>& shots) {
+  // The table is the result where it goes to no file, and the receipt where it went into a record.
+  if (options.output.empty() || !options.record.empty()) {
+    for (const QString& line : shotTable(shots)) printResult(line);
+  }
+  printNote(QStringLiteral("%1 images, %2 s: %3 shots, %4 placements")
+                .arg(report.images)
+                .arg(report.duration_s, 0, 'f', 2)
+                .arg(report.shots)
+                .arg(report.placements));
+  if (report.endedEarly) {
+    printNote(QStringLiteral("%1 is shorter than its header says; what is there was measured.")
+                  .arg(QString::fromStdString(options.film)));
+  }
+  for (const std::string& earlier : report.earlierSessions) {
+    printNote(QStringLiteral("%1 was already in the record as session %2; this measurement stands beside it.")
+                  .arg(QString::fromStdString(options.film), quoted(earlier)));
+  }
+  if (report.session) {
+    printNote(QStringLiteral("recorded as session %1 in %2")
+                  .arg(quoted(report.sessionName), QString::fromStdString(options.record)));
+  }
+}
+
+int run(const MeasureOptions& options) {
+  const Interrupt interrupt;
+  JobControl job = consoleJob();
+  job.stop = interrupt.token();
+  std::vector<ShotReading> shots;
+  MeasureObserver observer;
+  observer.shot = [&shots](const ReadShot& shot) { shots.push_back(shot.reading); };
+  const auto report = measureFilm(options, job, observer);
+  if (!report) return reportError(report.error());
+  printReport(options, *report, shots);
+  return 0;
+}
+
+}  // namespace
+
+void addMeasureCommand(CLI::App& app, int& status) {
+  CLI::App* command = app.add_subcommand("measure", "Measure a film: every ball, every shot");
+  const auto options = std::make_shared<MeasureOptions>();
+  command->add_option("FILM", options->film, "The film")->required();
+  command->add_option("--rig", options->rig, "Rig file, from calibrate rig")->required();
+  command->add_option("--table", options->table, "table.json, or a preset such as 9ft")->required();
+  command->add_option("--game", options->game, "The game that is played")->check(CLI::IsMember(kGames));
+  auto* record = command->add_option("--record", options->record, "The record that keeps the session");
+  command->add_option("--session", options->session, "The session's name; the film's name if not given")->needs(record);
+  command->add_option("--players", options->players, "Who plays, in playing order: A,B")
+      ->delimiter(',')
+      ->needs(record);
+  command->add_flag("--again", options->again, "Measure a film that is in the record once more")->needs(record);
+  command->add_option("-o,--output", options->output, "The measured.json to write");
+  command->callback([options, &status] { status = run(*options); });
+}
+
+}  // namespace ferrule

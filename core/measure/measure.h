@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/error.h"
+#include "core/base/progress.h"
+#include "core/measure/measured_file.h"
+#include "core/measure/reading_source.h"
+#include "core/reading/shot_reader.h"
+#include "core/record/record.h"
+
+namespace ferrule {
+
+/// The main job: film in, recorded session out.
+struct MeasureOptions {
+  std::string film;    ///< path
+  std::string rig;     ///< path of the rig file
+  std::string table;   ///< path of table.json, or a preset's name
+  std::string game;    ///< kept with the frame; empty when unknown
+  std::string output;  ///< path of measured.json; empty for none
+
+  std::string record;                ///< path; empty for none
+  std::string session;               ///< empty: the film's name without its ending
+  std::vector<std::string> players;  ///< names, in playing order; new names become new players
+  bool again = false;                ///< measure a film that is in the record once more, as a session beside the first
+
+  bool operator==(const MeasureOptions&) const = default;
+};
+
+/// What is told while measuring, on the measuring thread. Any may be empty.
+struct MeasureObserver {
+  std::function<void(const ImageReading&)> image;
+  std::function<void(const ReadShot&)> shot;
+  std::function<void(const Placement&)> placement;
+};
+
+struct MeasureReport {
+  long images = 0;
+  double duration_s = 0.0;
+  int shots = 0;
+  int placements = 0;
+  bool endedEarly = false;  ///< the film is shorter than its header says
+  std::optional<SessionId> session;
+  std::string sessionName;
+  std::vector<std::string> earlierSessions;  ///< that hold the same film, when measured again
+};
+
+/// Measures a film. With a record, each shot is committed as soon as it is read: cancelled or stopped, what was committed
+/// stays and its frame counts as incomplete. The output appears only when it is whole.
+///
+/// A frame is added to the session of that name on the same table, or a new session is begun. With exactly one player
+/// every shot is that player's; with more nobody can tell yet who struck, and the player stays open.
+///
+/// Needs a QCoreApplication when there is a record.
+/// Errors: those of the film, rig, table and record; ImageSizeMismatch (subject: the film; detail: the rig file);
+/// AlreadyRecorded (subject: the film; detail: the session) unless again; FileNotWritable; Cancelled.
+[[nodiscard]] Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobControl& job,
+                                                const MeasureObserver& observer = {});
+
+/// Where measured shots go. Any may be null.
+struct MeasureSinks {
+  Record* record = nullptr;  ///< with frame
+  FrameId frame;
+  std::optional<PlayerId> player;
+  MeasuredFile* file = nullptr;
+};
+
+/// The middle of measureFilm, from readings to sinks; neither opens nor completes anything.
+/// Errors: those of Record; Cancelled.
+[[nodiscard]] Result<MeasureReport> measureReadings(ReadingSource& source, const MeasuredTable& measured,
+                                                    const MeasureSinks& sinks, const JobControl& job,
+                                                    const MeasureObserver& observer = {});
+
+}  // namespace ferrule

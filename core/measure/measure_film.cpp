@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <chrono>
+#include <cmath>
+#include <filesystem>
+
+#include "core/camera/rig_file.h"
+#include "core/measure/film_readings.h"
+#include "core/measure/measure.h"
+
+namespace ferrule {
+
+namespace {
+
+/// The best guess without a camera's own clock: a film file is last written when its last image is.
+std::optional<UtcMilliseconds> firstImageOf(const FilmInfo& film) {
+  std::error_code error;
+  const auto written = std::filesystem::last_write_time(film.path, error);
+  if (error) return std::nullopt;
+  const auto utc = std::chrono::file_clock::to_sys(written).time_since_epoch();
+  return std::chrono::floor<std::chrono::milliseconds>(utc).count() - std::llround(1000.0 * film.duration_s);
+}
+
+Result<std::vector<PlayerId>> playersNamed(Record& record, const std::vector<std::string>& names) {
+  std::vector<PlayerId> players;
+  for (const std::string& name : names) {
+    const auto known = record.playerNamed(name);
+    if (!known) return tl::make_unexpected(known.error());
+    if (*known) {
+      players.push_back((*known)->id);
+      continue;
+    }
+    Player player;
+    player.name = name;
+    const auto added = record.addPlayer(player);
+    if (!added) return tl::make_unexpected(added.error());
+    players.push_back(*added);
+  }
+  return players;
+}
+
+/// The session of that name on that table, or a new one.
+Result<SessionId> sessionFor(Record& record, const NewSession& wanted, bool alwaysNew) {
+  if (!alwaysNew) {
+    const auto sessions = record.sessions();
+    if (!sessions) return tl::make_unexpected(sessions.error());
+    for (const SessionSummary& session : *sessions) {
+      if (session.name != wanted.name) continue;
+      const auto table = record.tableOf(session.id);
+      if (!table) return tl::make_unexpected(table.error());
+      if (*table == wanted.table) return session.id;
+    }
+  }
+  return record.addSession(wanted);
+}
+
+/// A frame of a record that waits for its shots.
+struct OpenFrame {
+  Record record;
+  FilmEntry film;
+  FrameId frame;
+  std::optional<PlayerId> player;
+};
+
+Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info, const Rig& rig,
+                            const MeasuredTable& measured, MeasureReport& report) {
+  auto record = Record::open(options.record);
+  if (!record) return tl::make_unexpected(record.error());
+  FilmEntry film;
+  film.path = options.film;
+  film.size = info.size;
+  film.firstImage = firstImageOf(info);
+  const auto hash = fileSha256(options.film);
+  if (!hash) return tl::make_unexpected(hash.error());
+  film.sha256 = *hash;
+
+  const auto known = record->filmWithHash(film.sha256);
+  if (!known) return tl::make_unexpected(known.error());
+  if (*known) {
+    const auto sessions = record->sessionsOfFilm((*known)->id);
+    if (!sessions) return tl::make_unexpected(sessions.error());
+    if (!sessions->empty() && !options.again) {
+      return failure(ErrorCode::AlreadyRecorded, options.film, sessions->front().name);
+    }
+    for (const SessionSummary& session : *sessions) report.earlierSessions.push_back(session.name);
+  }
+
+  const auto players = playersNamed(*record, options.players);
+  if (!players) return tl::make_unexpected(players.error());
+  report.sessionName =
+      options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
+  const auto filmId = record->addFilm(film);
+  if (!filmId) return tl::make_unexpected(filmId.error());
+  const NewSession wanted{report.sessionName, film.firstImage.value_or(0), options.table, measured, *players};
+  const auto session = sessionFor(*record, wanted, options.again);
+  if (!session) return tl::make_unexpected(session.error());
+  report.session = *session;
+  const auto frame = record->addFrame({*session, options.game, *filmId, rig});
+  if (!frame) return tl::make_unexpected(frame.error());
+  std::optional<PlayerId> player;
+  if (players->size() == 1) player = players->front();
+  return OpenFrame{std::move(*record), std::move(film), *frame, player};
+}
+
+/// Now the film's true length is known.
+Result<void> completeFrame(OpenFrame& frame, const MeasureReport& report) {
+  frame.film.images = report.images;
+  frame.film.duration_s = report.duration_s;
+  if (const auto updated = frame.record.addFilm(frame.film); !updated) return tl::make_unexpected(updated.error());
+  return frame.record.completeFrame(frame.frame);
+}
+
+}  // namespace
+
+Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobControl& job,
+                                  const MeasureObserver& observer) {
+  const auto rig = readRigFile(options.rig);
+  if (!rig) return tl::make_unexpected(rig.error());
+  const auto measured = measuredTableFrom(options.table);
+  if (!measured) return tl::make_unexpected(measured.error());
+  auto film = FilmSource::open(options.film);
+  if (!film) return tl::make_unexpected(film.error());
+  const FilmInfo info = film->info();
+  if (info.size != rig->lens.size) {
+    return failure(ErrorCode::ImageSizeMismatch, options.film, options.rig,
+                   {static_cast<double>(info.size.width), static_cast<double>(info.size.height),
+                    static_cast<double>(rig->lens.size.width), static_cast<double>(rig->lens.size.height)});
+  }
+
+  // Everything that can refuse does so before the long work.
+  std::optional<MeasuredFile> file;
+  if (!options.output.empty()) {
+    auto made = MeasuredFile::make(options.output);
+    if (!made) return tl::make_unexpected(made.error());
+    file.emplace(std::move(*made));
+  }
+  MeasureReport opened;
+  std::optional<OpenFrame> frame;
+  if (!options.record.empty()) {
+    auto made = openFrame(options, info, *rig, *measured, opened);
+    if (!made) return tl::make_unexpected(made.error());
+    frame.emplace(std::move(*made));
+  }
+
+  MeasureSinks sinks;
+  if (frame) {
+    sinks.record = &frame->record;
+    sinks.frame = frame->frame;
+    sinks.player = frame->player;
+  }
+  if (file) sinks.file = &*file;
+  FilmReadings source(std::move(*film), *rig, *measured);
+  auto report = measureReadings(source, *measured, sinks, job, observer);
+  if (!report) return report;
+  report->endedEarly = source.endedEarly();
+  report->session = opened.session;
+  report->sessionName = opened.sessionName;
+  report->earlierSessions = std::move(opened.earlierSessions);
+
+  if (file) {
+    const std::string name = std::filesystem::path(options.film).filename().string();
+    if (auto kept = file->keep({name, report->images, report->duration_s, info.size}, *rig); !kept) {
+      return tl::make_unexpected(kept.error());
+    }
+  }
+  if (frame) {
+    if (auto done = completeFrame(*frame, *report); !done) return tl::make_unexpected(done.error());
+  }
+  job.reportShare(1.0, "measuring");
+  return report;
+}
+
+}  // namespace ferrule

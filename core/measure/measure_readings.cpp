@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/measure.h"
+
+namespace ferrule {
+
+namespace {
+
+/// Hands shots and placements on as they become final.
+Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureObserver& observer,
+                   MeasureReport& report) {
+  for (const Placement& placement : reader.takePlacements()) {
+    ++report.placements;
+    if (sinks.record != nullptr) {
+      if (auto done = sinks.record->addPlacement(sinks.frame, placement); !done) return done;
+    }
+    if (sinks.file != nullptr) sinks.file->add(placement);
+    if (observer.placement) observer.placement(placement);
+  }
+  for (const ReadShot& shot : reader.takeShots()) {
+    ++report.shots;
+    if (sinks.record != nullptr) {
+      const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, sinks.player);
+      if (!id) return tl::make_unexpected(id.error());
+    }
+    if (sinks.file != nullptr) sinks.file->add(shot.reading);
+    if (observer.shot) observer.shot(shot);
+  }
+  return {};
+}
+
+}  // namespace
+
+Result<MeasureReport> measureReadings(ReadingSource& source, const MeasuredTable& measured, const MeasureSinks& sinks,
+                                      const JobControl& job, const MeasureObserver& observer) {
+  MeasureReport report;
+  ShotReader reader(measured);
+  while (auto readings = source.next()) {
+    if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
+    for (const ImageReading& reading : *readings) {
+      if (sinks.file != nullptr) sinks.file->add(reading);
+      reader.feed(reading);
+      if (observer.image) observer.image(reading);
+    }
+    if (auto done = drain(reader, sinks, observer, report); !done) return tl::make_unexpected(done.error());
+    job.reportShare(source.progress().share, "measuring");
+  }
+  reader.finish();
+  if (auto done = drain(reader, sinks, observer, report); !done) return tl::make_unexpected(done.error());
+  report.images = source.progress().images;
+  report.duration_s = source.progress().time_s;
+  return report;
+}
+
+}  // namespace ferrule

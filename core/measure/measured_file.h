@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+
+#include "core/base/error.h"
+#include "core/base/output_file.h"
+#include "core/camera/rig.h"
+#include "core/measure/spool.h"
+#include "core/table/shot.h"
+#include "core/table/track.h"
+
+namespace ferrule {
+
+/// What measured.json says of its film.
+struct MeasuredFilm {
+  std::string name;        ///< without folders
+  long images = 0;         ///< read, not claimed
+  double duration_s = 0.0; ///< time of the last image
+  ImageSize size;
+
+  bool operator==(const MeasuredFilm&) const = default;
+};
+
+/// Writes measured.json, "ferrule-measured/1" (DEVELOPERS.md, file formats), from a film of any length in the same
+/// memory: what comes in order of time but stands in order of balls waits in temporary files.
+class MeasuredFile {
+ public:
+  /// Errors: FileNotWritable.
+  [[nodiscard]] static Result<MeasuredFile> make(const std::string& path);
+
+  /// A failed write shows in keep().
+  void add(const ImageReading& reading);
+  void add(const ShotReading& shot);
+  void add(const Placement& placement);
+  /// Joins everything into the file and gives it its name. Errors: FileNotWritable.
+  [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig);
+
+ private:
+  MeasuredFile(OutputFile output, Spool shots, Spool placements);
+  [[nodiscard]] Result<void> writeTrack(BallName ball, Spool& samples);
+  [[nodiscard]] Result<void> writeList(Spool& entries);
+
+  OutputFile output_;
+  Spool shots_;
+  Spool placements_;
+  std::array<std::optional<Spool>, BallName::kCount> samples_;
+  std::optional<Error> failed_;
+};
+
+}  // namespace ferrule

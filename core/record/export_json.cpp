@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <nlohmann/json.hpp>
+
+#include "core/geometry/units.h"
+#include "core/record/export_writers.h"
+#include "core/table/shot_text.h"
+
+namespace ferrule {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+std::string dumped(const ordered_json& object) {
+  return object.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+}
+
+ordered_json utcOrNull(const std::optional<UtcMilliseconds>& time) {
+  return time ? ordered_json(utcText(*time)) : ordered_json(nullptr);
+}
+
+ordered_json textOrNull(const std::optional<std::string>& text) {
+  return text ? ordered_json(*text) : ordered_json(nullptr);
+}
+
+/// Rounded like the numbers of shotText, and a number again.
+ordered_json number(double value, double step) { return ordered_json::parse(numberText(value, step)); }
+
+ordered_json trackJson(const Track& track) {
+  ordered_json times = ordered_json::array();
+  ordered_json xs = ordered_json::array();
+  ordered_json ys = ordered_json::array();
+  ordered_json uncertainties = ordered_json::array();
+  ordered_json seen = ordered_json::array();
+  for (const TrackSample& sample : track.samples) {
+    times.push_back(number(sample.time_s, 1e-6));
+    xs.push_back(number(millimetresFromMetres(sample.position.x), 1e-2));
+    ys.push_back(number(millimetresFromMetres(sample.position.y), 1e-2));
+    uncertainties.push_back(number(millimetresFromMetres(sample.standardUncertainty_m), 1e-2));
+    seen.push_back(sample.seen);
+  }
+  return {{"ball", toText(track.ball)},      {"t_s", std::move(times)},   {"x_mm", std::move(xs)},
+          {"y_mm", std::move(ys)},           {"u_mm", std::move(uncertainties)},
+          {"seen", std::move(seen)}};
+}
+
+}  // namespace
+
+std::string quotedJson(const std::string& text) { return dumped(ordered_json(text)); }
+
+std::string playerJson(const Player& player, const std::string& uid) {
+  return dumped({{"uid", uid},
+                 {"name", player.name},
+                 {"handedness", toText(player.handedness)},
+                 {"minor", player.minor},
+                 {"consent_given", utcOrNull(player.consentGiven)},
+                 {"consent_by", player.consentBy}});
+}
+
+std::string tableJson(const std::string& name, const MeasuredTable& table) {
+  return dumped({{"name", name}, {"measured", ordered_json::parse(measuredTableText(table))}});
+}
+
+std::string filmJson(const FilmEntry& film) {
+  return dumped({{"path", film.path},
+                 {"sha256", film.sha256},
+                 {"width", film.size.width},
+                 {"height", film.size.height},
+                 {"images", film.images},
+                 {"duration_s", number(film.duration_s, 1e-6)},
+                 {"first_image", utcOrNull(film.firstImage)}});
+}
+
+std::string shotJson(const StoredShot& shot, const std::optional<std::string>& onlyPlayer) {
+  ordered_json object = ordered_json::parse(shotText(shot.reading));
+  object["verdict"] = toText(shot.reading.outcomeVerdict);
+  object["player"] = shot.playerName.empty() ? ordered_json(nullptr) : ordered_json(shot.playerName);
+  ordered_json tracks = ordered_json::array();
+  for (const Track& track : shot.tracks) tracks.push_back(trackJson(track));
+  object["tracks"] = std::move(tracks);
+  ordered_json corrections = ordered_json::array();
+  for (const ValueCorrection& correction : shot.corrections) {
+    const auto shown = [&](const std::optional<std::string>& value) {
+      const bool anothersName = onlyPlayer && correction.field == toText(ShotField::Player) && value != onlyPlayer;
+      return anothersName ? ordered_json(nullptr) : textOrNull(value);
+    };
+    corrections.push_back({{"field", correction.field},
+                           {"measured", shown(correction.measured)},
+                           {"corrected", shown(correction.corrected)},
+                           {"who", correction.who},
+                           {"when", utcText(correction.when)}});
+  }
+  object["corrections"] = std::move(corrections);
+  ordered_json notes = ordered_json::array();
+  for (const Note& note : shot.notes) {
+    notes.push_back({{"text", note.text}, {"who", note.who}, {"when", utcText(note.when)}});
+  }
+  object["notes"] = std::move(notes);
+  object["tags"] = shot.tags;
+  return dumped(object);
+}
+
+}  // namespace ferrule

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/record/export_record.h"
+
+#include <algorithm>
+#include <filesystem>
+
+#include "core/camera/rig_file.h"
+#include "core/record/export_writers.h"
+#include "core/table/shot_text.h"
+
+namespace ferrule {
+
+namespace {
+
+/// Writes both files side by side, so that one shot at a time is in memory.
+class Exporter {
+ public:
+  Exporter(Record& record, const ExportOptions& options, OutputFile json, OutputFile csv)
+      : record_(record), options_(options), json_(std::move(json)), csv_(std::move(csv)) {}
+
+  Result<ExportReport> run() {
+    csv_.write(csvHeader());
+    json_.write("{\"format\": \"ferrule-record/1\",\n\"players\": [");
+    if (auto done = players(); !done) return tl::make_unexpected(done.error());
+    json_.write("],\n\"sessions\": [");
+    auto all = record_.sessions();
+    if (!all) return tl::make_unexpected(all.error());
+    std::ranges::reverse(*all);  // oldest first
+    for (const SessionSummary& summary : *all) {
+      if (auto done = session(summary); !done) return tl::make_unexpected(done.error());
+    }
+    json_.write("]}\n");
+    report_.files = {json_.path(), csv_.path()};
+    if (auto kept = json_.keep(); !kept) return tl::make_unexpected(kept.error());
+    if (auto kept = csv_.keep(); !kept) return tl::make_unexpected(kept.error());
+    return report_;
+  }
+
+ private:
+  Result<void> players() {
+    const auto all = record_.players();
+    if (!all) return tl::make_unexpected(all.error());
+    bool found = false;
+    for (const Player& player : *all) {
+      if (options_.player && player.name != *options_.player) continue;
+      const auto uid = record_.uidOf(player.id);
+      if (!uid) return tl::make_unexpected(uid.error());
+      json_.write(found ? ",\n " : "");
+      json_.write(playerJson(player, *uid));
+      found = true;
+    }
+    if (options_.player && !found) return failure(ErrorCode::NotFound, *options_.player, record_.path());
+    return {};
+  }
+
+  /// The frame's shots that are to be written.
+  Result<std::vector<ShotId>> wantedShots(FrameId frame) {
+    const auto all = record_.shots(frame);
+    if (!all) return tl::make_unexpected(all.error());
+    std::vector<ShotId> wanted;
+    for (const ShotSummary& shot : *all) {
+      if (!options_.player || shot.playerName == *options_.player) wanted.push_back(shot.id);
+    }
+    return wanted;
+  }
+
+  Result<void> session(SessionSummary summary) {
+    const auto frames = record_.frames(summary.id);
+    if (!frames) return tl::make_unexpected(frames.error());
+    std::vector<std::vector<ShotId>> shots;
+    std::size_t total = 0;
+    for (const FrameSummary& frame : *frames) {
+      auto wanted = wantedShots(frame.id);
+      if (!wanted) return tl::make_unexpected(wanted.error());
+      total += wanted->size();
+      shots.push_back(std::move(*wanted));
+    }
+    if (options_.player) {
+      if (total == 0) return {};
+      summary.players = {*options_.player};
+    }
+    const auto table = record_.tableOf(summary.id);
+    if (!table) return tl::make_unexpected(table.error());
+    const auto uid = record_.uidOf(summary.id);
+    if (!uid) return tl::make_unexpected(uid.error());
+    json_.write(report_.sessions > 0 ? ",\n" : "");
+    json_.write("{\"uid\": ");
+    json_.write(quotedJson(*uid));
+    json_.write(",\n \"name\": ");
+    json_.write(quotedJson(summary.name));
+    json_.write(",\n \"started\": ");
+    json_.write(quotedJson(utcText(summary.started)));
+    json_.write(",\n \"table\": ");
+    json_.write(tableJson(summary.tableName, *table));
+    json_.write(",\n \"players\": [");
+    for (std::size_t i = 0; i < summary.players.size(); ++i) {
+      json_.write(i > 0 ? ", " : "");
+      json_.write(quotedJson(summary.players[i]));
+    }
+    json_.write("],\n \"frames\": [");
+    bool first = true;
+    for (std::size_t i = 0; i < frames->size(); ++i) {
+      if (options_.player && shots[i].empty()) continue;
+      json_.write(first ? "" : ",\n  ");
+      first = false;
+      if (auto done = frame({summary, (*frames)[i]}, shots[i]); !done) return done;
+    }
+    json_.write("]}");
+    ++report_.sessions;
+    return {};
+  }
+
+  Result<void> frame(const ExportedFrame& exported, const std::vector<ShotId>& shots) {
+    const FrameSummary& summary = exported.frame;
+    const auto rig = record_.rigOf(summary.id);
+    if (!rig) return tl::make_unexpected(rig.error());
+    const auto placements = record_.placements(summary.id);
+    if (!placements) return tl::make_unexpected(placements.error());
+    json_.write("{\"number\": ");
+    json_.write(std::to_string(summary.number));
+    json_.write(", \"game\": ");
+    json_.write(quotedJson(summary.game));
+    json_.write(summary.complete ? ", \"complete\": true" : ", \"complete\": false");
+    json_.write(",\n   \"film\": ");
+    json_.write(summary.film ? filmJson(*summary.film) : "null");
+    json_.write(",\n   \"rig\": ");
+    json_.write(*rig ? rigText(**rig) : "null");
+    json_.write(",\n   \"placements\": [");
+    for (std::size_t i = 0; i < placements->size(); ++i) {
+      json_.write(i > 0 ? ", " : "");
+      json_.write(placementText((*placements)[i]));
+    }
+    json_.write("],\n   \"shots\": [");
+    for (std::size_t i = 0; i < shots.size(); ++i) {
+      const auto shot = record_.shot(shots[i]);
+      if (!shot) return tl::make_unexpected(shot.error());
+      json_.write(i > 0 ? ",\n    " : "");
+      json_.write(shotJson(*shot, options_.player));
+      csv_.write(csvRow(exported, *shot));
+      ++report_.shots;
+    }
+    json_.write("]}");
+    return {};
+  }
+
+  Record& record_;
+  const ExportOptions& options_;
+  OutputFile json_;
+  OutputFile csv_;
+  ExportReport report_;
+};
+
+}  // namespace
+
+Result<ExportReport> exportRecord(Record& record, const ExportOptions& options) {
+  std::error_code error;
+  std::filesystem::create_directories(options.folder, error);
+  if (error) return failure(ErrorCode::FileNotWritable, options.folder, error.message());
+  const std::filesystem::path folder(options.folder);
+  auto json = OutputFile::make((folder / "record.json").string());
+  if (!json) return tl::make_unexpected(json.error());
+  auto csv = OutputFile::make((folder / "shots.csv").string());
+  if (!csv) return tl::make_unexpected(csv.error());
+  return Exporter(record, options, std::move(*json), std::move(*csv)).run();
+}
+
+}  // namespace ferrule

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "core/base/output_file.h"
+#include "core/record/record_values.h"
+
+/// The two forms of an export, written shot by shot. For this folder's .cpp files only.
+namespace ferrule {
+
+/// A frame with what belongs to it and its session.
+struct ExportedFrame {
+  SessionSummary session;
+  FrameSummary frame;
+};
+
+/// 2026-10-25T00:59:00.000Z
+[[nodiscard]] std::string utcText(UtcMilliseconds time);
+
+/// One field by RFC 4180: quoted when it holds a comma, a quote or a line's end.
+[[nodiscard]] std::string csvField(const std::string& value);
+/// The header row, ending in CRLF.
+[[nodiscard]] std::string csvHeader();
+/// One shot's row, ending in CRLF.
+[[nodiscard]] std::string csvRow(const ExportedFrame& frame, const StoredShot& shot);
+
+/// The pieces of record.json; each is one JSON object.
+[[nodiscard]] std::string playerJson(const Player& player, const std::string& uid);
+[[nodiscard]] std::string tableJson(const std::string& name, const MeasuredTable& table);
+[[nodiscard]] std::string filmJson(const FilmEntry& film);
+/// onlyPlayer: other names are left out of what was corrected.
+[[nodiscard]] std::string shotJson(const StoredShot& shot, const std::optional<std::string>& onlyPlayer);
+/// A JSON string with its quotes.
+[[nodiscard]] std::string quotedJson(const std::string& text);
+
+}  // namespace ferrule
