@@ -2,6 +2,7 @@
 #include "app/console/measure_command.h"
 
 #include <CLI/CLI.hpp>
+#include <QStringList>
 #include <memory>
 #include <set>
 #include <string>
@@ -44,6 +45,15 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
   }
 }
 
+/// "A, B" -> A and B. Taken as one word, so that a film after it is not taken for a player.
+std::vector<std::string> namesIn(const std::string& list) {
+  std::vector<std::string> names;
+  for (const QString& name : QString::fromStdString(list).split(',')) {
+    if (!name.trimmed().isEmpty()) names.push_back(name.trimmed().toStdString());
+  }
+  return names;
+}
+
 int run(const MeasureOptions& options) {
   const Interrupt interrupt;
   JobControl job = consoleJob();
@@ -68,12 +78,14 @@ void addMeasureCommand(CLI::App& app, int& status) {
   command->add_option("--game", options->game, "The game that is played")->check(CLI::IsMember(kGames));
   auto* record = command->add_option("--record", options->record, "The record that keeps the session");
   command->add_option("--session", options->session, "The session's name; the film's name if not given")->needs(record);
-  command->add_option("--players", options->players, "Who plays, in playing order: A,B")
-      ->delimiter(',')
-      ->needs(record);
+  const auto players = std::make_shared<std::string>();
+  command->add_option("--players", *players, "Who plays, in playing order: A,B")->needs(record);
   command->add_flag("--again", options->again, "Measure a film that is in the record once more")->needs(record);
   command->add_option("-o,--output", options->output, "The measured.json to write");
-  command->callback([options, &status] { status = run(*options); });
+  command->callback([options, players, &status] {
+    options->players = namesIn(*players);
+    status = run(*options);
+  });
 }
 
 }  // namespace ferrule
