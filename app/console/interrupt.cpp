@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/console/interrupt.h"
 
-#include <pthread.h>
-
 namespace ferrule {
 
 Interrupt::Interrupt() {
