@@ -233,6 +233,7 @@ class BallTracker::Impl {
   [[nodiscard]] bool opening() const { return time_s_ - start_s_ < kOpening_s; }
 
   [[nodiscard]] static bool searchedFor(const BallTrack& track) {
+    if (track.state == TrackState::Resting) return track.missed > 0;  // covered: it may lie there still, or have left
     return track.state == TrackState::Moving || track.state == TrackState::Tentative || track.state == TrackState::Hidden;
   }
 
@@ -266,6 +267,8 @@ class BallTracker::Impl {
     bool clusters = opening();
     for (const BallTrack& track : tracks_) {
       if (!searchedFor(track) || track.lastSeen_s == time_s_ || track.state == TrackState::Hidden) continue;
+      // A ball that stays covered is looked for in the rounds only.
+      if (track.state == TrackState::Resting && time_s_ - track.lastSeen_s > kHidden_s) continue;
       region |= gateOf(track);
       clusters = clusters || track.state == TrackState::Moving;
     }
@@ -326,13 +329,22 @@ class BallTracker::Impl {
   [[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate) const {
     const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
     const double way_m = distance(candidate.position, track.predicted(time_s_));
-    const double colour = colourCost(track, candidate);
+    // A streak mixes the ball's colours with the cloth's: they still speak, but softly.
+    constexpr double kSoft = 0.3;
+    const bool streak = length(candidate.blur) > 0.3 * candidate.outline.radius_px();
+    const double colour = (streak ? kSoft : 1.0) * colourCost(track, candidate);
     if (track.state == TrackState::Tentative) {
-      return way_m < 0.02 + 0.5 * length(track.velocity_mps) * dt ? way_m / 0.002 + colour : 1e6;
+      if (way_m < 0.02 + 0.5 * length(track.velocity_mps) * dt) return way_m / 0.002 + colour;
+      const bool fresh = track.hits < 3 && candidate.alone && way_m < kHighestSpeed_mps * dt;
+      return fresh ? 15.0 + way_m / 0.05 + colour : 1e6;
     }
     const double hop_m = distance(candidate.position, track.position);
     if (hop_m > kHighestSpeed_mps * dt + 0.02) return 1e6;
     if (colour > 18.0) return 1e6;
+    if (track.state == TrackState::Resting) {
+      constexpr double kReluctance = 14.0;
+      return candidate.alone ? kReluctance + colour : 1e6;
+    }
     const double spread_m = 0.004 + 0.10 * length(track.velocity_mps) * dt;
     const double off = way_m / spread_m;
     // A contact may send it anywhere, at up to about the speed of whatever hit it: far places cost no more than this.
@@ -375,6 +387,11 @@ class BallTracker::Impl {
 
   void follow(BallTrack& track, const BallCandidate& candidate) {
     learnExposure(track, candidate);
+    if (track.state == TrackState::Resting) {
+      // Something covered its place when it was struck; the guesses since its last sight are taken back.
+      forgetGuesses(track);
+      startMoving(track);
+    }
     track.see(candidate, time_s_);
     if (track.state == TrackState::Hidden) track.state = TrackState::Moving;
     if (track.state == TrackState::Tentative) {
@@ -439,6 +456,7 @@ class BallTracker::Impl {
   }
 
   void miss(BallTrack& track) {
+    if (track.state == TrackState::Resting) return;  // counted and recorded where it was watched
     ++track.missed;
     if (track.state == TrackState::Tentative) return;
     const double unseen_s = time_s_ - track.lastSeen_s;
@@ -470,6 +488,10 @@ class BallTracker::Impl {
   /// Off the table: what was guessed since its last sight is taken back.
   void leave(BallTrack& track) {
     track.state = TrackState::Gone;
+    forgetGuesses(track);
+  }
+
+  void forgetGuesses(const BallTrack& track) {
     for (PendingImage& image : pending_) {
       if (image.time_s <= track.lastSeen_s) continue;
       std::erase_if(image.samples, [&](const PendingSample& sample) { return sample.track == track.id; });
