@@ -198,7 +198,12 @@ class Search {
       }
       const bool cameMoving = length(motions_[a].velocityAt(start.time_s - interval_s_)) > 0.05;
       if (!knot && !cameMoving) continue;
-      const TablePoint there = nearestApproach(a, knot, place, start.time_s);
+      TablePoint there = nearestApproach(a, knot, place, start.time_s);
+      if (motions_[a].ball.isCueBall() && knot && motions_[a].knots[*knot].pieceBefore.resting) {
+        // Struck and at the other ball between two images: it came along the line on which that one left.
+        const TablePoint met = place - (2.0 * radius_m_) * unit(start.after);
+        if (distance(there, met) < 2.5 * interval_s_ * length(start.after)) there = met;
+      }
       const double gap_m = distance(there, place) - 2.0 * radius_m_;
       if (gap_m > 2.0 * kGap_m) continue;
       const double along = cosine(start.after, place - there);

@@ -291,32 +291,46 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
   const Unknowns best = basins.front().at;
 
   // Each basin counts by its likelihood; basins that are the same place count once.
-  Eigen::Matrix<double, 5, 1> mean = Eigen::Matrix<double, 5, 1>::Zero();
-  Eigen::Matrix<double, 5, 5> second = Eigen::Matrix<double, 5, 5>::Zero();
-  double total = 0.0;
-  std::vector<Unknowns> counted;
+  using Few = Eigen::Matrix<double, 5, 5>;
+  struct Counted {
+    Unknowns at;
+    double weight = 0.0;
+    Few covariance;
+  };
+  std::vector<Counted> counted;
   for (const Basin& basin : basins) {
     if (basin.cost > basins.front().cost + 14.0) continue;
-    const bool again = std::ranges::any_of(counted, [&](const Unknowns& other) {
-      return std::abs(other[kForward] - basin.at[kForward]) < 0.03 && std::abs(other[kLogHop] - basin.at[kLogHop]) < 0.1;
+    const bool again = std::ranges::any_of(counted, [&](const Counted& other) {
+      return std::abs(other.at[kForward] - basin.at[kForward]) < 0.03 &&
+             std::abs(other.at[kLogHop] - basin.at[kLogHop]) < 0.1;
     });
     if (again) continue;
-    counted.push_back(basin.at);
     const auto j = problem.jacobian(basin.at);
     const Square normal = j.transpose() * j;
     const Square covariance = normal.inverse();
-    const double determinant = covariance.determinant();
-    if (!(determinant > 0.0) || !std::isfinite(determinant)) continue;
-    const double weight = std::exp(-0.5 * (basin.cost - basins.front().cost)) * std::sqrt(determinant);
-    Eigen::Matrix<double, 5, 1> offset = (basin.at - best).head<5>();
+    if (!covariance.allFinite() || covariance.diagonal().minCoeff() < 0.0) continue;
+    counted.push_back({basin.at, std::exp(-0.5 * (basin.cost - basins.front().cost)),
+                       covariance.topLeftCorner<5, 5>()});
+  }
+  if (counted.empty()) return fit;
+  // A basin that ends on a bend of the cost (a landing, the start of rolling) has no true second derivative there; its
+  // covariance is taken from the basin that is sure of itself.
+  const Counted surest = *std::ranges::min_element(
+      counted, {}, [](const Counted& one) { return one.covariance(kSpeed, kSpeed); });
+  Eigen::Matrix<double, 5, 1> mean = Eigen::Matrix<double, 5, 1>::Zero();
+  Few second = Few::Zero();
+  double total = 0.0;
+  for (const Counted& one : counted) {
+    const bool onBend = one.covariance(kSpeed, kSpeed) > 16.0 * surest.covariance(kSpeed, kSpeed);
+    Eigen::Matrix<double, 5, 1> offset = (one.at - best).head<5>();
     offset[kAim] = wrapAngle(offset[kAim]);
-    total += weight;
-    mean += weight * offset;
-    second += weight * (covariance.topLeftCorner<5, 5>() + offset * offset.transpose());
+    total += one.weight;
+    mean += one.weight * offset;
+    second += one.weight * ((onBend ? surest.covariance : one.covariance) + offset * offset.transpose());
   }
   if (!(total > 0.0)) return fit;
   mean /= total;
-  const Eigen::Matrix<double, 5, 5> covariance = second / total - mean * mean.transpose();
+  const Few covariance = second / total - mean * mean.transpose();
 
   const double freedom = std::max(1.0, 2.0 * problem.weightSum() - 5.0);
   fit.chiSquare = problem.pointChiSquare(best) / freedom;

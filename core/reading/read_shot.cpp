@@ -25,6 +25,9 @@ constexpr double kSplitWay_m = 0.003;
 /// A jump of this share of the speed is an impact; a hop after an elevated stroke makes smaller ones.
 constexpr double kLargeJump = 0.25;
 
+/// A ball that seems to rest may creep on for this long.
+constexpr double kRollEnd_s = 0.4;
+
 /// One ball with what became of it.
 struct Follower {
   BallName ball;
@@ -204,8 +207,16 @@ class ShotStory {
   }
 
   [[nodiscard]] static TablePoint restOf(const Follower& follower) {
+    const BallPath& path = follower.motion.path;
     const MotionPiece& last = follower.motion.pieces.back();
-    return last.resting ? last.position : follower.motion.path.back().position;
+    if (!last.resting) return path.back().position;
+    // The first moments of rest may still be the end of a roll.
+    const double from_s = std::min(last.start_s + kRollEnd_s, path.back().time_s - kStillWindow_s);
+    BallPath rest;
+    for (const PathPoint& point : path) {
+      if (point.time_s >= std::max(from_s, last.start_s)) rest.push_back(point);
+    }
+    return restingPlace(rest).position;
   }
 
   void noteDelivery(const Follower& cue) {

@@ -52,6 +52,10 @@ void RestWatch::measure(const PathPoint& point) {
       if (returned) {
         departure_.clear();
         still_ = true;
+        if (point.time_s - placedSince_s_ < kSettling_s && windowIsStill()) {
+          settle();
+          return;
+        }
         const double weight = 1.0 / (point.standardUncertainty_m * point.standardUncertainty_m);
         weight_ = std::min(weight_ + weight, kMostPoints * weight);
         place_->position = place_->position + (weight / weight_) * (point.position - place_->position);
@@ -63,18 +67,23 @@ void RestWatch::measure(const PathPoint& point) {
   departure_.push_back(point);
   if (departure_.size() >= 2) still_ = false;
   if (windowIsStill()) {
-    const std::vector<PathPoint> points(window_.begin(), window_.end());
-    place_ = restingPlace(points);
-    weight_ = 1.0 / (place_->standardUncertainty_m * place_->standardUncertainty_m);
-    placedSince_s_ = points.front().time_s;
+    settle();
+    placedSince_s_ = window_.front().time_s;
     lastAtPlace_s_ = point.time_s;
     departure_.clear();
     still_ = true;
+    putDown_ = taken_;
     taken_ = false;
     return;
   }
   const double oldest_s = departure_.front().time_s;
   if (point.time_s - oldest_s > kDepartureKept_s) departure_.pop_back();
+}
+
+void RestWatch::settle() {
+  const std::vector<PathPoint> points(window_.begin(), window_.end());
+  place_ = restingPlace(points);
+  weight_ = 1.0 / (place_->standardUncertainty_m * place_->standardUncertainty_m);
 }
 
 bool RestWatch::windowIsStill() const {

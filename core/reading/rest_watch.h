@@ -35,9 +35,13 @@ class RestWatch {
   [[nodiscard]] double now_s() const { return now_s_; }
   /// Whether a person held it, or it was away for long, since it last lay still.
   [[nodiscard]] bool wasTaken() const { return taken_; }
+  /// Whether it was taken before it came to lie where it lies.
+  [[nodiscard]] bool wasPutDown() const { return putDown_; }
 
  private:
   void measure(const PathPoint& point);
+  /// Takes the place from the window.
+  void settle();
   [[nodiscard]] bool windowIsStill() const;
 
   std::deque<PathPoint> window_;
@@ -50,10 +54,13 @@ class RestWatch {
   double now_s_ = 0.0;
   bool still_ = false;
   bool taken_ = false;
+  bool putDown_ = false;
 };
 
 /// How long a ball must be seen without moving before it counts as still, s. The slowest roll that passes for rest
 /// ends within this time at the least rolling friction (0.005).
 inline constexpr double kStillWindow_s = 0.3;
+/// How long a place is taken from the latest window alone, s: a hand may still be adjusting, a roll just ending.
+inline constexpr double kSettling_s = 0.6;
 
 }  // namespace ferrule

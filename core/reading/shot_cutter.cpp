@@ -12,6 +12,8 @@ namespace {
 constexpr double kHistory_s = 1.2;
 /// A shot holds this much before its strike.
 constexpr double kLead_s = 0.8;
+/// A shot holds this much after its end: what passes for rest may creep on for 0.2 s, and places are averaged over it.
+constexpr double kTail_s = 0.35;
 /// How long a ball that is not seen holds up the end of a shot: long when it may be rolling on under an arm, short when
 /// it was lost near a pocket.
 constexpr double kPatience_s = 1.5;
@@ -36,6 +38,8 @@ ShotCutter::ShotCutter(const MeasuredTable& measured) : radius_m_(measured.balls
 }
 
 void ShotCutter::feed(const ImageReading& reading) {
+  if (!started_) filmStart_s_ = reading.time_s;
+  started_ = true;
   history_.push_back(reading);
   while (history_.front().time_s < reading.time_s - kHistory_s) history_.pop_front();
   interval_s_ = imageInterval_s(std::vector<ImageReading>(
@@ -49,7 +53,12 @@ void ShotCutter::feed(const ImageReading& reading) {
     if (!inShot_) open(strike_s);
   }
   if (!inShot_) return;
-  if (reading.time_s > current_.strike_s + 2.0 * kStillWindow_s && everythingSettled()) {
+  if (!everythingSettled()) {
+    settledSince_s_.reset();
+  } else if (!settledSince_s_) {
+    settledSince_s_ = reading.time_s;
+  }
+  if (settledSince_s_ && reading.time_s >= std::max(*settledSince_s_, current_.strike_s + kStillWindow_s) + kTail_s) {
     close(true);
   } else if (reading.time_s > current_.strike_s + kLongestShot_s) {
     close(false);
@@ -60,21 +69,22 @@ void ShotCutter::watch(const ImageReading& reading) {
   for (int number = 0; number < BallName::kCount; ++number) {
     const BallName ball(number);
     RestWatch& watch = watches_[indexOf(ball)];
-    const bool wasStill = watch.still();
-    const bool wasTaken = watch.wasTaken();
     watch.add(reading.time_s, sampleOf(reading, ball));
-    if (watch.still() && !wasStill && (!inShot_ || wasTaken)) notePlacement(ball, watch, reading.time_s);
+    if (watch.still() && reading.time_s - watch.placedSince_s() >= kSettling_s) notePlacement(ball);
   }
 }
 
-void ShotCutter::notePlacement(BallName ball, const RestWatch& watch, double time_s) {
+void ShotCutter::notePlacement(BallName ball) {
+  const RestWatch& watch = watches_[indexOf(ball)];
+  // During a shot a ball comes to rest by itself, unless it was taken up before.
+  if (inShot_ && !watch.wasPutDown()) return;
   std::optional<TablePoint>& told = toldPlaces_[indexOf(ball)];
   const TablePoint place = watch.place()->position;
   const bool known = told.has_value();
   const double uncertainty_m = watch.latest()->standardUncertainty_m;
   if (known && distance(*told, place) <= std::max(kMoved_m, 5.0 * uncertainty_m)) return;
   told = place;
-  if (known || hadShot_ || time_s > kFilmStart_s + history_.front().time_s) {
+  if (known || hadShot_ || watch.placedSince_s() > filmStart_s_ + kFilmStart_s) {
     placements_.push_back({ball, watch.placedSince_s(), place});
   }
 }
@@ -132,10 +142,16 @@ bool ShotCutter::everythingSettled() const {
 }
 
 void ShotCutter::open(double strike_s) {
+  // Struck as soon as it lay still.
+  if (!toldPlaces_[indexOf(kCueBall)] ||
+      distance(*toldPlaces_[indexOf(kCueBall)], watches_[indexOf(kCueBall)].place()->position) > kMoved_m) {
+    notePlacement(kCueBall);
+  }
   inShot_ = true;
   hadShot_ = true;
   current_ = {};
   current_.strike_s = strike_s;
+  settledSince_s_.reset();
   for (const ImageReading& reading : history_) {
     if (reading.time_s >= strike_s - kLead_s) current_.readings.push_back(reading);
   }

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <deque>
+#include <optional>
 #include <vector>
 
 #include "core/reading/onset.h"
@@ -38,7 +39,7 @@ class ShotCutter {
 
  private:
   void watch(const ImageReading& reading);
-  void notePlacement(BallName ball, const RestWatch& watch, double time_s);
+  void notePlacement(BallName ball);
   [[nodiscard]] bool cueBallWasStruck(double& strike_s) const;
   [[nodiscard]] bool wasHitByAnother(double time_s) const;
   [[nodiscard]] bool everythingSettled() const;
@@ -50,8 +51,11 @@ class ShotCutter {
   std::array<RestWatch, BallName::kCount> watches_;
   /// The place that has been told already, as a placement or as the end of a shot.
   std::array<std::optional<TablePoint>, BallName::kCount> toldPlaces_;
+  double filmStart_s_ = 0.0;
+  bool started_ = false;
   std::deque<ImageReading> history_;
   double interval_s_ = 1.0 / 30.0;
+  std::optional<double> settledSince_s_;
   bool inShot_ = false;
   bool hadShot_ = false;
   CutShot current_;
