@@ -1,10 +1,63 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <QCoreApplication>
+#include <QApplication>
+#include <QDir>
+#include <QFileInfo>
+#include <QSettings>
+#include <QStandardPaths>
+#include <clocale>
+#include <cstdio>
 
 #include "app/console/console.h"
+#include "app/film/film_file.h"
+#include "app/review/record_source.h"
+#include "app/window/appearance.h"
+#include "app/window/languages.h"
+#include "app/window/main_window.h"
+#include "app/window/window_call.h"
+
+namespace {
+
+/// The demo as packaging/run measured it, or where the package puts it.
+QString demoRecord() {
+  const QString measured = QStandardPaths::locate(QStandardPaths::GenericDataLocation,
+                                                  QStringLiteral("ferrule/demo.sqlite"));
+  if (!measured.isEmpty()) return measured;
+  const QDir program(QCoreApplication::applicationDirPath());
+  const QString packaged = QDir::cleanPath(program.absoluteFilePath(QStringLiteral("../share/ferrule/demo/demo.sqlite")));
+  return QFileInfo::exists(packaged) ? packaged : QString();
+}
+
+int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
+  QApplication application(argc, argv);
+  // Qt takes the user's decimal comma for the C library as well; our files need the point.
+  std::setlocale(LC_NUMERIC, "C");
+  QCoreApplication::setApplicationName(QStringLiteral("ferrule"));
+  QCoreApplication::setOrganizationName(QStringLiteral("ferrule"));
+  QCoreApplication::setApplicationVersion(QStringLiteral(FERRULE_VERSION));
+  QGuiApplication::setApplicationDisplayName(QStringLiteral("Ferrule"));
+  QGuiApplication::setDesktopFileName(QStringLiteral("ferrule"));
+  ferrule::loadTranslations(application);
+  ferrule::applyAppearance(
+      ferrule::appearanceFromSetting(QSettings().value(QStringLiteral("window/appearance")).toString()));
+  ferrule::MainWindow window({ferrule::openRecordSource, ferrule::openFilmFile, demoRecord()});
+  window.start(QString::fromStdString(call.record));
+  window.show();
+  return QApplication::exec();
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
-  // The record's database driver is found through it.
-  const QCoreApplication application(argc, argv);
-  return ferrule::runConsole(argc, argv);
+  const auto call = ferrule::windowCallFrom(argc, argv);
+  if (!call) {
+    // The record's database driver is found through it.
+    const QCoreApplication application(argc, argv);
+    return ferrule::runConsole(argc, argv);
+  }
+  if (!ferrule::hasDisplay()) {
+    std::fputs("There is no display to open the window on; run this in a desktop session, or give a command "
+               "(ferrule --help).\n", stderr);
+    return 1;
+  }
+  return runWindow(argc, argv, *call);
 }

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "app/film/film_pictures.h"
+#include "app/picture/picture_view.h"
+#include "app/review/moment.h"
+#include "core/camera/rig.h"
+#include "core/table/ball_set.h"
+
+namespace ferrule {
+
+/// One image of the film with the ways of the shot projected onto it. What is drawn over the picture belongs to the
+/// picture's own time.
+class FilmView : public PictureView {
+  Q_OBJECT
+ public:
+  explicit FilmView(QWidget* parent = nullptr);
+
+  void setShot(std::shared_ptr<const StoredShot> shot);
+  /// Without a rig nothing is drawn over the film.
+  void setRig(const std::optional<Rig>& rig);
+  void setBallSet(const BallSet& balls);
+  void setPicture(const FilmPicture& picture);
+  void clearPicture();
+  [[nodiscard]] bool hasPicture() const { return !picture_.picture.isNull(); }
+  [[nodiscard]] const FilmPicture& picture() const { return picture_; }
+  /// Where a ball's centre at a table point is drawn.
+  [[nodiscard]] std::optional<QPointF> screenFromTable(TablePoint point) const;
+
+ protected:
+  QSizeF contentSize() const override;
+  std::optional<BallName> ballUnder(const QPointF& place) const override;
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  [[nodiscard]] double scaleAt(TablePoint point) const;
+
+  std::shared_ptr<const StoredShot> shot_;
+  std::optional<Rig> rig_;
+  BallSet balls_ = poolBalls();
+  FilmPicture picture_;
+  std::vector<BallNow> ballsNow_;  ///< at the picture's time
+};
+
+}  // namespace ferrule

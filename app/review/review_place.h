@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/review/review_desk.h"
+#include "app/window/place.h"
+#include "app/window/places.h"
+
+class QLabel;
+class QPushButton;
+class QSplitter;
+class QStackedWidget;
+class QTreeView;
+
+namespace ferrule {
+
+class FilmView;
+class PlanView;
+class ShotPanel;
+class ShotTreeModel;
+class TimeLine;
+
+enum class PictureMode { Plan, Film, Both };
+
+/// Review: sessions, frames and shots on the left, plan and film in the middle over the time line, the shot's details on
+/// the right.
+class ReviewPlace : public Place {
+  Q_OBJECT
+ public:
+  ReviewPlace(const Openers& openers, const ActionSet& actions, QWidget* parent = nullptr);
+
+  bool act(ActionId action) override;
+  void openRecord(const QString& path) override;
+  void setNumbers(const Numbers& numbers) override;
+  void save(QSettings& settings) const override;
+  void restore(const QSettings& settings) override;
+
+  [[nodiscard]] ReviewDesk& desk() { return desk_; }
+  [[nodiscard]] PictureMode mode() const { return mode_; }
+  void setMode(PictureMode mode);
+
+ private:
+  QWidget* makePictures(const ActionSet& actions);
+  QWidget* makeEmpty(const ActionSet& actions);
+  QWidget* makeTransport(const ActionSet& actions);
+  QWidget* makeHeader(const ActionSet& actions);
+  void connectDesk();
+  void connectViews();
+  void showContent();
+  void showShot();
+  void showMoment();
+  void showFilmState();
+  void askForPicture();
+  void findFilm();
+  void takeChosen();
+  void tell(const QString& sentence);
+
+  ReviewDesk desk_;
+  Numbers numbers_;
+  QString demoRecord_;
+  PictureMode mode_ = PictureMode::Plan;
+  ShotTreeModel* model_;
+  QStackedWidget* stack_;
+  QSplitter* columns_;
+  QSplitter* pictures_;
+  QTreeView* tree_;
+  PlanView* plan_;
+  FilmView* film_;
+  QStackedWidget* filmStack_;  ///< the film, or why there is none
+  QLabel* filmWords_;
+  QPushButton* filmButton_;
+  TimeLine* timeLine_;
+  ShotPanel* panel_;
+  QLabel* title_;
+  QLabel* subtitle_;
+  QLabel* moment_;
+  QLabel* message_;
+  bool followsTree_ = true;  ///< false while the tree is moved by the desk
+};
+
+}  // namespace ferrule

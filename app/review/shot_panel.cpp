@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/review/shot_panel.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QScrollBar>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "app/review/event_list_model.h"
+#include "app/review/shot_words.h"
+#include "app/review/tip_point_view.h"
+#include "app/window/inks.h"
+#include "app/words/trade_words.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr int kMargin_px = 16;
+constexpr int kEventRow_px = 24;
+
+}  // namespace
+
+ShotPanel::ShotPanel(QWidget* parent) : QScrollArea(parent), events_(new EventListModel(this)) {
+  setObjectName(QStringLiteral("shotPanel"));
+  setAccessibleName(tr("Details of the shot"));
+  setFrameShape(QFrame::NoFrame);
+  setWidgetResizable(true);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setBackgroundRole(QPalette::Base);
+  setMinimumWidth(260);
+  rebuild();
+}
+
+void ShotPanel::setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured) {
+  shot_ = std::move(shot);
+  measured_ = measured;
+  rebuild();
+}
+
+void ShotPanel::setNumbers(const Numbers& numbers) {
+  numbers_ = numbers;
+  events_->setNumbers(numbers);
+  rebuild();
+}
+
+void ShotPanel::setTime(double time_s, double spacing_s) {
+  time_s_ = time_s;
+  spacing_s_ = spacing_s;
+  if (eventView_ == nullptr) return;
+  const int row = events_->rowAt(time_s_, spacing_s_);
+  if (row < 0) {
+    eventView_->clearSelection();
+  } else if (eventView_->currentIndex().row() != row || !eventView_->selectionModel()->hasSelection()) {
+    eventView_->selectRow(row);
+  }
+}
+
+QLabel* ShotPanel::label(const QString& text, double factor, bool bold, bool quiet) {
+  auto* made = new QLabel(text);
+  made->setTextFormat(Qt::PlainText);
+  made->setWordWrap(true);
+  made->setFont(withTabularFigures(scaled(font(), factor, bold)));
+  if (quiet) {
+    QPalette colours = palette();
+    colours.setColor(QPalette::WindowText, inksFor(palette()).quiet);
+    made->setPalette(colours);
+  }
+  // After the palette: a selectable label takes its colours over only once.
+  made->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  return made;
+}
+
+QLabel* ShotPanel::sectionTitle(const QString& text) {
+  QLabel* title = label(text, 0.88, true, true);
+  title->setContentsMargins(0, 12, 0, 0);
+  return title;
+}
+
+void ShotPanel::rebuild() {
+  const int scroll = verticalScrollBar()->value();
+  auto* content = new QWidget;
+  content->setBackgroundRole(QPalette::Base);
+  content->setAutoFillBackground(true);
+  auto* column = new QVBoxLayout(content);
+  column->setContentsMargins(kMargin_px, 12, kMargin_px, kMargin_px);
+  column->setSpacing(4);
+  eventView_ = nullptr;
+  if (shot_) {
+    const ShotReading& reading = shot_->reading;
+    QLabel* heading = label(shotHeading(reading), 1.18, true, false);
+    heading->setObjectName(QStringLiteral("shotHeading"));
+    column->addWidget(heading);
+    QStringList under;
+    if (!shot_->playerName.empty()) under << QString::fromStdString(shot_->playerName);
+    const QString geometry = geometryWords(reading, measured_, numbers_);
+    if (!geometry.isEmpty()) under << geometry;
+    if (!under.isEmpty()) column->addWidget(label(under.join(QStringLiteral(" · ")), 1.0, false, true));
+    addStruck(*column);
+    addHappened(*column);
+    addLines(*column, tr("Where everything rested"), restWords(reading, measured_, numbers_),
+             QStringLiteral("restLines"));
+    addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
+    QStringList notes;
+    for (const Note& note : shot_->notes) notes << QString::fromStdString(note.text);
+    addLines(*column, tr("Notes"), notes, QStringLiteral("noteLines"));
+  } else {
+    column->addWidget(label(tr("Choose a shot to read what was struck and what happened."), 1.0, false, true));
+  }
+  column->addStretch(1);
+  setWidget(content);
+  verticalScrollBar()->setValue(scroll);
+  setTime(time_s_, spacing_s_);
+}
+
+void ShotPanel::addStruck(QVBoxLayout& column) {
+  column.addWidget(sectionTitle(tr("What was struck")));
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(4);
+  grid->setColumnStretch(2, 1);
+  grid->setColumnMinimumWidth(0, 88);
+  int row = 0;
+  for (const ValueLine& line : deliveryLines(shot_->reading.delivery, numbers_)) {
+    grid->addWidget(label(line.name, 1.0, false, false), row, 0, Qt::AlignTop);
+    if (line.shown.value.isEmpty()) {
+      const QString words = tr("not observable: %1").arg(line.whyNot);
+      grid->addWidget(label(words, 1.0, false, true), row, 1, 1, 2);
+    } else {
+      QLabel* value = label(line.shown.value, 1.0, true, false);
+      value->setWordWrap(false);
+      value->setAlignment(Qt::AlignRight);
+      value->setAccessibleName(QStringLiteral("%1 %2 %3").arg(line.name, line.shown.value, line.shown.uncertainty));
+      grid->addWidget(value, row, 1);
+      grid->addWidget(label(line.shown.uncertainty, 0.85, false, true), row, 2, Qt::AlignBottom);
+    }
+    ++row;
+  }
+  column.addLayout(grid);
+  const Delivery& delivery = shot_->reading.delivery;
+  if (delivery.side || delivery.height) {
+    auto* tip = new QHBoxLayout;
+    tip->setSpacing(12);
+    tip->setContentsMargins(0, 8, 0, 0);
+    auto* face = new TipPointView;
+    face->setPoint(delivery.side, delivery.height);
+    tip->addWidget(face);
+    const QString words = delivery.side && delivery.height
+                              ? tipWords(*delivery.side, *delivery.height, measured_.balls.radius_m(), numbers_)
+                              : tr("Only one direction of the offset can be seen: the band holds the tip point.");
+    tip->addWidget(label(words + QLatin1Char('\n') + tr("Dotted ring: miscue limit."), 1.0, false, true), 1);
+    column.addLayout(tip);
+  }
+  column.addWidget(label(tr("± one standard uncertainty. R: ball radius, + right and above."), 0.85, false, true));
+}
+
+void ShotPanel::addHappened(QVBoxLayout& column) {
+  const ShotReading& reading = shot_->reading;
+  column.addWidget(sectionTitle(tr("What happened")));
+  column.addWidget(label(reading.firstContact ? tr("First contact: %1").arg(ballWords(*reading.firstContact))
+                                              : tr("The cue ball met no ball."),
+                         1.0, false, false));
+  QStringList fallen;
+  for (const PocketedBall& ball : reading.pocketed) {
+    fallen << tr("%1, %2", "ball and pocket").arg(ballWords(ball.ball), pocketWords(ball.pocket));
+  }
+  column.addWidget(label(fallen.isEmpty() ? tr("Nothing fell.") : tr("Fell: %1").arg(fallen.join(QStringLiteral("; "))),
+                         1.0, false, false));
+  const QString error = lineErrorWords(reading, measured_, numbers_);
+  if (!error.isEmpty()) column.addWidget(label(error, 1.0, false, false));
+
+  events_->setShot(reading);
+  auto* view = new QTableView;
+  view->setObjectName(QStringLiteral("eventList"));
+  view->setAccessibleName(tr("Events of the shot, seconds after the strike"));
+  view->setModel(events_);
+  view->setFrameShape(QFrame::NoFrame);
+  view->setShowGrid(false);
+  view->setFont(withTabularFigures(font()));
+  view->horizontalHeader()->hide();
+  view->verticalHeader()->hide();
+  view->verticalHeader()->setDefaultSectionSize(kEventRow_px);
+  view->verticalHeader()->setMinimumSectionSize(kEventRow_px);
+  view->horizontalHeader()->setSectionResizeMode(EventListModel::Time, QHeaderView::ResizeToContents);
+  view->horizontalHeader()->setSectionResizeMode(EventListModel::Words, QHeaderView::Stretch);
+  view->setSelectionBehavior(QAbstractItemView::SelectRows);
+  view->setSelectionMode(QAbstractItemView::SingleSelection);
+  view->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  view->setTextElideMode(Qt::ElideRight);
+  view->setTabKeyNavigation(false);
+  view->setFixedHeight(events_->rowCount() * kEventRow_px + 2);
+  connect(view, &QTableView::clicked, this, [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
+  connect(view, &QTableView::activated, this, [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
+  eventView_ = view;
+  column.addWidget(view);
+}
+
+void ShotPanel::addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name) {
+  if (lines.isEmpty()) return;
+  column.addWidget(sectionTitle(title));
+  QLabel* text = label(lines.join(QLatin1Char('\n')), 1.0, false, false);
+  text->setObjectName(name);
+  column.addWidget(text);
+}
+
+void ShotPanel::changeEvent(QEvent* event) {
+  QScrollArea::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) rebuild();
+}
+
+}  // namespace ferrule

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QScrollArea>
+#include <memory>
+
+#include "app/review/review_source.h"
+#include "app/words/numbers.h"
+
+class QLabel;
+class QTableView;
+class QVBoxLayout;
+
+namespace ferrule {
+
+class EventListModel;
+
+/// One shot, read from top to bottom like a sentence: what it was, what was struck, what happened, where everything
+/// came to rest, how it is ruled.
+class ShotPanel : public QScrollArea {
+  Q_OBJECT
+ public:
+  explicit ShotPanel(QWidget* parent = nullptr);
+
+  void setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured);
+  void setNumbers(const Numbers& numbers);
+  /// Marks the event that has just happened at an image; spacing_s: between images.
+  void setTime(double time_s, double spacing_s);
+
+ signals:
+  /// A film time was chosen from the events.
+  void timeChosen(double time_s);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void rebuild();
+  void addStruck(QVBoxLayout& column);
+  void addHappened(QVBoxLayout& column);
+  void addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name);
+  QLabel* label(const QString& text, double factor, bool bold, bool quiet);
+  QLabel* sectionTitle(const QString& text);
+
+  std::shared_ptr<const StoredShot> shot_;
+  MeasuredTable measured_;
+  Numbers numbers_;
+  EventListModel* events_;
+  QTableView* eventView_ = nullptr;
+  double time_s_ = 0.0;
+  double spacing_s_ = 0.0;
+};
+
+}  // namespace ferrule

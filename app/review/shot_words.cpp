@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/review/shot_words.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "app/words/trade_words.h"
+
+namespace ferrule {
+
+namespace {
+
+struct ShotWords {
+  Q_DECLARE_TR_FUNCTIONS(ShotWords)
+};
+
+/// A ball that lies closer than this to where it lay did not move.
+constexpr double kUnmoved_m = 0.004;
+
+const BallAt* find(const Position& position, BallName ball) {
+  const auto found = std::ranges::find(position, ball, &BallAt::ball);
+  return found == position.end() ? nullptr : &*found;
+}
+
+TablePoint mouthOf(const Table& table, PocketName name) {
+  for (const Pocket& pocket : pockets(table)) {
+    if (pocket.name == name) return pocket.mouth;
+  }
+  return {};
+}
+
+QString fromEnd(const Table& table, TablePoint point, const Numbers& numbers) {
+  const double toFoot_m = table.length_m / 2.0 - point.x;
+  const double toHead_m = table.length_m / 2.0 + point.x;
+  return toFoot_m < toHead_m ? ShotWords::tr("%1 from the foot cushion").arg(numbers.metres(toFoot_m))
+                             : ShotWords::tr("%1 from the head cushion").arg(numbers.metres(toHead_m));
+}
+
+QString fromSide(const Table& table, TablePoint point, const Numbers& numbers) {
+  const double toLeft_m = table.width_m / 2.0 - point.y;
+  const double toRight_m = table.width_m / 2.0 + point.y;
+  return toLeft_m < toRight_m ? ShotWords::tr("%1 from the left").arg(numbers.metres(toLeft_m))
+                              : ShotWords::tr("%1 from the right").arg(numbers.metres(toRight_m));
+}
+
+QString atStart(QString text) {
+  if (!text.isEmpty()) text[0] = text[0].toUpper();
+  return text;
+}
+
+QString fieldWords(const std::string& field) {
+  if (field == toText(ShotField::Player)) return ShotWords::tr("player");
+  if (field == toText(ShotField::Outcome)) return ShotWords::tr("result");
+  if (field == toText(ShotField::FirstContact)) return ShotWords::tr("first contact");
+  if (field == toText(ShotField::Scratch)) return ShotWords::tr("scratch");
+  if (field == toText(ShotField::TargetBall)) return ShotWords::tr("ball");
+  if (field == toText(ShotField::TargetPocket)) return ShotWords::tr("pocket");
+  return QString::fromStdString(field);
+}
+
+/// A value in the words of the files, in the user's language where it is one of the trade's words.
+QString fileValueWords(const std::optional<std::string>& value) {
+  if (!value) return ShotWords::tr("unknown");
+  if (const auto outcome = outcomeFromText(*value)) return outcomeWords(*outcome);
+  if (const auto pocket = pocketFromText(*value)) return pocketWords(*pocket);
+  if (const auto ball = ballFromText(*value)) return ballShort(*ball);
+  if (*value == "true") return ShotWords::tr("yes");
+  if (*value == "false") return ShotWords::tr("no");
+  return QString::fromStdString(*value);
+}
+
+}  // namespace
+
+std::vector<ValueLine> deliveryLines(const Delivery& delivery, const Numbers& numbers) {
+  const auto line = [](const QString& name, const std::optional<Measured>& value, const QString& whyNot, auto show) {
+    return value ? ValueLine{name, show(*value), {}} : ValueLine{name, {}, whyNot};
+  };
+  const auto angle = [&](const Measured& value) { return numbers.degrees(value); };
+  const auto speed = [&](const Measured& value) { return numbers.speed(value); };
+  const auto offset = [&](const Measured& value) { return numbers.radii(value); };
+  const QString hidden = ShotWords::tr("the cue ball was hidden");
+  return {
+      line(ShotWords::tr("Aim"), delivery.aim_rad, hidden, angle),
+      line(ShotWords::tr("Speed"), delivery.speed_mps, hidden, speed),
+      line(ShotWords::tr("Tip side"), delivery.side, ShotWords::tr("nothing that it did shows the spin"), offset),
+      line(ShotWords::tr("Tip height"), delivery.height, ShotWords::tr("nothing that it did shows the spin"), offset),
+      line(ShotWords::tr("Elevation"), delivery.elevation_rad, ShotWords::tr("no curve and no hop"), angle),
+  };
+}
+
+QString geometryWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {
+  if (!shot.target) return {};
+  QStringList parts;
+  if (shot.target->cut_rad) parts << ShotWords::tr("cut %1").arg(numbers.degrees(*shot.target->cut_rad, 0));
+  const BallAt* cueBall = find(shot.before, kCueBall);
+  const BallAt* object = find(shot.before, shot.target->ball);
+  if (cueBall != nullptr && object != nullptr) {
+    parts << ShotWords::tr("%1 to the ball").arg(numbers.metres(distance(cueBall->position, object->position)));
+  }
+  if (object != nullptr) {
+    const double toPocket_m = distance(object->position, mouthOf(measured.table, shot.target->pocket));
+    parts << ShotWords::tr("%1 to the pocket").arg(numbers.metres(toPocket_m));
+  }
+  return parts.join(QStringLiteral(", "));
+}
+
+QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {
+  if (!shot.target || !shot.target->lineError_rad) return {};
+  const double error_rad = std::abs(*shot.target->lineError_rad);
+  const BallAt* object = find(shot.before, shot.target->ball);
+  QString words = ShotWords::tr("%1 left the pocket's middle by %2")
+                      .arg(ballWordsAtStart(shot.target->ball), numbers.degrees(error_rad, 2));
+  if (object != nullptr) {
+    const double toPocket_m = distance(object->position, mouthOf(measured.table, shot.target->pocket));
+    words += ShotWords::tr(", %1 at the pocket").arg(numbers.millimetres(std::tan(error_rad) * toPocket_m));
+  }
+  if (shot.target->missSide) {
+    words += *shot.target->missSide == MissSide::Over ? ShotWords::tr(": cut too much, thin")
+                                                      : ShotWords::tr(": cut too little, thick");
+  }
+  return words + QLatin1Char('.');
+}
+
+QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {
+  QStringList lines;
+  int unmoved = 0;
+  for (const BallAt& rest : shot.after) {
+    const BallAt* start = find(shot.before, rest.ball);
+    if (start != nullptr && distance(start->position, rest.position) < kUnmoved_m) {
+      ++unmoved;
+      continue;
+    }
+    lines << ShotWords::tr("%1: %2, %3", "ball, along, across")
+                 .arg(ballWordsAtStart(rest.ball), fromEnd(measured.table, rest.position, numbers),
+                      fromSide(measured.table, rest.position, numbers));
+  }
+  if (unmoved > 0) lines << ShotWords::tr("%n ball(s) did not move.", nullptr, unmoved);
+  return lines;
+}
+
+QStringList outcomeLines(const StoredShot& shot) {
+  QStringList lines;
+  lines << QStringLiteral("%1 · %2").arg(atStart(outcomeWords(shot.reading.outcome)),
+                                         shot.corrections.empty() ? verdictWords(shot.reading.outcomeVerdict)
+                                                                  : ShotWords::tr("corrected by hand"));
+  for (const ValueCorrection& correction : shot.corrections) {
+    lines << ShotWords::tr("%1: measured %2, corrected to %3")
+                 .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
+                      fileValueWords(correction.corrected));
+  }
+  return lines;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,80 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The window and the program that opens it.
+# English holds the plural forms alone.
+set(translation_files ${CMAKE_SOURCE_DIR}/translations/ferrule_de.ts ${CMAKE_SOURCE_DIR}/translations/ferrule_en.ts)
+
+add_library(ferrule_window STATIC
+  film/film_file.cpp
+  film/film_service.cpp
+  picture/ball_painter.cpp
+  picture/film_view.cpp
+  picture/picture_view.cpp
+  picture/plan_mapping.cpp
+  picture/plan_view.cpp
+  picture/shot_painter.cpp
+  picture/table_painter.cpp
+  review/event_list_model.cpp
+  review/legend.cpp
+  review/moment.cpp
+  review/outcome_mark.cpp
+  review/picture_splitter.cpp
+  review/playhead.cpp
+  review/record_service.cpp
+  review/record_source.cpp
+  review/review_desk.cpp
+  review/review_layout.cpp
+  review/review_place.cpp
+  review/review_words.cpp
+  review/shot_panel.cpp
+  review/shot_row_delegate.cpp
+  review/shot_tree_model.cpp
+  review/shot_words.cpp
+  review/time_axis.cpp
+  review/time_line.cpp
+  review/tip_point_view.cpp
+  window/actions.cpp
+  window/appearance.cpp
+  window/card.cpp
+  window/ink_icon.cpp
+  window/inks.cpp
+  window/key_page.cpp
+  window/languages.cpp
+  window/main_window.cpp
+  window/place_list.cpp
+  window/places.cpp
+  window/window_call.cpp
+  words/numbers.cpp
+  words/trade_words.cpp
+  ${CMAKE_SOURCE_DIR}/resources/icons/icons.qrc)
+add_library(Ferrule::window ALIAS ferrule_window)
+set_target_properties(ferrule_window PROPERTIES AUTOMOC ON AUTORCC ON)
+target_include_directories(ferrule_window PUBLIC ${CMAKE_SOURCE_DIR})
+target_link_libraries(ferrule_window PUBLIC
+  Ferrule::console Ferrule::record Ferrule::vision Qt6::Widgets Qt6::Svg)
+# Headers are found from the root of the tree; they lie beside their sources for moc all the same.
+target_sources(ferrule_window PRIVATE
+  picture/film_view.h picture/picture_view.h picture/plan_view.h film/film_service.h
+  review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
+  review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
+  review/tip_point_view.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
+  window/place_list.h)
+
+# Reading Qt and the record's values costs more than any file here that uses them.
+target_precompile_headers(ferrule_window PRIVATE <QtWidgets> <memory> <optional> <string> <vector>
+  ${CMAKE_SOURCE_DIR}/core/record/record_values.h)
+
+# The window's words in other languages, inside the library.
+qt_add_lrelease(ferrule_window TS_FILES ${translation_files} QM_FILES_OUTPUT_VARIABLE qm_files)
+set(translations_qrc ${CMAKE_CURRENT_BINARY_DIR}/translations.qrc)
+file(WRITE ${translations_qrc} "<RCC><qresource prefix=\"/translations\">\n")
+foreach(qm ${qm_files})
+  get_filename_component(qm_name ${qm} NAME)
+  file(APPEND ${translations_qrc} "  <file alias=\"${qm_name}\">${qm}</file>\n")
+endforeach()
+file(APPEND ${translations_qrc} "</qresource></RCC>\n")
+qt_add_lupdate(ferrule_window TS_FILES ${translation_files})
+target_sources(ferrule_window PRIVATE ${translations_qrc})
+
+add_executable(ferrule main.cpp)
+target_link_libraries(ferrule PRIVATE Ferrule::window)
+target_compile_definitions(ferrule PRIVATE FERRULE_VERSION="${PROJECT_VERSION}")

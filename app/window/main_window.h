@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QMainWindow>
+#include <vector>
+
+#include "app/window/places.h"
+
+class QStackedWidget;
+
+namespace ferrule {
+
+class PlaceList;
+
+/// Composes the list of places, the places and the menus, and nothing else.
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+ public:
+  explicit MainWindow(const Openers& openers, QWidget* parent = nullptr);
+
+  /// Opens this record, or with an empty path the one that was open last.
+  void start(const QString& record);
+  [[nodiscard]] ActionSet& actions() { return *actions_; }
+  [[nodiscard]] Place* place(int row) const { return places_[static_cast<std::size_t>(row)]; }
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  void makeMenus();
+  void act(ActionId action);
+  void setSpeedUnit(SpeedUnit unit);
+  void chooseRecord();
+  void showAbout();
+
+  ActionSet* actions_;
+  PlaceList* list_;
+  QStackedWidget* stack_;
+  std::vector<Place*> places_;
+  SpeedUnit speedUnit_ = SpeedUnit::MetresPerSecond;
+};
+
+}  // namespace ferrule

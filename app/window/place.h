@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+#include "app/window/actions.h"
+#include "app/words/numbers.h"
+
+class QSettings;
+
+namespace ferrule {
+
+/// One place of the window. Opens alone in a test.
+class Place : public QWidget {
+  Q_OBJECT
+ public:
+  using QWidget::QWidget;
+
+  /// Carries out an action that belongs to the place; false when it means nothing here.
+  virtual bool act(ActionId action) = 0;
+  /// Opens a record, for the places that show one.
+  virtual void openRecord(const QString&) {}
+  virtual void setNumbers(const Numbers& numbers) = 0;
+  /// Selection, sizes, modes and zoom.
+  virtual void save(QSettings& settings) const = 0;
+  virtual void restore(const QSettings& settings) = 0;
+
+ signals:
+  /// Something the place wants the actions to show changed.
+  void actionsChanged();
+};
+
+}  // namespace ferrule

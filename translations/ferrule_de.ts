@@ -1,0 +1,1199 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
+<TS version="2.1" language="de">
+    <context>
+        <name>Actions</name>
+        <message>
+            <source>&amp;Open a record…</source>
+            <translation>Aufzeichnung ö&amp;ffnen …</translation>
+        </message>
+        <message>
+            <source>Open a record of measured sessions</source>
+            <translation>Eine Aufzeichnung gemessener Sitzungen öffnen</translation>
+        </message>
+        <message>
+            <source>&amp;Quit</source>
+            <translation>&amp;Beenden</translation>
+        </message>
+        <message>
+            <source>Close the window</source>
+            <translation>Das Fenster schließen</translation>
+        </message>
+        <message>
+            <source>&amp;Plan</source>
+            <translation>&amp;Draufsicht</translation>
+        </message>
+        <message>
+            <source>Show the table from above</source>
+            <translation>Den Tisch von oben zeigen</translation>
+        </message>
+        <message>
+            <source>&amp;Film</source>
+            <translation>&amp;Film</translation>
+        </message>
+        <message>
+            <source>Show the film with the measured ways</source>
+            <translation>Den Film mit den gemessenen Wegen zeigen</translation>
+        </message>
+        <message>
+            <source>&amp;Side by side</source>
+            <translation>&amp;Nebeneinander</translation>
+        </message>
+        <message>
+            <source>Show plan and film together</source>
+            <translation>Draufsicht und Film zugleich zeigen</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <translation>Ver&amp;größern</translation>
+        </message>
+        <message>
+            <source>Enlarge the picture</source>
+            <translation>Das Bild vergrößern</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <translation>Ver&amp;kleinern</translation>
+        </message>
+        <message>
+            <source>Make the picture smaller</source>
+            <translation>Das Bild verkleinern</translation>
+        </message>
+        <message>
+            <source>&amp;Whole table</source>
+            <translation>Gan&amp;zer Tisch</translation>
+        </message>
+        <message>
+            <source>Fit the whole picture into its space</source>
+            <translation>Das ganze Bild einpassen</translation>
+        </message>
+        <message>
+            <source>&amp;Narrow list of places</source>
+            <translation>&amp;Schmale Bereichsleiste</translation>
+        </message>
+        <message>
+            <source>Show the places as icons only</source>
+            <translation>Die Bereiche nur als Symbole zeigen</translation>
+        </message>
+        <message>
+            <source>&amp;Play</source>
+            <translation>&amp;Abspielen</translation>
+        </message>
+        <message>
+            <source>Play in real time, or pause</source>
+            <translation>In Echtzeit abspielen oder anhalten</translation>
+        </message>
+        <message>
+            <source>Image back</source>
+            <translation>Bild zurück</translation>
+        </message>
+        <message>
+            <source>One image back</source>
+            <translation>Ein Bild zurück</translation>
+        </message>
+        <message>
+            <source>Image on</source>
+            <translation>Bild vor</translation>
+        </message>
+        <message>
+            <source>One image on</source>
+            <translation>Ein Bild vor</translation>
+        </message>
+        <message>
+            <source>Event back</source>
+            <translation>Ereignis zurück</translation>
+        </message>
+        <message>
+            <source>Back to the last contact, strike or rest</source>
+            <translation>Zurück zum letzten Kontakt, Abstoß oder Stillstand</translation>
+        </message>
+        <message>
+            <source>Event on</source>
+            <translation>Ereignis vor</translation>
+        </message>
+        <message>
+            <source>On to the next contact or to rest</source>
+            <translation>Vor zum nächsten Kontakt oder Stillstand</translation>
+        </message>
+        <message>
+            <source>Shot back</source>
+            <translation>Stoß zurück</translation>
+        </message>
+        <message>
+            <source>The shot before</source>
+            <translation>Der Stoß davor</translation>
+        </message>
+        <message>
+            <source>Shot on</source>
+            <translation>Stoß vor</translation>
+        </message>
+        <message>
+            <source>The next shot</source>
+            <translation>Der nächste Stoß</translation>
+        </message>
+        <message>
+            <source>&amp;Metres per second</source>
+            <translation>&amp;Meter pro Sekunde</translation>
+        </message>
+        <message>
+            <source>Show speeds in m/s</source>
+            <translation>Tempo in m/s zeigen</translation>
+        </message>
+        <message>
+            <source>&amp;Kilometres per hour</source>
+            <translation>&amp;Kilometer pro Stunde</translation>
+        </message>
+        <message>
+            <source>Show speeds in km/h</source>
+            <translation>Tempo in km/h zeigen</translation>
+        </message>
+        <message>
+            <source>M&amp;iles per hour</source>
+            <translation>M&amp;eilen pro Stunde</translation>
+        </message>
+        <message>
+            <source>Show speeds in mph</source>
+            <translation>Tempo in mph zeigen</translation>
+        </message>
+        <message>
+            <source>As the &amp;system</source>
+            <translation>Wie das &amp;System</translation>
+        </message>
+        <message>
+            <source>Light or dark as the desktop is</source>
+            <translation>Hell oder dunkel wie der Schreibtisch</translation>
+        </message>
+        <message>
+            <source>&amp;Light</source>
+            <translation>&amp;Hell</translation>
+        </message>
+        <message>
+            <source>Always light</source>
+            <translation>Immer hell</translation>
+        </message>
+        <message>
+            <source>&amp;Dark</source>
+            <translation>&amp;Dunkel</translation>
+        </message>
+        <message>
+            <source>Always dark</source>
+            <translation>Immer dunkel</translation>
+        </message>
+        <message>
+            <source>&amp;Keys</source>
+            <translation>&amp;Tasten</translation>
+        </message>
+        <message>
+            <source>Every key of the window</source>
+            <translation>Alle Tasten des Fensters</translation>
+        </message>
+        <message>
+            <source>&amp;About Ferrule</source>
+            <translation>Ü&amp;ber Ferrule</translation>
+        </message>
+        <message>
+            <source>Version and licence</source>
+            <translation>Version und Lizenz</translation>
+        </message>
+        <message>
+            <source>&amp;Record</source>
+            <translation>&amp;Aufzeichnung</translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <translation>A&amp;nsicht</translation>
+        </message>
+        <message>
+            <source>&amp;Step</source>
+            <translation>&amp;Schritt</translation>
+        </message>
+        <message>
+            <source>S&amp;peed unit</source>
+            <translation>&amp;Tempo-Einheit</translation>
+        </message>
+        <message>
+            <source>&amp;Appearance</source>
+            <translation>&amp;Darstellung</translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <translation>&amp;Hilfe</translation>
+        </message>
+    </context>
+    <context>
+        <name>ErrorSentence</name>
+        <message>
+            <source>%1 has an unusable value for "%2"; correct it.</source>
+            <translation>%1 hat für „%2“ einen unbrauchbaren Wert; berichtigen Sie ihn.</translation>
+        </message>
+        <message>
+            <source>%1 gives %3 for "%2", outside %4 to %5; measure it again.</source>
+            <translation>%1 gibt für „%2“ %3 an, außerhalb von %4 bis %5; messen Sie noch einmal.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs 3 to 100 columns and rows, such as 9x6; count them on the print.</source>
+            <translation>Die Tafel „%1“ braucht 3 bis 100 Spalten und Zeilen, etwa 9x6; zählen Sie sie auf dem Ausdruck.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs its square's side in millimetres, 1 to 1000; measure it on the print.</source>
+            <translation>Die Tafel „%1“ braucht die Kante ihrer Felder in Millimetern, 1 bis 1000; messen Sie auf dem Ausdruck.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs its marker's side in millimetres, smaller than the square; measure it on the print.</source>
+            <translation>Die Tafel „%1“ braucht die Kante ihrer Marken in Millimetern, kleiner als das Feld; messen Sie auf dem Ausdruck.</translation>
+        </message>
+        <message>
+            <source>The board "%1" names an unknown set of markers; use the name it was printed with, such as DICT_5X5_100.</source>
+            <translation>Die Tafel „%1“ nennt einen unbekannten Markensatz; nehmen Sie den Namen, mit dem sie gedruckt wurde, etwa DICT_5X5_100.</translation>
+        </message>
+        <message>
+            <source>The board "%1" has more squares than its set of markers can fill; check the counts or name a larger set.</source>
+            <translation>Die Tafel „%1“ hat mehr Felder, als ihr Markensatz füllen kann; prüfen Sie die Anzahlen oder nennen Sie einen größeren Satz.</translation>
+        </message>
+        <message>
+            <source>The board "%1" is not in the form chessboard:9x6:25 or charuco:8x6:40:30:DICT_5X5_100; write it so.</source>
+            <translation>Die Tafel „%1“ hat nicht die Form chessboard:9x6:25 oder charuco:8x6:40:30:DICT_5X5_100; schreiben Sie sie so.</translation>
+        </message>
+        <message>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <translation>(%1 % der Zellen dort, nötig sind %2 %); fügen Sie Aufnahmen mit der Tafel dort hinzu.</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board on the left of the picture %2</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel kaum links im Bild %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board on the right of the picture %2</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel kaum rechts im Bild %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board at the top of the picture %2</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel kaum oben im Bild %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board at the bottom of the picture %2</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel kaum unten im Bild %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel in zu wenig vom Bild (%2 %, nötig sind %3 %); fügen Sie Aufnahmen mit der Tafel in den leeren Teilen hinzu.</translation>
+        </message>
+        <message>
+            <source>No lens explains the stills of %1; check the board's counts and take stills with the board tilted.</source>
+            <translation>Kein Objektiv erklärt die Aufnahmen von %1; prüfen Sie die Anzahlen der Tafel und nehmen Sie sie auch geneigt auf.</translation>
+        </message>
+        <message>
+            <source>The stills of %1 do not fix the lens out to the corners of the picture; add stills with the board in the corners.</source>
+            <translation>Die Aufnahmen von %1 bestimmen das Objektiv nicht bis in die Bildecken; fügen Sie Aufnahmen mit der Tafel in den Ecken hinzu.</translation>
+        </message>
+        <message>
+            <source>%1 holds a lens that cannot be used (%2); calibrate it again.</source>
+            <translation>%1 enthält ein unbrauchbares Objektiv (%2); kalibrieren Sie es neu.</translation>
+        </message>
+        <message>
+            <source>%1 lists %2 tags and %3 are needed; measure the tags into a table file, or set up from the table itself.</source>
+            <translation>%1 nennt %2 Marken, nötig sind %3; messen Sie die Marken in eine Tischdatei ein, oder richten Sie nach dem Tisch selbst ein.</translation>
+        </message>
+        <message>
+            <source>%1 shows %2 of the table's tags and %3 are needed; uncover or light them, and check the set of markers in the table file.</source>
+            <translation>%1 zeigt %2 der Marken des Tisches, nötig sind %3; decken Sie sie auf oder beleuchten Sie sie, und prüfen Sie den Markensatz in der Tischdatei.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 twice; cover or remove one of them.</source>
+            <translation>%1 zeigt die Marke %2 zweimal; verdecken oder entfernen Sie eine davon.</translation>
+        </message>
+        <message>
+            <source>%1 shows tags %2 and %3 in each other's place; swap them, or correct the table file.</source>
+            <translation>%1 zeigt die Marken %2 und %3 vertauscht; tauschen Sie sie, oder berichtigen Sie die Tischdatei.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 turned by %3 degrees from what the table file says; turn it, or correct the file.</source>
+            <translation>%1 zeigt die Marke %2 um %3 Grad anders gedreht als in der Tischdatei; drehen Sie sie, oder berichtigen Sie die Datei.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 about %3 mm from where the table file says; measure it again, and check that the lens belongs to this camera.</source>
+            <translation>%1 zeigt die Marke %2 etwa %3 mm neben der Stelle aus der Tischdatei; messen Sie noch einmal, und prüfen Sie, ob das Objektiv zu dieser Kamera gehört.</translation>
+        </message>
+        <message>
+            <source>%1 shows tags that fit no camera position; check the table file and the lens.</source>
+            <translation>%1 zeigt Marken, die zu keinem Kamerastandort passen; prüfen Sie Tischdatei und Objektiv.</translation>
+        </message>
+        <message>
+            <source>the turn of the picture</source>
+            <translation>die Drehung des Bildes</translation>
+        </message>
+        <message>
+            <source>the image size</source>
+            <translation>die Bildgröße</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>das Objektiv</translation>
+        </message>
+        <message>
+            <source>the camera's place</source>
+            <translation>den Kamerastandort</translation>
+        </message>
+        <message>
+            <source>There is no file %1; check the path.</source>
+            <translation>Die Datei %1 gibt es nicht; prüfen Sie den Pfad.</translation>
+        </message>
+        <message>
+            <source>%1 is empty; copy or export it again.</source>
+            <translation>%1 ist leer; kopieren oder exportieren Sie die Datei noch einmal.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be read (%2); check its permissions.</source>
+            <translation>%1 lässt sich nicht lesen (%2); prüfen Sie die Zugriffsrechte.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be written (%2); choose another folder.</source>
+            <translation>%1 lässt sich nicht schreiben (%2); wählen Sie einen anderen Ordner.</translation>
+        </message>
+        <message>
+            <source>%1 is not in the expected form (%2); make it again or correct it.</source>
+            <translation>%1 hat nicht die erwartete Form (%2); erstellen Sie die Datei neu oder berichtigen Sie sie.</translation>
+        </message>
+        <message>
+            <source>%1 has no value for "%2"; add it.</source>
+            <translation>%1 hat keinen Wert für „%2“; ergänzen Sie ihn.</translation>
+        </message>
+        <message>
+            <source>%1 is not a film that can be read; export it again as MP4 or MKV.</source>
+            <translation>%1 ist kein lesbarer Film; exportieren Sie ihn noch einmal als MP4 oder MKV.</translation>
+        </message>
+        <message>
+            <source>%1 holds sound but no picture; choose the film itself.</source>
+            <translation>%1 enthält Ton, aber kein Bild; wählen Sie den Film selbst.</translation>
+        </message>
+        <message>
+            <source>%1 breaks off before its first whole image; copy it from the camera again.</source>
+            <translation>%1 bricht vor dem ersten ganzen Bild ab; kopieren Sie den Film noch einmal von der Kamera.</translation>
+        </message>
+        <message>
+            <source>%1 is %3x%4 but the lens %2 was made at %5x%6, another shape of picture; calibrate the lens in the film's mode.</source>
+            <translation>%1 hat %3x%4, das Objektiv %2 aber %5x%6, ein anderes Seitenverhältnis; kalibrieren Sie das Objektiv in der Betriebsart des Films.</translation>
+        </message>
+        <message>
+            <source>%1 is not a picture that can be read; leave it out or export it again as JPEG or PNG.</source>
+            <translation>%1 ist kein lesbares Bild; lassen Sie es weg oder exportieren Sie es noch einmal als JPEG oder PNG.</translation>
+        </message>
+        <message>
+            <source>%1 is %2x%3 while the stills before it are %4x%5; use stills of one camera at one size.</source>
+            <translation>%1 hat %2x%3, die Aufnahmen davor haben %4x%5; nehmen Sie Aufnahmen einer Kamera in einer Größe.</translation>
+        </message>
+        <message>
+            <source>None of %2 stills shows the whole board "%1"; check its counts and keep it flat, sharp and in the picture.</source>
+            <translation>Keine von %2 Aufnahmen zeigt die ganze Tafel „%1“; prüfen Sie ihre Anzahlen und halten Sie sie eben, scharf und ganz im Bild.</translation>
+        </message>
+        <message>
+            <source>The stills show the board "%1" in the old layout, with the markers on the other squares; print it again, or use one with an odd number of rows.</source>
+            <translation>Die Aufnahmen zeigen die Tafel „%1“ in der alten Anordnung, mit den Marken auf den anderen Feldern; drucken Sie sie neu, oder nehmen Sie eine mit ungerader Zeilenzahl.</translation>
+        </message>
+        <message>
+            <source>%1 is mirrored; switch off the mirror setting of the camera and film again.</source>
+            <translation>%1 ist gespiegelt; schalten Sie die Spiegelung der Kamera aus und filmen Sie noch einmal.</translation>
+        </message>
+        <message>
+            <source>Only %2 stills show the board %1 well enough and %3 are needed; take more.</source>
+            <translation>Nur %2 Aufnahmen zeigen die Tafel %1 gut genug, nötig sind %3; nehmen Sie mehr auf.</translation>
+        </message>
+        <message>
+            <source>%1 corrects %2 twice; make the rig again from the film and the lens as they came.</source>
+            <translation>%1 korrigiert %2 zweimal; richten Sie noch einmal ein, mit unverändertem Film und Objektiv.</translation>
+        </message>
+        <message>
+            <source>No balls were found in %1; check that the rig and the table file belong to this film.</source>
+            <translation>In %1 wurden keine Kugeln gefunden; prüfen Sie, ob Einrichtung und Tischdatei zu diesem Film gehören.</translation>
+        </message>
+        <message>
+            <source>%1 is in use by another program; close it there and try again.</source>
+            <translation>%1 wird von einem anderen Programm benutzt; schließen Sie die Datei dort und versuchen Sie es noch einmal.</translation>
+        </message>
+        <message>
+            <source>%1 may only be read; copy it to a folder of your own.</source>
+            <translation>%1 darf nur gelesen werden; kopieren Sie die Datei in einen eigenen Ordner.</translation>
+        </message>
+        <message>
+            <source>%1 may only be read (%2); copy it to a folder of your own.</source>
+            <translation>%1 darf nur gelesen werden (%2); kopieren Sie die Datei in einen eigenen Ordner.</translation>
+        </message>
+        <message>
+            <source>%1 was written by a later version (form %2, this one knows %3); update this program.</source>
+            <translation>%1 stammt von einer neueren Version (Form %2, diese kennt %3); aktualisieren Sie das Programm.</translation>
+        </message>
+        <message>
+            <source>%1 is not a record; choose another file.</source>
+            <translation>%1 ist keine Aufzeichnung; wählen Sie eine andere Datei.</translation>
+        </message>
+        <message>
+            <source>%1 is not a record (%2); choose another file.</source>
+            <translation>%1 ist keine Aufzeichnung (%2); wählen Sie eine andere Datei.</translation>
+        </message>
+        <message>
+            <source>There is no room left to write %1; free some disk space. Nothing that was saved is lost.</source>
+            <translation>Für %1 ist kein Platz mehr; schaffen Sie Platz auf dem Datenträger. Nichts Gespeichertes ging verloren.</translation>
+        </message>
+        <message>
+            <source>%1 is damaged (%2); open the newest backup beside it.</source>
+            <translation>%1 ist beschädigt (%2); öffnen Sie die neueste Sicherung daneben.</translation>
+        </message>
+        <message>
+            <source>%1 is already in the record; choose another name.</source>
+            <translation>%1 ist schon in der Aufzeichnung; wählen Sie einen anderen Namen.</translation>
+        </message>
+        <message>
+            <source>%1 is already in the record as session "%2"; add --again to measure it once more beside it.</source>
+            <translation>%1 ist schon als Sitzung „%2“ in der Aufzeichnung; mit --again wird der Film daneben noch einmal gemessen.</translation>
+        </message>
+        <message>
+            <source>There is no %1 in %2; check the spelling.</source>
+            <translation>%1 gibt es in %2 nicht; prüfen Sie die Schreibweise.</translation>
+        </message>
+        <message>
+            <source>%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.</source>
+            <translation>%1 trifft die Kugel %2 Radien neben der Mitte, jenseits der Kicksergrenze von %3; rücken Sie den Treffpunkt nach innen.</translation>
+        </message>
+        <message>
+            <source>%1 has the balls %2 overlapping by %3 mm, more than %4; correct their places.</source>
+            <translation>In %1 überlappen die Kugeln %2 um %3 mm, mehr als %4; berichtigen Sie ihre Plätze.</translation>
+        </message>
+        <message>
+            <source>%1 has the ball %2 outside the table; correct its place.</source>
+            <translation>In %1 liegt die Kugel %2 außerhalb des Tisches; berichtigen Sie ihren Platz.</translation>
+        </message>
+        <message>
+            <source>Stopped before the end; what was recorded until then is kept.</source>
+            <translation>Vor dem Ende angehalten; was bis dahin aufgezeichnet wurde, bleibt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>NumberWords</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 s</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 m</source>
+            <translation>%1 m</translation>
+        </message>
+        <message>
+            <source>km/h</source>
+            <translation>km/h</translation>
+        </message>
+        <message>
+            <source>mph</source>
+            <translation>mph</translation>
+        </message>
+        <message>
+            <source>m/s</source>
+            <translation>m/s</translation>
+        </message>
+    </context>
+    <context>
+        <name>Places</name>
+        <message>
+            <source>Review</source>
+            <translation>Rückblick</translation>
+        </message>
+        <message>
+            <source>Look at measured shots, film and plan together</source>
+            <translation>Gemessene Stöße ansehen, Film und Draufsicht zusammen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReviewWords</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>image %1 of %2</source>
+            <translation>Bild %1 von %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShotWords</name>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>%1 vor der Fußbande</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>%1 vor der Kopfbande</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>%1 von links</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>%1 von rechts</translation>
+        </message>
+        <message>
+            <source>player</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>erster Kontakt</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>Scratch</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>Kugel</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>Tasche</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>unbekannt</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>the cue ball was hidden</source>
+            <translation>die Weiße war verdeckt</translation>
+        </message>
+        <message>
+            <source>Aim</source>
+            <translation>Richtung</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>Tip side</source>
+            <translation>Treffpunkt seitl.</translation>
+        </message>
+        <message>
+            <source>nothing that it did shows the spin</source>
+            <translation>ihr Lauf verrät den Effet nicht</translation>
+        </message>
+        <message>
+            <source>Tip height</source>
+            <translation>Treffpunkt Höhe</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Queueneigung</translation>
+        </message>
+        <message>
+            <source>no curve and no hop</source>
+            <translation>kein Bogen, kein Hüpfer</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>Schnitt %1</translation>
+        </message>
+        <message>
+            <source>%1 to the ball</source>
+            <translation>%1 bis zur Kugel</translation>
+        </message>
+        <message>
+            <source>%1 to the pocket</source>
+            <translation>%1 bis zur Tasche</translation>
+        </message>
+        <message>
+            <source>%1 left the pocket's middle by %2</source>
+            <translation>%1 lief %2 neben die Taschenmitte</translation>
+        </message>
+        <message>
+            <source>, %1 at the pocket</source>
+            <translation>, %1 an der Tasche</translation>
+        </message>
+        <message>
+            <source>: cut too much, thin</source>
+            <translation>: zu dünn getroffen</translation>
+        </message>
+        <message>
+            <source>: cut too little, thick</source>
+            <translation>: zu voll getroffen</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3</source>
+            <comment>ball, along, across</comment>
+            <translation>%1: %2, %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) did not move.</source>
+            <translation>
+                <numerusform>%n Kugel blieb liegen.</numerusform>
+                <numerusform>%n Kugeln blieben liegen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>corrected by hand</source>
+            <translation>von Hand berichtigt</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1: gemessen %2, berichtigt zu %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>TradeWords</name>
+        <message>
+            <source>%1 o'clock</source>
+            <comment>a place on the ball's face</comment>
+            <translation>%1 Uhr</translation>
+        </message>
+        <message>
+            <source>half past twelve</source>
+            <translation>halb eins</translation>
+        </message>
+        <message>
+            <source>half past one</source>
+            <translation>halb zwei</translation>
+        </message>
+        <message>
+            <source>half past two</source>
+            <translation>halb drei</translation>
+        </message>
+        <message>
+            <source>half past three</source>
+            <translation>halb vier</translation>
+        </message>
+        <message>
+            <source>half past four</source>
+            <translation>halb fünf</translation>
+        </message>
+        <message>
+            <source>half past five</source>
+            <translation>halb sechs</translation>
+        </message>
+        <message>
+            <source>half past six</source>
+            <translation>halb sieben</translation>
+        </message>
+        <message>
+            <source>half past seven</source>
+            <translation>halb acht</translation>
+        </message>
+        <message>
+            <source>half past eight</source>
+            <translation>halb neun</translation>
+        </message>
+        <message>
+            <source>half past nine</source>
+            <translation>halb zehn</translation>
+        </message>
+        <message>
+            <source>half past ten</source>
+            <translation>halb elf</translation>
+        </message>
+        <message>
+            <source>half past eleven</source>
+            <translation>halb zwölf</translation>
+        </message>
+        <message>
+            <source>the cue ball</source>
+            <translation>die Weiße</translation>
+        </message>
+        <message>
+            <source>the %1</source>
+            <comment>an object ball by its number</comment>
+            <translation>die %1</translation>
+        </message>
+        <message>
+            <source>The cue ball</source>
+            <translation>Die Weiße</translation>
+        </message>
+        <message>
+            <source>The %1</source>
+            <comment>an object ball by its number</comment>
+            <translation>Die %1</translation>
+        </message>
+        <message>
+            <source>cue</source>
+            <comment>cue ball, in a narrow list</comment>
+            <translation>Weiße</translation>
+        </message>
+        <message>
+            <source>head-left</source>
+            <translation>Kopf links</translation>
+        </message>
+        <message>
+            <source>head-right</source>
+            <translation>Kopf rechts</translation>
+        </message>
+        <message>
+            <source>side-left</source>
+            <translation>Mitte links</translation>
+        </message>
+        <message>
+            <source>side-right</source>
+            <translation>Mitte rechts</translation>
+        </message>
+        <message>
+            <source>foot-left</source>
+            <translation>Fuß links</translation>
+        </message>
+        <message>
+            <source>foot-right</source>
+            <translation>Fuß rechts</translation>
+        </message>
+        <message>
+            <source>the head cushion</source>
+            <translation>die Kopfbande</translation>
+        </message>
+        <message>
+            <source>the foot cushion</source>
+            <translation>die Fußbande</translation>
+        </message>
+        <message>
+            <source>the left-head cushion</source>
+            <translation>die linke Bande kopfseitig</translation>
+        </message>
+        <message>
+            <source>the left-foot cushion</source>
+            <translation>die linke Bande fußseitig</translation>
+        </message>
+        <message>
+            <source>the right-head cushion</source>
+            <translation>die rechte Bande kopfseitig</translation>
+        </message>
+        <message>
+            <source>the right-foot cushion</source>
+            <translation>die rechte Bande fußseitig</translation>
+        </message>
+        <message>
+            <source>made</source>
+            <translation>versenkt</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>verfehlt</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>Sicherheit</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>Scratch</translation>
+        </message>
+        <message>
+            <source>foul</source>
+            <translation>Foul</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>Anstoß</translation>
+        </message>
+        <message>
+            <source>certain</source>
+            <translation>sicher</translation>
+        </message>
+        <message>
+            <source>likely</source>
+            <translation>wahrscheinlich</translation>
+        </message>
+        <message>
+            <source>cannot be decided from the film: please check</source>
+            <translation>am Film nicht zu entscheiden: bitte prüfen</translation>
+        </message>
+        <message>
+            <source>eight-ball</source>
+            <translation>8-Ball</translation>
+        </message>
+        <message>
+            <source>nine-ball</source>
+            <translation>9-Ball</translation>
+        </message>
+        <message>
+            <source>ten-ball</source>
+            <translation>10-Ball</translation>
+        </message>
+        <message>
+            <source>straight pool</source>
+            <translation>14/1 endlos</translation>
+        </message>
+        <message>
+            <source>%1 meets %2</source>
+            <comment>two balls</comment>
+            <translation>%1 trifft %2</translation>
+        </message>
+        <message>
+            <source>%1 meets a ball</source>
+            <translation>%1 trifft eine Kugel</translation>
+        </message>
+        <message>
+            <source>%1 meets %2</source>
+            <comment>ball and cushion</comment>
+            <translation>%1 trifft %2</translation>
+        </message>
+        <message>
+            <source>%1 meets a cushion</source>
+            <translation>%1 trifft eine Bande</translation>
+        </message>
+        <message>
+            <source>%1 falls, %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1 fällt, %2</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1 fällt</translation>
+        </message>
+        <message>
+            <source>%1 leaves the table</source>
+            <translation>%1 verlässt den Tisch</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
+            <source>off %1</source>
+            <comment>the first ball met</comment>
+            <translation>auf %1</translation>
+        </message>
+        <message>
+            <source>no ball met</source>
+            <translation>keine Kugel getroffen</translation>
+        </message>
+        <message>
+            <source>thin</source>
+            <translation>zu dünn</translation>
+        </message>
+        <message>
+            <source>thick</source>
+            <translation>zu voll</translation>
+        </message>
+        <message>
+            <source>Shot %1: the break</source>
+            <translation>Stoß %1: der Anstoß</translation>
+        </message>
+        <message>
+            <source>no ball</source>
+            <translation>keine Kugel</translation>
+        </message>
+        <message>
+            <source>Shot %1: met %2, %3</source>
+            <translation>Stoß %1: traf %2, %3</translation>
+        </message>
+        <message>
+            <source>missed %1</source>
+            <comment>thin or thick</comment>
+            <translation>verfehlt, %1</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2 to %3, %4</source>
+            <translation>Stoß %1: %2 nach %3, %4</translation>
+        </message>
+        <message>
+            <source>Struck at the centre, as far as can be seen.</source>
+            <translation>In der Mitte getroffen, soweit erkennbar.</translation>
+        </message>
+        <message>
+            <source>Struck at about %1, %2 from the centre.</source>
+            <translation>Etwa auf %1 getroffen, %2 neben der Mitte.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EventListModel</name>
+        <message>
+            <source>Strike</source>
+            <translation>Abstoß</translation>
+        </message>
+        <message>
+            <source>Every ball rests</source>
+            <translation>Alle Kugeln ruhen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmView</name>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::KeyPage</name>
+        <message>
+            <source>Keys</source>
+            <translation>Tasten</translation>
+        </message>
+        <message>
+            <source>Wheel: enlarge. Drag: move, or scrub on the time line. Double click: whole table.</source>
+            <translation>Rad: vergrößern. Ziehen: verschieben, auf der Zeitleiste spulen. Doppelklick: ganzer Tisch.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::Legend</name>
+        <message>
+            <source>Solid: the way as it was measured. Dotted: predicted while the ball was hidden. Dot: a contact.</source>
+            <translation>Durchgezogen: der gemessene Weg. Gepunktet: vorausberechnet, solange die Kugel verdeckt war. Punkt: ein Kontakt.</translation>
+        </message>
+        <message>
+            <source>taken</source>
+            <comment>the shot as it was played</comment>
+            <translation>gespielt</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MainWindow</name>
+        <message>
+            <source>&amp;Wide list of places</source>
+            <translation>Breite Bereich&amp;sleiste</translation>
+        </message>
+        <message>
+            <source>&amp;Narrow list of places</source>
+            <translation>&amp;Schmale Bereichsleiste</translation>
+        </message>
+        <message>
+            <source>Se&amp;ttings</source>
+            <translation>&amp;Einstellungen</translation>
+        </message>
+        <message>
+            <source>Open a record</source>
+            <translation>Aufzeichnung öffnen</translation>
+        </message>
+        <message>
+            <source>Records (*.sqlite);;All files (*)</source>
+            <translation>Aufzeichnungen (*.sqlite);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>About Ferrule</source>
+            <translation>Über Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Ferrule %1 macht aus dem Film eines Billardtisches gemessene Stöße.
+
+Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlaceList</name>
+        <message>
+            <source>Places</source>
+            <translation>Bereiche</translation>
+        </message>
+        <message>
+            <source>Show words</source>
+            <translation>Beschriftung zeigen</translation>
+        </message>
+        <message>
+            <source>Show icons only</source>
+            <translation>Nur Symbole zeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlanView</name>
+        <message>
+            <source>Plan of the table</source>
+            <translation>Draufsicht des Tisches</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ReviewPlace</name>
+        <message>
+            <source>Review</source>
+            <translation>Rückblick</translation>
+        </message>
+        <message>
+            <source>Sessions, frames and shots</source>
+            <translation>Sitzungen, Spiele und Stöße</translation>
+        </message>
+        <message>
+            <source>Find the film…</source>
+            <translation>Film suchen …</translation>
+        </message>
+        <message>
+            <source>Open a record to look at its shots.</source>
+            <translation>Öffnen Sie eine Aufzeichnung, um ihre Stöße anzusehen.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Aufzeichnung öffnen …</translation>
+        </message>
+        <message>
+            <source>Look at the demo</source>
+            <translation>Beispiel ansehen</translation>
+        </message>
+        <message>
+            <source>%1 holds no session yet.</source>
+            <translation>%1 enthält noch keine Sitzung.</translation>
+        </message>
+        <message>
+            <source>Choose a shot to see its film.</source>
+            <translation>Wählen Sie einen Stoß, um seinen Film zu sehen.</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: it has no film. The plan shows it.</source>
+            <translation>Dieses Spiel wurde von Hand eingegeben und hat keinen Film. Die Draufsicht zeigt es.</translation>
+        </message>
+        <message>
+            <source>%1 The plan still shows what was measured.</source>
+            <translation>%1 Die Draufsicht zeigt weiter, was gemessen wurde.</translation>
+        </message>
+        <message>
+            <source>Reading the film…</source>
+            <translation>Der Film wird gelesen …</translation>
+        </message>
+        <message>
+            <source>Where is %1?</source>
+            <translation>Wo liegt %1?</translation>
+        </message>
+        <message>
+            <source>Films (%1);;All files (*)</source>
+            <translation>Filme (%1);;Alle Dateien (*)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotPanel</name>
+        <message>
+            <source>Details of the shot</source>
+            <translation>Einzelheiten des Stoßes</translation>
+        </message>
+        <message>
+            <source>Where everything rested</source>
+            <translation>Wo alles liegen blieb</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>Choose a shot to read what was struck and what happened.</source>
+            <translation>Wählen Sie einen Stoß, um zu lesen, wie gestoßen wurde und was geschah.</translation>
+        </message>
+        <message>
+            <source>What was struck</source>
+            <translation>Wie gestoßen wurde</translation>
+        </message>
+        <message>
+            <source>not observable: %1</source>
+            <translation>nicht erkennbar: %1</translation>
+        </message>
+        <message>
+            <source>Only one direction of the offset can be seen: the band holds the tip point.</source>
+            <translation>Nur eine Richtung ist erkennbar: Der Treffpunkt liegt im Streifen.</translation>
+        </message>
+        <message>
+            <source>Dotted ring: miscue limit.</source>
+            <translation>Gepunkteter Ring: Kicksergrenze.</translation>
+        </message>
+        <message>
+            <source>± one standard uncertainty. R: ball radius, + right and above.</source>
+            <translation>± eine Standardunsicherheit. R: Kugelradius, + rechts und oben.</translation>
+        </message>
+        <message>
+            <source>What happened</source>
+            <translation>Was geschah</translation>
+        </message>
+        <message>
+            <source>First contact: %1</source>
+            <translation>Erster Kontakt: %1</translation>
+        </message>
+        <message>
+            <source>The cue ball met no ball.</source>
+            <translation>Die Weiße traf keine Kugel.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Nothing fell.</source>
+            <translation>Keine Kugel fiel.</translation>
+        </message>
+        <message>
+            <source>Fell: %1</source>
+            <translation>Gefallen: %1</translation>
+        </message>
+        <message>
+            <source>Events of the shot, seconds after the strike</source>
+            <translation>Ereignisse des Stoßes, Sekunden nach dem Abstoß</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotTreeModel</name>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n Stoß</numerusform>
+                <numerusform>%n Stöße</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Frame %1</source>
+            <translation>Spiel %1</translation>
+        </message>
+        <message>
+            <source>Still running, or its film was not read to the end.</source>
+            <translation>Läuft noch, oder der Film wurde nicht bis zum Ende gelesen.</translation>
+        </message>
+        <message>
+            <source>–</source>
+            <comment>speed not observable</comment>
+            <translation>–</translation>
+        </message>
+        <message>
+            <source>Shot %1, %2, %3</source>
+            <translation>Stoß %1, %2, %3</translation>
+        </message>
+        <message>
+            <source>Shot</source>
+            <translation>Stoß</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Tempo</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TimeLine</name>
+        <message>
+            <source>Time line of the session</source>
+            <translation>Zeitleiste der Sitzung</translation>
+        </message>
+        <message>
+            <source>made above, missed below</source>
+            <translation>oben versenkt, unten verfehlt</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TipPointView</name>
+        <message>
+            <source>Tip point on the cue ball's face</source>
+            <translation>Treffpunkt auf der Weißen</translation>
+        </message>
+    </context>
+</TS>
