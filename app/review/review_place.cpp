@@ -71,7 +71,7 @@ void ReviewPlace::connectDesk() {
     tell({});
     model_->setSessions(desk_.sessions());
     stack_->setCurrentIndex(desk_.sessions().empty() ? 0 : 1);
-    tree_->setFocus();
+    takesFocus_ = true;
     if (desk_.sessions().empty()) tell(tr("%1 holds no session yet.").arg(desk_.recordPath()));
   });
   connect(&desk_, &ReviewDesk::sessionRead, this, [this](const SessionContent& content) {
@@ -153,6 +153,11 @@ void ReviewPlace::showShot() {
       tree_->setCurrentIndex(index);
       tree_->scrollTo(index);
       followsTree_ = true;
+    }
+    // Not before a row is current: a list that gets the focus without one chooses its first.
+    if (takesFocus_ && index.isValid()) {
+      takesFocus_ = false;
+      tree_->setFocus();
     }
   }
   showFilmState();

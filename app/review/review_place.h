@@ -75,6 +75,7 @@ class ReviewPlace : public Place {
   QLabel* moment_;
   QLabel* message_;
   bool followsTree_ = true;  ///< false while the tree is moved by the desk
+  bool takesFocus_ = false;  ///< the first shot of a record that was just opened puts the keys into the list
 };
 
 }  // namespace ferrule
