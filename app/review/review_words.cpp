@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QFileInfo>
 #include <algorithm>
 
 #include "app/review/moment.h"
@@ -18,6 +19,12 @@ struct ReviewWords {
 
 const QString kDot = QStringLiteral(" · ");
 
+/// A table that was named by its file is shown without the folders that it lies in.
+QString tableWords(const std::string& name) {
+  const QString words = QString::fromStdString(name);
+  return words.contains(QLatin1Char('/')) ? QFileInfo(words).completeBaseName() : words;
+}
+
 }  // namespace
 
 QString sessionWords(const SessionSummary& session, const Numbers& numbers) {
@@ -28,7 +35,7 @@ QString sessionWords(const SessionSummary& session, const Numbers& numbers) {
                  .arg(numbers.locale().toString(start.date(), QLocale::ShortFormat),
                       numbers.locale().toString(start.time(), QLocale::ShortFormat));
   }
-  if (!session.tableName.empty()) parts << QString::fromStdString(session.tableName);
+  if (!session.tableName.empty()) parts << tableWords(session.tableName);
   QStringList players;
   for (const std::string& player : session.players) players << QString::fromStdString(player);
   if (!players.isEmpty()) parts << players.join(QStringLiteral(", "));

@@ -66,10 +66,10 @@ QLabel* ShotPanel::label(const QString& text, double factor, bool bold, bool qui
   made->setFont(withTabularFigures(scaled(font(), factor, bold)));
   if (quiet) {
     QPalette colours = palette();
-    colours.setColor(QPalette::WindowText, inksFor(palette()).quiet);
+    // On a base-coloured panel labels draw with the base's text role.
+    for (const auto role : {QPalette::WindowText, QPalette::Text}) colours.setColor(role, inksFor(palette()).quiet);
     made->setPalette(colours);
   }
-  // After the palette: a selectable label takes its colours over only once.
   made->setTextInteractionFlags(Qt::TextSelectableByMouse);
   return made;
 }
