@@ -223,7 +223,7 @@ std::vector<CandidateFinder::Seed> CandidateFinder::seedsWithin(const cv::Mat& s
       seed.alone = true;
       seed.faint = look == Look::Faint;
       // An even streak of length s drawn by a disc adds about s to the longer extent.
-      if (streak_px > 0.3 * radius_px) seed.blur = (scale_.factor * streak_px) * shape.axis;
+      if (streak_px > (look == Look::Faint ? 1.0 : 0.3) * radius_px) seed.blur = (scale_.factor * streak_px) * shape.axis;
       seeds.push_back(seed);
       if (streak_px < 0.3 * radius_px) continue;
     }

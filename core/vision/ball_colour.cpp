@@ -126,7 +126,9 @@ NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set)
       const BallColour& pattern = set.colours[static_cast<std::size_t>(number)];
       const auto wanted = hueSaturationValue(pattern.red / 255.0, pattern.green / 255.0, pattern.blue / 255.0);
       if (wanted.value < kDarkValue) {
-        cost = squaredOver(std::max(0.0, 0.75 - colours.dark), 0.15) + squaredOver(std::max(0.0, colours.white - 0.2), 0.05);
+        // Its number's patch is the largest of all, and lamps and cloth shine on it.
+        cost = squaredOver(std::max(0.0, 0.55 - colours.dark), 0.15) +
+               squaredOver(std::max(0.0, colours.white - 0.30), 0.08);
       } else {
         // A band covers some 60 % of a disc seen from its side; a solid's number patch some 8 %.
         if (name.isStripe()) {
@@ -141,7 +143,7 @@ NameLikelihood likelihoodOfNames(const BallColours& colours, const BallSet& set)
           cost += squaredOver(hueDistance_deg(colours.hue_deg, wanted.hue_deg), kHueSpread_deg * little);
           cost += squaredOver(colours.saturation - wanted.saturation, kSaturationSpread * little);
           cost += squaredOver(std::log(std::max(colours.value, 0.05) / wanted.value), kValueSpread * little);
-          cost += squaredOver(colours.dark, 0.35);
+          cost += squaredOver(std::max(0.0, colours.dark - 0.2), 0.12);
         } else {
           cost += 30.0;
         }

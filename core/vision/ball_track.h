@@ -3,6 +3,7 @@
 
 #include <deque>
 #include <opencv2/core/mat.hpp>
+#include <optional>
 #include <vector>
 
 #include "core/vision/ball_candidates.h"
@@ -53,6 +54,8 @@ struct BallTrack {
   std::deque<Fix> fixes;   ///< the newest, while moving
   // resting
   RestAverage rest;
+  bool pocketed = false;   ///< gone through a pocket
+  bool replaced = false;   ///< gone, and another track goes on with its name
   int displaced = 0;       ///< images in a row in which the fit lay elsewhere
   double cover = 0.0;      ///< share of its disc that differs from the cloth
   cv::Rect patchArea;
@@ -61,6 +64,7 @@ struct BallTrack {
   NameLikelihood names{};  ///< sum over the looks
   int looks = 0;
   TablePoint lastLook;
+  std::optional<BallName> told;  ///< the name it was last given in a reading
 
   [[nodiscard]] bool onTable() const { return state != TrackState::Gone && state != TrackState::Tentative; }
   [[nodiscard]] double meanBelief() const { return hits > 0 ? beliefSum / hits : 0.0; }

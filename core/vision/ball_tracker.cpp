@@ -3,16 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
-#include <deque>
-#include <map>
 #include <opencv2/imgproc.hpp>
 
 #include "core/base/contract.h"
 #include "core/geometry/assignment.h"
 #include "core/vision/ball_candidates.h"
-#include "core/vision/ball_names.h"
 #include "core/vision/ball_track.h"
 #include "core/vision/cloth_model.h"
+#include "core/vision/reading_queue.h"
+#include "core/vision/track_identity.h"
 
 namespace ferrule {
 
@@ -21,25 +20,10 @@ namespace {
 constexpr double kLag_s = 0.6;             ///< readings come out this much later, so that names can settle
 constexpr double kOpening_s = 1.0;         ///< balls found in this time lay there from the start
 constexpr double kHighestSpeed_mps = 14.0; ///< an extreme break is 16 m/s; nothing else comes near
-constexpr double kBelief_s = 0.15;         ///< a new ball must be seen this long
 constexpr double kGone_s = 0.10;           ///< unseen this long at a pocket: it fell
 constexpr double kHidden_s = 0.5;
 constexpr double kForget_s = 3.0;
 constexpr double kMissCost = 30.0;
-
-/// A sample whose name is not settled yet.
-struct PendingSample {
-  int track = 0;
-  TablePoint position;
-  double standardUncertainty_m = 0.0;
-  bool seen = false;
-};
-
-struct PendingImage {
-  long number = 0;
-  double time_s = 0.0;
-  std::vector<PendingSample> samples;
-};
 
 SmallScale scaleFor(const Rig& rig, double radius_m) {
   const auto outline = silhouetteOf(rig, {0.0, 0.0}, radius_m);
@@ -71,7 +55,7 @@ class BallTracker::Impl {
     if (images_ == 0) cloth_.start(small_);
     away_ = cloth_.difference(small_);
 
-    pending_.push_back({number, time_s, {}});
+    queue_.begin(number, time_s);
     for (BallTrack& track : tracks_) {
       if (track.state == TrackState::Resting) watchResting(track);
     }
@@ -89,7 +73,7 @@ class BallTracker::Impl {
   [[nodiscard]] double radius_m() const { return measured_.balls.radius_m(); }
 
   void record(const BallTrack& track, bool seen) {
-    pending_.back().samples.push_back({track.id, track.position, uncertaintyOf(track, seen), seen});
+    queue_.add(track.id, track.position, uncertaintyOf(track, seen), seen);
   }
 
   [[nodiscard]] double uncertaintyOf(const BallTrack& track, bool seen) const {
@@ -396,7 +380,11 @@ class BallTracker::Impl {
     if (track.state == TrackState::Hidden) track.state = TrackState::Moving;
     if (track.state == TrackState::Tentative) {
       record(track, true);
-      if (believable(track)) {
+      if (passesForBall(track, tracks_, time_s_, opening())) {
+        if (BallTrack* same = sameBallAs(track, tracks_)) {
+          if (same->onTable()) leave(*same);
+          same->replaced = true;
+        }
         if (const auto place = track.stoodStill()) {
           comeToRest(track, *place);
         } else {
@@ -426,24 +414,6 @@ class BallTracker::Impl {
     learnWhite(candidate);
   }
 
-  [[nodiscard]] bool believable(const BallTrack& track) const {
-    if (track.hits < 5 || time_s_ - track.fixes.front().time_s < kBelief_s) return false;
-    if (track.meanBelief() < (opening() ? 0.4 : 0.65)) return false;
-    const bool still = track.stoodStill().has_value();
-    if (!still && track.aloneHits < track.hits / 2) return false;
-    // Its likeliest name that no ball on the table holds must be a fair one.
-    std::vector<NameLikelihood> evidence;
-    for (const BallTrack& other : tracks_) {
-      if (other.onTable()) evidence.push_back(other.names);
-    }
-    if (evidence.size() >= BallName::kCount) return false;
-    evidence.push_back(track.names);
-    const auto names = nameBalls(evidence);
-    const auto own = names.back();
-    constexpr double kFair = -9.0;
-    return own && track.names[static_cast<std::size_t>(own->number())] / std::max(track.looks, 1) > kFair;
-  }
-
   [[nodiscard]] bool atPocket(TablePoint point) const {
     const Table& table = measured_.table;
     if (std::abs(point.x) > table.length_m / 2.0 - 0.3 * radius_m() ||
@@ -462,7 +432,10 @@ class BallTracker::Impl {
     const double unseen_s = time_s_ - track.lastSeen_s;
     const TablePoint expected = track.predicted(time_s_);
     if (track.state == TrackState::Moving && (atPocket(expected) || atPocket(track.position))) {
-      if (unseen_s > kGone_s && track.missed >= 3) leave(track);
+      if (unseen_s > kGone_s && track.missed >= 3) {
+        track.pocketed = true;
+        leave(track);
+      }
       return;
     }
     if (track.state == TrackState::Moving && unseen_s > kHidden_s) {
@@ -491,12 +464,7 @@ class BallTracker::Impl {
     forgetGuesses(track);
   }
 
-  void forgetGuesses(const BallTrack& track) {
-    for (PendingImage& image : pending_) {
-      if (image.time_s <= track.lastSeen_s) continue;
-      std::erase_if(image.samples, [&](const PendingSample& sample) { return sample.track == track.id; });
-    }
-  }
+  void forgetGuesses(const BallTrack& track) { queue_.forgetAfter(track.id, track.lastSeen_s); }
 
   void learnExposure(const BallTrack& track, const BallCandidate& candidate) {
     const double streak_px = length(candidate.blur);
@@ -531,37 +499,11 @@ class BallTracker::Impl {
     return occupied;
   }
 
-  /// Hands out images older than lag_s, named with all that is known by now.
   void release(double lag_s) {
-    if (pending_.empty() || (lag_s >= 0.0 && time_s_ - pending_.front().time_s < lag_s)) return;
-    std::vector<NameLikelihood> evidence;
-    std::vector<int> ids;
-    for (const BallTrack& track : tracks_) {
-      const bool waiting = std::ranges::any_of(pending_.front().samples, [&](const PendingSample& s) { return s.track == track.id; });
-      if (track.onTable() || (track.state == TrackState::Gone && waiting)) {
-        evidence.push_back(track.names);
-        ids.push_back(track.id);
-      }
-    }
-    const auto names = nameBalls(evidence);
-    std::map<int, BallName> nameOf;
-    for (std::size_t i = 0; i < ids.size(); ++i) {
-      if (names[i]) nameOf[ids[i]] = *names[i];
-    }
-    while (!pending_.empty() && (lag_s < 0.0 || time_s_ - pending_.front().time_s >= lag_s)) {
-      const PendingImage& image = pending_.front();
-      ImageReading reading{image.number, image.time_s, {}};
-      for (const PendingSample& sample : image.samples) {
-        const auto name = nameOf.find(sample.track);
-        if (name == nameOf.end()) continue;
-        reading.balls.push_back({name->second, sample.position, sample.standardUncertainty_m, sample.seen, false});
-      }
-      std::ranges::sort(reading.balls, {}, &BallSample::ball);
-      ready_.push_back(std::move(reading));
-      pending_.pop_front();
-    }
+    queue_.release(tracks_, time_s_, lag_s, ready_);
     std::erase_if(tracks_, [&](const BallTrack& track) {
-      return track.state == TrackState::Gone && time_s_ - track.lastSeen_s > 2.0 * kLag_s + kForget_s;
+      const bool over = track.replaced || !track.pocketed;
+      return track.state == TrackState::Gone && over && time_s_ - track.lastSeen_s > 2.0 * kLag_s + kForget_s;
     });
   }
 
@@ -586,7 +528,7 @@ class BallTracker::Impl {
 
   std::vector<BallTrack> tracks_;
   int nextId_ = 1;
-  std::deque<PendingImage> pending_;
+  ReadingQueue queue_;
   std::vector<ImageReading> ready_;
 };
 
