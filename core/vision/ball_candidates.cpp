@@ -209,7 +209,8 @@ std::vector<CandidateFinder::Seed> CandidateFinder::seedsWithin(const cv::Mat& s
     const BlobShape shape = shapeOf(labels, label, area);
     const double leastWidth = look == Look::Leftover ? 0.45 : 0.6;
     const bool slim = shape.minor_px < 2.0 * radius_px * 1.35 && shape.minor_px > 2.0 * radius_px * leastWidth;
-    const double streak_px = shape.major_px - 2.0 * radius_px;
+    // A shadow widens a blob both ways, a streak only along its way.
+    const double streak_px = shape.major_px - std::max(shape.minor_px, 2.0 * radius_px);
     const bool filled = pixels > 0.85 * 0.25 * std::numbers::pi * shape.major_px * shape.minor_px;
     bool whole = slim && filled && streak_px < 3.5 * radius_px;
     if (whole && look == Look::Faint) {

@@ -58,7 +58,9 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   constexpr double kNewLook_m = 0.003;
   constexpr int kLooksAtOnce = 12;
   // A streak mixes the ball's colours with each other and with the cloth.
-  const bool sharp = length(candidate.blur) < 0.3 * candidate.outline.radius_px();
+  constexpr double kNoStreak_mps = 0.2;
+  const bool slow = fixes.size() > 1 && length(velocity_mps) < kNoStreak_mps;
+  const bool sharp = slow || length(candidate.blur) < 0.3 * candidate.outline.radius_px();
   if (sharp && candidate.belief() > 0.4 && (looks < kLooksAtOnce || distance(position, lastLook) > kNewLook_m)) {
     for (std::size_t i = 0; i < names.size(); ++i) names[i] += candidate.names[i];
     ++looks;

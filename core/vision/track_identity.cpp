@@ -11,11 +11,16 @@ namespace {
 
 constexpr double kBelief_s = 0.15;  ///< a new ball must be seen this long
 
-/// The likeliest free name's log-likelihood for the fresh track; nothing when every name is taken.
-std::optional<double> freeName(const BallTrack& fresh, std::span<const BallTrack> tracks) {
+bool isDown(const BallTrack& track) {
+  return track.state == TrackState::Gone && track.pocketed && !track.replaced;
+}
+
+/// The log-likelihood for the fresh track of the likeliest name that no other ball holds; nothing when all are taken.
+/// withPocketed: balls that are down hold theirs too.
+std::optional<double> freeName(const BallTrack& fresh, std::span<const BallTrack> tracks, bool withPocketed) {
   std::vector<NameLikelihood> evidence;
   for (const BallTrack& other : tracks) {
-    if (other.onTable()) evidence.push_back(other.names);
+    if (other.onTable() || (withPocketed && isDown(other))) evidence.push_back(other.names);
   }
   if (evidence.size() >= BallName::kCount) return std::nullopt;
   evidence.push_back(fresh.names);
@@ -28,24 +33,23 @@ std::optional<double> freeName(const BallTrack& fresh, std::span<const BallTrack
 
 bool passesForBall(const BallTrack& fresh, std::span<const BallTrack> tracks, double time_s, bool opening) {
   constexpr double kFair = -9.0;  // log-likelihood a look
-  if (fresh.hits < 5 || time_s - fresh.fixes.front().time_s < kBelief_s) return false;
+  if (fresh.hits < 5 || fresh.looks < 4 || time_s - fresh.fixes.front().time_s < kBelief_s) return false;
   if (fresh.meanBelief() < (opening ? 0.4 : 0.65)) return false;
   const bool still = fresh.stoodStill().has_value();
   if (!still && fresh.aloneHits < fresh.hits / 2) return false;
-  const auto name = freeName(fresh, tracks);
+  const auto name = freeName(fresh, tracks, false);
   return name && *name / std::max(fresh.looks, 1) > kFair;
 }
 
 BallTrack* sameBallAs(const BallTrack& fresh, std::span<BallTrack> tracks) {
   constexpr double kFar = 3.0;  // log-likelihood a look
-  const double needed = freeName(fresh, tracks).value_or(-1e9) + kFar * std::max(fresh.looks, 1);
+  const double needed = freeName(fresh, tracks, true).value_or(-1e9) + kFar * std::max(fresh.looks, 1);
   BallTrack* best = nullptr;
   double bestLikelihood = needed;
   for (BallTrack& other : tracks) {
     if (!other.told || other.id == fresh.id) continue;
-    const bool down = other.state == TrackState::Gone && other.pocketed;
     const bool hidden = other.onTable() && other.missed > 0;
-    if ((!down && !hidden) || other.lastSeen_s >= fresh.fixes.front().time_s) continue;
+    if ((!isDown(other) && !hidden) || other.lastSeen_s >= fresh.fixes.front().time_s) continue;
     const double likelihood = fresh.names[static_cast<std::size_t>(other.told->number())];
     if (likelihood > bestLikelihood) {
       bestLikelihood = likelihood;
