@@ -10,8 +10,10 @@
 #include "core/vision/ball_candidates.h"
 #include "core/vision/ball_track.h"
 #include "core/vision/cloth_model.h"
+#include "core/vision/disc_cover.h"
 #include "core/vision/reading_queue.h"
 #include "core/vision/track_identity.h"
+#include "core/vision/track_matching.h"
 
 namespace ferrule {
 
@@ -19,7 +21,6 @@ namespace {
 
 constexpr double kLag_s = 0.6;             ///< readings come out this much later, so that names can settle
 constexpr double kOpening_s = 1.0;         ///< balls found in this time lay there from the start
-constexpr double kHighestSpeed_mps = 14.0; ///< an extreme break is 16 m/s; nothing else comes near
 constexpr double kGone_s = 0.10;           ///< unseen this long at a pocket: it fell
 constexpr double kHidden_s = 0.5;
 constexpr double kForget_s = 3.0;
@@ -95,21 +96,8 @@ class BallTracker::Impl {
     return neighbours;
   }
 
-  /// Share of a disc's small pixels that are not cloth.
-  [[nodiscard]] double coverOf(const Silhouette& outline) const {
-    int counted = 0;
-    int covered = 0;
-    const double reach = 0.8 * outline.radius_px() / scale_.factor;
-    const ImagePoint centre = scale_.toSmall(outline.centre);
-    for (int y = static_cast<int>(centre.y - reach); y <= centre.y + reach; ++y) {
-      for (int x = static_cast<int>(centre.x - reach); x <= centre.x + reach; ++x) {
-        if (x < 0 || y < 0 || x >= away_.cols || y >= away_.rows) continue;
-        if (std::hypot(x - centre.x, y - centre.y) > reach || !cloth_.surface().at<uchar>(y, x)) continue;
-        ++counted;
-        if (away_.at<uchar>(y, x) > CandidateFinder::kFaint) ++covered;
-      }
-    }
-    return counted > 0 ? static_cast<double>(covered) / counted : 0.0;
+  [[nodiscard]] double coverOf(const BallTrack& track) const {
+    return coveredShare(away_, cloth_.surface(), scale_, track.outline, CandidateFinder::kFaint);
   }
 
   [[nodiscard]] bool undisturbed(const BallTrack& track) const {
@@ -134,7 +122,7 @@ class BallTracker::Impl {
     track.rest.clear();
     for (int i = 0; i < 4; ++i) track.rest.add(place);
     track.displaced = 0;
-    track.cover = coverOf(track.outline);
+    track.cover = coverOf(track);
     keepPatch(track);
   }
 
@@ -150,6 +138,7 @@ class BallTracker::Impl {
     constexpr double kMoved_m = 0.0008;
     constexpr double kMovedAtOnce_m = 0.0025;
     constexpr int kEnoughFits = 25;
+    constexpr double kOtherBall = 12.0;  // colour cost
     if (track.rest.count() >= kEnoughFits && undisturbed(track)) {
       track.lastSeen_s = time_s_;
       track.missed = 0;
@@ -167,7 +156,7 @@ class BallTracker::Impl {
       if (track.rest.count() < kEnoughFits && fit->quality() > 0.6 * track.quality) {
         track.rest.add(fit->position);
         track.position = track.rest.mean();
-        track.cover = std::max(track.cover, coverOf(track.outline));
+        track.cover = std::max(track.cover, coverOf(track));
       }
       track.see(*fit, time_s_);
       track.position = track.rest.mean();
@@ -177,7 +166,7 @@ class BallTracker::Impl {
       record(track, true);
       return;
     }
-    if (clear && fit->quality() >= 0.55 * track.quality && namesAgree(track, *fit)) {
+    if (clear && fit->quality() >= 0.55 * track.quality && colourCost(track, *fit) < kOtherBall) {
       ++track.displaced;
       if (track.displaced >= 2 || moved_m > kMovedAtOnce_m) {
         startMoving(track);
@@ -189,7 +178,7 @@ class BallTracker::Impl {
       return;
     }
     // Something is in the way, or the ball has left at speed.
-    if (coverOf(track.outline) < 0.4 * track.cover) {
+    if (coverOf(track) < 0.4 * track.cover) {
       startMoving(track);
       return;
     }
@@ -198,34 +187,11 @@ class BallTracker::Impl {
     record(track, partly);
   }
 
-  [[nodiscard]] static bool namesAgree(const BallTrack& track, const BallCandidate& candidate) {
-    return colourCost(track, candidate) < 12.0;
-  }
-
-  /// How badly what a candidate shows fits the track's own likeliest names.
-  [[nodiscard]] static double colourCost(const BallTrack& track, const BallCandidate& candidate) {
-    const double best = *std::ranges::max_element(candidate.names);
-    double cost = -kLeastLikelihood;
-    const double trackBest = *std::ranges::max_element(track.names);
-    for (std::size_t i = 0; i < track.names.size(); ++i) {
-      const double doubt = std::min(trackBest - track.names[i], 20.0);
-      cost = std::min(cost, best - candidate.names[i] + doubt);
-    }
-    return cost;
-  }
-
   [[nodiscard]] bool opening() const { return time_s_ - start_s_ < kOpening_s; }
 
   [[nodiscard]] static bool searchedFor(const BallTrack& track) {
     if (track.state == TrackState::Resting) return track.missed > 0;  // covered: it may lie there still, or have left
     return track.state == TrackState::Moving || track.state == TrackState::Tentative || track.state == TrackState::Hidden;
-  }
-
-  void blank(cv::Mat& away, const Silhouette& outline, double scale) const {
-    const double reach = scale * outline.radius_px() / scale_.factor;
-    const ImagePoint centre = scale_.toSmall(outline.centre);
-    cv::circle(away, {static_cast<int>(std::lround(centre.x)), static_cast<int>(std::lround(centre.y))},
-               static_cast<int>(std::ceil(reach)), cv::Scalar(0), cv::FILLED);
   }
 
   /// The small pixels where a ball that is looked for can be by now.
@@ -267,7 +233,7 @@ class BallTracker::Impl {
       const bool seenNow = track.lastSeen_s == time_s_;
       if (track.state == TrackState::Resting || (track.state == TrackState::Moving && seenNow)) {
         known.push_back(track.outline);
-        blank(unexplained, track.outline, 1.15);
+        fillDisc(unexplained, scale_, track.outline, 1.15, 0);
       }
     }
     std::vector<BallCandidate> candidates =
@@ -310,41 +276,13 @@ class BallTracker::Impl {
     candidates.push_back(*candidate);
   }
 
-  [[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate) const {
-    const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
-    const double way_m = distance(candidate.position, track.predicted(time_s_));
-    // A streak mixes the ball's colours with the cloth's: they still speak, but softly.
-    constexpr double kSoft = 0.3;
-    const bool streak = length(candidate.blur) > 0.3 * candidate.outline.radius_px();
-    const double colour = (streak ? kSoft : 1.0) * colourCost(track, candidate);
-    if (track.state == TrackState::Tentative) {
-      if (way_m < 0.02 + 0.5 * length(track.velocity_mps) * dt) return way_m / 0.002 + colour;
-      const bool fresh = track.hits < 3 && candidate.alone && way_m < kHighestSpeed_mps * dt;
-      return fresh ? 15.0 + way_m / 0.05 + colour : 1e6;
-    }
-    const double hop_m = distance(candidate.position, track.position);
-    if (hop_m > kHighestSpeed_mps * dt + 0.02) return 1e6;
-    if (colour > 18.0) return 1e6;
-    if (track.state == TrackState::Resting) {
-      constexpr double kReluctance = 14.0;
-      return candidate.alone ? kReluctance + colour : 1e6;
-    }
-    const double spread_m = 0.004 + 0.10 * length(track.velocity_mps) * dt;
-    const double off = way_m / spread_m;
-    // A contact may send it anywhere, at up to about the speed of whatever hit it: far places cost no more than this.
-    constexpr double kContact = 12.0;
-    const double fastest_mps = std::max(fastest_mps_, 1.0);
-    const double unreachable = std::max(0.0, hop_m - 1.2 * fastest_mps * dt) / 0.05;
-    return std::min(off * off / 2.0, kContact + 0.5 * hop_m / (0.05 + fastest_mps * dt)) + unreachable + colour;
-  }
-
   void match(const std::vector<std::size_t>& open, const std::vector<BallCandidate>& candidates) {
     Eigen::MatrixXd costs(static_cast<Eigen::Index>(open.size()), static_cast<Eigen::Index>(candidates.size() + open.size()));
     costs.setConstant(kMissCost);
     for (std::size_t i = 0; i < open.size(); ++i) {
       for (std::size_t j = 0; j < candidates.size(); ++j) {
         costs(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
-            std::min(matchCost(tracks_[open[i]], candidates[j]), 1e6);
+            matchCost(tracks_[open[i]], candidates[j], time_s_, fastest_mps_);
       }
     }
     const std::vector<int> columns = assignCheapest(costs);
@@ -491,10 +429,7 @@ class BallTracker::Impl {
     cv::dilate(away_ > 2 * CandidateFinder::kAway, occupied, cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
     for (const BallTrack& track : tracks_) {
       if (track.state == TrackState::Gone) continue;
-      const double reach = 1.5 * track.outline.radius_px() / scale_.factor;
-      const ImagePoint centre = scale_.toSmall(track.outline.centre);
-      cv::circle(occupied, {static_cast<int>(std::lround(centre.x)), static_cast<int>(std::lround(centre.y))},
-                 static_cast<int>(std::ceil(reach)), cv::Scalar(255), cv::FILLED);
+      fillDisc(occupied, scale_, track.outline, 1.5, 255);
     }
     return occupied;
   }
