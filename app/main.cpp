@@ -19,11 +19,12 @@ namespace {
 
 /// The demo as packaging/run measured it, or where the package puts it.
 QString demoRecord() {
-  const QString measured = QStandardPaths::locate(QStandardPaths::GenericDataLocation,
-                                                  QStringLiteral("ferrule/demo.sqlite"));
+  const QString measured =
+      QStandardPaths::locate(QStandardPaths::GenericDataLocation, QStringLiteral("ferrule/demo.sqlite"));
   if (!measured.isEmpty()) return measured;
   const QDir program(QCoreApplication::applicationDirPath());
-  const QString packaged = QDir::cleanPath(program.absoluteFilePath(QStringLiteral("../share/ferrule/demo/demo.sqlite")));
+  const QString packaged =
+      QDir::cleanPath(program.absoluteFilePath(QStringLiteral("../share/ferrule/demo/demo.sqlite")));
   return QFileInfo::exists(packaged) ? packaged : QString();
 }
 
@@ -55,8 +56,10 @@ int main(int argc, char** argv) {
     return ferrule::runConsole(argc, argv);
   }
   if (!ferrule::hasDisplay()) {
-    std::fputs("There is no display to open the window on; run this in a desktop session, or give a command "
-               "(ferrule --help).\n", stderr);
+    std::fputs(
+        "There is no display to open the window on; run this in a desktop session, or give a command "
+        "(ferrule --help).\n",
+        stderr);
     return 1;
   }
   return runWindow(argc, argv, *call);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
-#include <QFileInfo>
 #include <QDir>
+#include <QFileInfo>
 #include <memory>
 #include <string>
 #include <vector>
@@ -31,7 +31,8 @@ constexpr double kGoodReach = 0.8;
 void printSummary(const LensCalibration& calibration) {
   const Lens& lens = calibration.lens;
   std::size_t used = 0;
-  for (const ViewReport& view : calibration.views) used += view.used ? 1 : 0;
+  for (const ViewReport& view : calibration.views)
+    used += view.used ? 1 : 0;
   printResult(QStringLiteral("lens of %1 at %2x%3: %4, rms %5 px over %6 of %7 stills")
                   .arg(QString::fromStdString(lens.camera))
                   .arg(lens.size.width)
@@ -69,7 +70,8 @@ void printSummary(const LensCalibration& calibration) {
                   .arg(100.0 * calibration.coverage.share(), 0, 'f', 0)
                   .arg(100.0 * calibration.coverage.reach, 0, 'f', 0));
   if (calibration.coverage.reach < kGoodReach) {
-    printNote(QStringLiteral("Beyond that the lens is a guess; add stills with the board in the corners of the picture."));
+    printNote(
+        QStringLiteral("Beyond that the lens is a guess; add stills with the board in the corners of the picture."));
   }
 }
 

@@ -28,7 +28,8 @@ int run(const Call& call) {
   if (!call.player.empty()) options.player = call.player;
   const auto report = exportRecord(*record, options);
   if (!report) return reportError(report.error());
-  for (const std::string& file : report->files) printResult(QString::fromStdString(file));
+  for (const std::string& file : report->files)
+    printResult(QString::fromStdString(file));
   printNote(QStringLiteral("%1 sessions, %2 shots").arg(report->sessions).arg(report->shots));
   return 0;
 }

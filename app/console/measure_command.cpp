@@ -19,12 +19,15 @@ namespace {
 
 const std::set<std::string> kGames{"eight-ball", "nine-ball", "ten-ball", "straight-pool"};
 
-QString quoted(const std::string& text) { return '"' + QString::fromStdString(text) + '"'; }
+QString quoted(const std::string& text) {
+  return '"' + QString::fromStdString(text) + '"';
+}
 
 void printReport(const MeasureOptions& options, const MeasureReport& report, const std::vector<ShotReading>& shots) {
   // The table is the result where it goes to no file, and the receipt where it went into a record.
   if (options.output.empty() || !options.record.empty()) {
-    for (const QString& line : shotTable(shots)) printResult(line);
+    for (const QString& line : shotTable(shots))
+      printResult(line);
   }
   printNote(QStringLiteral("%1 images, %2 s: %3 shots, %4 placements")
                 .arg(report.images)

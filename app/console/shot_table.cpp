@@ -9,8 +9,12 @@ namespace ferrule {
 
 namespace {
 
-QString word(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
-QString word(const std::string& text) { return QString::fromStdString(text); }
+QString word(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+QString word(const std::string& text) {
+  return QString::fromStdString(text);
+}
 
 const QString kNone = QStringLiteral("-");
 
@@ -28,7 +32,8 @@ QString target(const std::optional<Target>& target) {
 
 QString pocketed(const std::vector<PocketedBall>& balls) {
   QStringList all;
-  for (const PocketedBall& ball : balls) all << word(toText(ball.ball)) + ' ' + word(toText(ball.pocket));
+  for (const PocketedBall& ball : balls)
+    all << word(toText(ball.ball)) + ' ' + word(toText(ball.pocket));
   return all.isEmpty() ? kNone : all.join(QStringLiteral(", "));
 }
 
@@ -62,10 +67,12 @@ QStringList shotTable(const std::vector<ShotReading>& shots) {
                                  QStringLiteral("pocketed"), QStringLiteral("outcome")}};
   // Numbers to the right, words to the left.
   constexpr qsizetype kFirstWord = 7;
-  for (const ShotReading& shot : shots) rows.push_back(cells(shot));
+  for (const ShotReading& shot : shots)
+    rows.push_back(cells(shot));
   QList<qsizetype> widths(rows.front().size(), 0);
   for (const QStringList& row : rows) {
-    for (qsizetype i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], row[i].size());
+    for (qsizetype i = 0; i < row.size(); ++i)
+      widths[i] = std::max(widths[i], row[i].size());
   }
   QStringList lines;
   for (const QStringList& row : rows) {
@@ -74,7 +81,8 @@ QStringList shotTable(const std::vector<ShotReading>& shots) {
       padded << (i < kFirstWord ? row[i].rightJustified(widths[i]) : row[i].leftJustified(widths[i]));
     }
     QString line = padded.join(QStringLiteral("  "));
-    while (line.endsWith(' ')) line.chop(1);
+    while (line.endsWith(' '))
+      line.chop(1);
     lines << line;
   }
   return lines;

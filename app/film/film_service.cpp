@@ -66,10 +66,9 @@ FilmService::FilmService(FilmOpener opener, QObject* parent)
     times_s_ = times_s;
     emit timesChanged();
   });
-  connect(reader_, &FilmReader::read, this,
-          [this](const FilmPicture& picture, long generation) {
-            if (generation == generation_) emit pictureRead(picture);
-          });
+  connect(reader_, &FilmReader::read, this, [this](const FilmPicture& picture, long generation) {
+    if (generation == generation_) emit pictureRead(picture);
+  });
   connect(reader_, &FilmReader::failed, this, [this](const Error& error, long generation) {
     if (generation != generation_) return;
     error_ = error;

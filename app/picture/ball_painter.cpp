@@ -62,8 +62,8 @@ void paintBall(QPainter& painter, const BallSet& balls, BallName ball, const QPo
   painter.drawPath(disc);
   if (ball.isStripe()) {
     QPainterPath band;
-    band.addRect(QRectF(centre.x() - radius, centre.y() - kStripeHalf * radius, 2.0 * radius,
-                        2.0 * kStripeHalf * radius));
+    band.addRect(
+        QRectF(centre.x() - radius, centre.y() - kStripeHalf * radius, 2.0 * radius, 2.0 * kStripeHalf * radius));
     painter.setBrush(colourOf(balls, ball));
     painter.drawPath(disc.intersected(band));
   }

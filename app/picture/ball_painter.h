@@ -9,8 +9,8 @@
 namespace ferrule {
 
 struct BallLook {
-  bool lit = false;     ///< pointed at, here or in the other picture
-  bool seen = true;     ///< false: predicted while hidden, drawn faint with a dashed edge
+  bool lit = false;  ///< pointed at, here or in the other picture
+  bool seen = true;  ///< false: predicted while hidden, drawn faint with a dashed edge
 };
 
 /// Draws one ball seen from above, softly shaded, with number and stripe where there is room. radius in px.

@@ -70,8 +70,8 @@ void PlanView::paintEvent(QPaintEvent*) {
       painter, *shot_, [this](TablePoint point) { return std::optional(mapping_.screenFromTable(point)); },
       [this](TablePoint) { return mapping_.scale(); }, radius_m, lit(), inks());
   for (const BallNow& ball : balls_) {
-    paintBall(painter, measured_.balls, ball.ball, mapping_.screenFromTable(ball.position),
-              radius_m * mapping_.scale(), {ball.ball == lit(), ball.seen}, inks());
+    paintBall(painter, measured_.balls, ball.ball, mapping_.screenFromTable(ball.position), radius_m * mapping_.scale(),
+              {ball.ball == lit(), ball.seen}, inks());
   }
 }
 

@@ -39,9 +39,8 @@ std::vector<Step> wayOf(const Track& track) {
 bool hasMoved(const Track& track) {
   if (track.samples.empty()) return false;
   const TablePoint start = track.samples.front().position;
-  return std::ranges::any_of(track.samples, [start](const TrackSample& sample) {
-    return distance(start, sample.position) > kMoved_m;
-  });
+  return std::ranges::any_of(
+      track.samples, [start](const TrackSample& sample) { return distance(start, sample.position) > kMoved_m; });
 }
 
 class ShotPainter {
@@ -153,7 +152,8 @@ void paintShot(QPainter& painter, const StoredShot& shot, const ScreenFromTable&
       picture.line(way, width_px, lit == track.ball);
     }
   }
-  for (const ShotEvent& event : shot.reading.events) picture.contact(event.position);
+  for (const ShotEvent& event : shot.reading.events)
+    picture.contact(event.position);
   painter.restore();
 }
 

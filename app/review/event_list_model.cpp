@@ -19,7 +19,8 @@ void EventListModel::setShot(const ShotReading& shot) {
   strike_s_ = shot.strike_s;
   rows_.clear();
   rows_.push_back({shot.strike_s, tr("Strike")});
-  for (const ShotEvent& event : shot.events) rows_.push_back({event.time_s, eventWords(event)});
+  for (const ShotEvent& event : shot.events)
+    rows_.push_back({event.time_s, eventWords(event)});
   rows_.push_back({shot.rest_s, tr("Every ball rests")});
   endResetModel();
 }

@@ -82,7 +82,8 @@ std::optional<ShotEvent> eventAt(const StoredShot& shot, double time_s, double s
 std::vector<double> trackTimes(const StoredShot& shot) {
   std::vector<double> times;
   for (const Track& track : shot.tracks) {
-    for (const TrackSample& sample : track.samples) times.push_back(sample.time_s);
+    for (const TrackSample& sample : track.samples)
+      times.push_back(sample.time_s);
   }
   sortOnce(times);
   return times;
@@ -90,7 +91,8 @@ std::vector<double> trackTimes(const StoredShot& shot) {
 
 std::vector<double> eventTimes(const StoredShot& shot) {
   std::vector<double> times{shot.reading.strike_s, shot.reading.rest_s};
-  for (const ShotEvent& event : shot.reading.events) times.push_back(event.time_s);
+  for (const ShotEvent& event : shot.reading.events)
+    times.push_back(event.time_s);
   sortOnce(times);
   return times;
 }

@@ -7,10 +7,12 @@ MarkSide sideOf(Outcome outcome) {
   switch (outcome) {
     case Outcome::Miss:
     case Outcome::Scratch:
-    case Outcome::Foul: return MarkSide::Below;
+    case Outcome::Foul:
+      return MarkSide::Below;
     case Outcome::Pot:
     case Outcome::Safety:
-    case Outcome::Break: break;
+    case Outcome::Break:
+      break;
   }
   return MarkSide::Above;
 }
@@ -30,13 +32,19 @@ void paintOutcome(QPainter& painter, Outcome outcome, const QPointF& centre, dou
       painter.setBrush(colour);
       painter.drawEllipse(centre, r - 0.8, r - 0.8);
       break;
-    case Outcome::Miss: painter.drawEllipse(centre, r - 0.8, r - 0.8); break;
-    case Outcome::Safety: painter.drawRect(QRectF(centre.x() - r + 1.0, centre.y() - r + 1.0, size - 2.0, size - 2.0)); break;
+    case Outcome::Miss:
+      painter.drawEllipse(centre, r - 0.8, r - 0.8);
+      break;
+    case Outcome::Safety:
+      painter.drawRect(QRectF(centre.x() - r + 1.0, centre.y() - r + 1.0, size - 2.0, size - 2.0));
+      break;
     case Outcome::Scratch:
       painter.drawEllipse(centre, r - 0.8, r - 0.8);
       cross((r - 0.8) * 0.7);
       break;
-    case Outcome::Foul: cross(r - 1.0); break;
+    case Outcome::Foul:
+      cross(r - 1.0);
+      break;
     case Outcome::Break: {
       painter.setBrush(colour);
       const QPointF triangle[] = {centre + QPointF(0, -r + 1.0), centre + QPointF(r - 1.0, r - 1.2),

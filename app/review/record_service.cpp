@@ -75,16 +75,18 @@ RecordService::~RecordService() {
 }
 
 void RecordService::open(const QString& path) {
-  QMetaObject::invokeMethod(reader_, [reader = reader_, path] { reader->open(path); }, Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      reader_, [reader = reader_, path] { reader->open(path); }, Qt::QueuedConnection);
 }
 
 void RecordService::readSession(const SessionSummary& session) {
-  QMetaObject::invokeMethod(reader_, [reader = reader_, session] { reader->readSession(session); },
-                            Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      reader_, [reader = reader_, session] { reader->readSession(session); }, Qt::QueuedConnection);
 }
 
 void RecordService::readShot(ShotId shot) {
-  QMetaObject::invokeMethod(reader_, [reader = reader_, shot] { reader->readShot(shot); }, Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      reader_, [reader = reader_, shot] { reader->readShot(shot); }, Qt::QueuedConnection);
 }
 
 }  // namespace ferrule

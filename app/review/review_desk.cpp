@@ -71,7 +71,8 @@ void ReviewDesk::stepShots(int shots) {
 void ReviewDesk::stepEvents(int events) {
   if (!shot_ || !selected_ || playhead_.isEmpty() || events == 0) return;
   std::vector<int> stops;
-  for (const double time_s : eventTimes(*shot_)) stops.push_back(playhead_.indexNear(time_s));
+  for (const double time_s : eventTimes(*shot_))
+    stops.push_back(playhead_.indexNear(time_s));
   const int here = playhead_.index();
   if (events > 0) {
     const auto next = std::ranges::upper_bound(stops, here);

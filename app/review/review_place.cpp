@@ -25,23 +25,48 @@ bool ReviewPlace::act(ActionId action) {
   Playhead& playhead = desk_.playhead();
   PictureView& picture = mode_ == PictureMode::Film ? static_cast<PictureView&>(*film_) : *plan_;
   switch (action) {
-    case ActionId::ShowPlan: setMode(PictureMode::Plan); return true;
-    case ActionId::ShowFilm: setMode(PictureMode::Film); return true;
-    case ActionId::ShowBoth: setMode(PictureMode::Both); return true;
-    case ActionId::ZoomIn: picture.zoomIn(); return true;
-    case ActionId::ZoomOut: picture.zoomOut(); return true;
+    case ActionId::ShowPlan:
+      setMode(PictureMode::Plan);
+      return true;
+    case ActionId::ShowFilm:
+      setMode(PictureMode::Film);
+      return true;
+    case ActionId::ShowBoth:
+      setMode(PictureMode::Both);
+      return true;
+    case ActionId::ZoomIn:
+      picture.zoomIn();
+      return true;
+    case ActionId::ZoomOut:
+      picture.zoomOut();
+      return true;
     case ActionId::ZoomFit:
       plan_->fit();
       film_->fit();
       return true;
-    case ActionId::Play: playhead.toggle(); return true;
-    case ActionId::ImageBack: playhead.step(-1); return true;
-    case ActionId::ImageOn: playhead.step(1); return true;
-    case ActionId::EventBack: desk_.stepEvents(-1); return true;
-    case ActionId::EventOn: desk_.stepEvents(1); return true;
-    case ActionId::ShotBack: desk_.stepShots(-1); return true;
-    case ActionId::ShotOn: desk_.stepShots(1); return true;
-    default: return false;
+    case ActionId::Play:
+      playhead.toggle();
+      return true;
+    case ActionId::ImageBack:
+      playhead.step(-1);
+      return true;
+    case ActionId::ImageOn:
+      playhead.step(1);
+      return true;
+    case ActionId::EventBack:
+      desk_.stepEvents(-1);
+      return true;
+    case ActionId::EventOn:
+      desk_.stepEvents(1);
+      return true;
+    case ActionId::ShotBack:
+      desk_.stepShots(-1);
+      return true;
+    case ActionId::ShotOn:
+      desk_.stepShots(1);
+      return true;
+    default:
+      return false;
   }
 }
 
@@ -85,8 +110,7 @@ void ReviewPlace::connectDesk() {
   connect(&desk_, &ReviewDesk::contentChanged, this, &ReviewPlace::showContent);
   connect(&desk_, &ReviewDesk::shotChanged, this, &ReviewPlace::showShot);
   connect(&desk_, &ReviewDesk::moved, this, &ReviewPlace::showMoment);
-  connect(&desk_, &ReviewDesk::failed, this,
-          [this](const Error& error, bool) { tell(errorSentence(error)); });
+  connect(&desk_, &ReviewDesk::failed, this, [this](const Error& error, bool) { tell(errorSentence(error)); });
   connect(&desk_.film(), &FilmService::pictureRead, this, [this](const FilmPicture& picture) {
     film_->setPicture(picture);
     showFilmState();

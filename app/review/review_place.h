@@ -21,8 +21,8 @@ class TimeLine;
 
 enum class PictureMode { Plan, Film, Both };
 
-/// Review: sessions, frames and shots on the left, plan and film in the middle over the time line, the shot's details on
-/// the right.
+/// Review: sessions, frames and shots on the left, plan and film in the middle over the time line, the shot's details
+/// on the right.
 class ReviewPlace : public Place {
   Q_OBJECT
  public:

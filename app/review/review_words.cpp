@@ -37,7 +37,8 @@ QString sessionWords(const SessionSummary& session, const Numbers& numbers) {
   }
   if (!session.tableName.empty()) parts << tableWords(session.tableName);
   QStringList players;
-  for (const std::string& player : session.players) players << QString::fromStdString(player);
+  for (const std::string& player : session.players)
+    players << QString::fromStdString(player);
   if (!players.isEmpty()) parts << players.join(QStringLiteral(", "));
   return parts.join(kDot);
 }
@@ -56,7 +57,8 @@ QString momentWords(const StoredShot& shot, const Playhead& playhead, bool count
     return parts.join(kDot);
   }
   double worst_m = 0.0;
-  for (const BallNow& ball : ballsAt(shot, playhead.time_s())) worst_m = std::max(worst_m, ball.standardUncertainty_m);
+  for (const BallNow& ball : ballsAt(shot, playhead.time_s()))
+    worst_m = std::max(worst_m, ball.standardUncertainty_m);
   if (worst_m > 0.0) parts << QChar(0x00B1) + numbers.millimetres(worst_m, 1);
   return parts.join(kDot);
 }

@@ -67,7 +67,8 @@ QLabel* ShotPanel::label(const QString& text, double factor, bool bold, bool qui
   if (quiet) {
     QPalette colours = palette();
     // On a base-coloured panel labels draw with the base's text role.
-    for (const auto role : {QPalette::WindowText, QPalette::Text}) colours.setColor(role, inksFor(palette()).quiet);
+    for (const auto role : {QPalette::WindowText, QPalette::Text})
+      colours.setColor(role, inksFor(palette()).quiet);
     made->setPalette(colours);
   }
   made->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -105,7 +106,8 @@ void ShotPanel::rebuild() {
              QStringLiteral("restLines"));
     addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
     QStringList notes;
-    for (const Note& note : shot_->notes) notes << QString::fromStdString(note.text);
+    for (const Note& note : shot_->notes)
+      notes << QString::fromStdString(note.text);
     addLines(*column, tr("Notes"), notes, QStringLiteral("noteLines"));
   } else {
     column->addWidget(label(tr("Choose a shot to read what was struck and what happened."), 1.0, false, true));
@@ -192,8 +194,10 @@ void ShotPanel::addHappened(QVBoxLayout& column) {
   view->setTextElideMode(Qt::ElideRight);
   view->setTabKeyNavigation(false);
   view->setFixedHeight(events_->rowCount() * kEventRow_px + 2);
-  connect(view, &QTableView::clicked, this, [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
-  connect(view, &QTableView::activated, this, [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
+  connect(view, &QTableView::clicked, this,
+          [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
+  connect(view, &QTableView::activated, this,
+          [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
   eventView_ = view;
   column.addWidget(view);
 }

@@ -41,7 +41,8 @@ ShotTreeModel::ShotTreeModel(QObject* parent) : QAbstractItemModel(parent) {}
 void ShotTreeModel::setSessions(std::vector<SessionSummary> sessions) {
   beginResetModel();
   nodes_.clear();
-  for (SessionSummary& session : sessions) nodes_.push_back({std::move(session), {}, false});
+  for (SessionSummary& session : sessions)
+    nodes_.push_back({std::move(session), {}, false});
   endResetModel();
 }
 
@@ -103,7 +104,8 @@ std::optional<ShotSummary> ShotTreeModel::shotAt(const QModelIndex& index) const
 
 std::optional<ShotSummary> ShotTreeModel::firstShotUnder(const QModelIndex& index) const {
   switch (levelOf(index)) {
-    case Level::Shot: return shotAt(index);
+    case Level::Shot:
+      return shotAt(index);
     case Level::Frame:
       if (frameOf(index).shots.empty()) return std::nullopt;
       return frameOf(index).shots.front();
@@ -112,7 +114,8 @@ std::optional<ShotSummary> ShotTreeModel::firstShotUnder(const QModelIndex& inde
         if (!frame.shots.empty()) return frame.shots.front();
       }
       return std::nullopt;
-    case Level::Root: break;
+    case Level::Root:
+      break;
   }
   return std::nullopt;
 }
@@ -136,20 +139,27 @@ const FrameContent& ShotTreeModel::frameOf(const QModelIndex& index) const {
 QModelIndex ShotTreeModel::index(int row, int column, const QModelIndex& parent) const {
   if (row < 0 || column < 0 || column >= ColumnCount || row >= rowCount(parent)) return {};
   switch (levelOf(parent)) {
-    case Level::Root: return createIndex(row, column, quintptr{0});
-    case Level::Session: return createIndex(row, column, frameLevelId(parent.row()));
-    case Level::Frame: return createIndex(row, column, shotLevelId(sessionRow(parent), parent.row()));
-    case Level::Shot: break;
+    case Level::Root:
+      return createIndex(row, column, quintptr{0});
+    case Level::Session:
+      return createIndex(row, column, frameLevelId(parent.row()));
+    case Level::Frame:
+      return createIndex(row, column, shotLevelId(sessionRow(parent), parent.row()));
+    case Level::Shot:
+      break;
   }
   return {};
 }
 
 QModelIndex ShotTreeModel::parent(const QModelIndex& child) const {
   switch (levelOf(child)) {
-    case Level::Frame: return createIndex(sessionRow(child), 0, quintptr{0});
-    case Level::Shot: return createIndex(frameRow(child), 0, frameLevelId(sessionRow(child)));
+    case Level::Frame:
+      return createIndex(sessionRow(child), 0, quintptr{0});
+    case Level::Shot:
+      return createIndex(frameRow(child), 0, frameLevelId(sessionRow(child)));
     case Level::Root:
-    case Level::Session: break;
+    case Level::Session:
+      break;
   }
   return {};
 }
@@ -157,10 +167,14 @@ QModelIndex ShotTreeModel::parent(const QModelIndex& child) const {
 int ShotTreeModel::rowCount(const QModelIndex& parent) const {
   if (parent.column() > 0) return 0;
   switch (levelOf(parent)) {
-    case Level::Root: return static_cast<int>(nodes_.size());
-    case Level::Session: return static_cast<int>(nodeOf(parent).frames.size());
-    case Level::Frame: return static_cast<int>(frameOf(parent).shots.size());
-    case Level::Shot: break;
+    case Level::Root:
+      return static_cast<int>(nodes_.size());
+    case Level::Session:
+      return static_cast<int>(nodeOf(parent).frames.size());
+    case Level::Frame:
+      return static_cast<int>(frameOf(parent).shots.size());
+    case Level::Shot:
+      break;
   }
   return 0;
 }
@@ -191,10 +205,14 @@ QVariant ShotTreeModel::data(const QModelIndex& index, int role) const {
   if (role == SessionIdRole) return QVariant::fromValue<qint64>(nodeOf(index).session.id.value);
   if (role == Qt::TextAlignmentRole && index.column() == Speed) return int{Qt::AlignRight | Qt::AlignVCenter};
   switch (levelOf(index)) {
-    case Level::Session: return sessionData(nodeOf(index), index.column(), role);
-    case Level::Frame: return frameData(frameOf(index), index.column(), role);
-    case Level::Shot: return shotData(frameOf(index).shots[static_cast<std::size_t>(index.row())], index.column(), role);
-    case Level::Root: break;
+    case Level::Session:
+      return sessionData(nodeOf(index), index.column(), role);
+    case Level::Frame:
+      return frameData(frameOf(index), index.column(), role);
+    case Level::Shot:
+      return shotData(frameOf(index).shots[static_cast<std::size_t>(index.row())], index.column(), role);
+    case Level::Root:
+      break;
   }
   return {};
 }
@@ -223,7 +241,8 @@ QVariant ShotTreeModel::frameData(const FrameContent& frame, int column, int rol
     }
     if (column == Speed) return tr("%n shot(s)", nullptr, static_cast<int>(frame.shots.size()));
   }
-  if (role == Qt::ToolTipRole && !frame.frame.complete) return tr("Still running, or its film was not read to the end.");
+  if (role == Qt::ToolTipRole && !frame.frame.complete)
+    return tr("Still running, or its film was not read to the end.");
   return {};
 }
 
@@ -241,21 +260,30 @@ QVariant ShotTreeModel::shotData(const ShotSummary& shot, int column, int role) 
       if (shot.verdict == Verdict::Ask) text += QStringLiteral(", ") + verdictWords(shot.verdict);
       return text;
     }
-    case ShotIdRole: return QVariant::fromValue<qint64>(shot.id.value);
-    case OutcomeRole: return static_cast<int>(shot.outcome);
-    case VerdictRole: return static_cast<int>(shot.verdict);
-    case NumberRole: return shot.number;
-    default: return {};
+    case ShotIdRole:
+      return QVariant::fromValue<qint64>(shot.id.value);
+    case OutcomeRole:
+      return static_cast<int>(shot.outcome);
+    case VerdictRole:
+      return static_cast<int>(shot.verdict);
+    case NumberRole:
+      return shot.number;
+    default:
+      return {};
   }
 }
 
 QVariant ShotTreeModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
   switch (section) {
-    case What: return tr("Shot");
-    case Result: return tr("Result");
-    case Speed: return tr("Speed");
-    default: return {};
+    case What:
+      return tr("Shot");
+    case Result:
+      return tr("Result");
+    case Speed:
+      return tr("Speed");
+    default:
+      return {};
   }
 }
 

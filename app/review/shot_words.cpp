@@ -141,9 +141,9 @@ QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, co
 
 QStringList outcomeLines(const StoredShot& shot) {
   QStringList lines;
-  lines << QStringLiteral("%1 · %2").arg(atStart(outcomeWords(shot.reading.outcome)),
-                                         shot.corrections.empty() ? verdictWords(shot.reading.outcomeVerdict)
-                                                                  : ShotWords::tr("corrected by hand"));
+  lines << QStringLiteral("%1 · %2").arg(
+      atStart(outcomeWords(shot.reading.outcome)),
+      shot.corrections.empty() ? verdictWords(shot.reading.outcomeVerdict) : ShotWords::tr("corrected by hand"));
   for (const ValueCorrection& correction : shot.corrections) {
     lines << ShotWords::tr("%1: measured %2, corrected to %3")
                  .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),

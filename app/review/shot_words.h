@@ -14,8 +14,8 @@ namespace ferrule {
 /// One value of the delivery: measured, or why it is not.
 struct ValueLine {
   QString name;
-  ShownValue shown;   ///< empty value when not observable
-  QString whyNot;     ///< the reason, after "not observable"
+  ShownValue shown;  ///< empty value when not observable
+  QString whyNot;    ///< the reason, after "not observable"
 };
 
 [[nodiscard]] std::vector<ValueLine> deliveryLines(const Delivery& delivery, const Numbers& numbers);

@@ -12,8 +12,10 @@ constexpr double kGap_s = 10.0;
 
 double lastTime_s(const FrameContent& frame) {
   double last_s = 0.0;
-  for (const ShotSummary& shot : frame.shots) last_s = std::max(last_s, shot.rest_s);
-  for (const Placement& placement : frame.placements) last_s = std::max(last_s, placement.time_s);
+  for (const ShotSummary& shot : frame.shots)
+    last_s = std::max(last_s, shot.rest_s);
+  for (const Placement& placement : frame.placements)
+    last_s = std::max(last_s, placement.time_s);
   if (frame.frame.film) last_s = std::max(last_s, frame.frame.film->duration_s);
   return last_s;
 }

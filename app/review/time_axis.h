@@ -9,8 +9,8 @@ namespace ferrule {
 
 /// Puts the films of a session one after the other, so that a session has one time.
 ///
-/// Where every film knows when its first image was taken, session time counts from the session's start and pauses are to
-/// scale; otherwise the films follow each other with a short gap.
+/// Where every film knows when its first image was taken, session time counts from the session's start and pauses are
+/// to scale; otherwise the films follow each other with a short gap.
 class TimeAxis {
  public:
   TimeAxis() = default;

@@ -172,8 +172,8 @@ void TimeLine::paintTimes(QPainter& painter) const {
 QString TimeLine::timeWords(double session_s) const {
   if (!axis_.isClockTime()) return numbers_.clock(session_s);
   const auto at = QDateTime::fromMSecsSinceEpoch(content_->session.started + std::llround(session_s * 1000.0));
-  return numbers_.locale().toString(at.toLocalTime().time(), to_s_ - from_s_ < 600.0 ? QStringLiteral("HH:mm:ss")
-                                                                                     : QStringLiteral("HH:mm"));
+  return numbers_.locale().toString(at.toLocalTime().time(),
+                                    to_s_ - from_s_ < 600.0 ? QStringLiteral("HH:mm:ss") : QStringLiteral("HH:mm"));
 }
 
 const ShotSummary* TimeLine::shotUnder(const QPointF& place) const {
@@ -214,9 +214,10 @@ bool TimeLine::event(QEvent* event) {
   if (event->type() == QEvent::ToolTip) {
     const auto* help = static_cast<QHelpEvent*>(event);
     if (const ShotSummary* shot = shotUnder(help->pos())) {
-      QToolTip::showText(help->globalPos(), QStringLiteral("%1 · %2 · %3")
-                                                .arg(numbers_.whole(shot->number), shotWords(*shot),
-                                                     outcomeWords(shot->outcome)), this);
+      QToolTip::showText(help->globalPos(),
+                         QStringLiteral("%1 · %2 · %3")
+                             .arg(numbers_.whole(shot->number), shotWords(*shot), outcomeWords(shot->outcome)),
+                         this);
     } else {
       QToolTip::hideText();
     }

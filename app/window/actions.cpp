@@ -14,107 +14,62 @@ namespace ferrule {
 namespace {
 
 constexpr std::array kRows{
-    ActionRow{ActionId::OpenRecord, MenuId::Record, "openRecord",
-              QT_TRANSLATE_NOOP("Actions", "&Open a record…"),
-              QT_TRANSLATE_NOOP("Actions", "Open a record of measured sessions"),
-              "open", "Ctrl+O"},
-    ActionRow{ActionId::Quit, MenuId::Record, "quit",
-              QT_TRANSLATE_NOOP("Actions", "&Quit"),
-              QT_TRANSLATE_NOOP("Actions", "Close the window"),
-              "", "Ctrl+Q", false, true},
+    ActionRow{ActionId::OpenRecord, MenuId::Record, "openRecord", QT_TRANSLATE_NOOP("Actions", "&Open a record…"),
+              QT_TRANSLATE_NOOP("Actions", "Open a record of measured sessions"), "open", "Ctrl+O"},
+    ActionRow{ActionId::Quit, MenuId::Record, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"),
+              QT_TRANSLATE_NOOP("Actions", "Close the window"), "", "Ctrl+Q", false, true},
 
-    ActionRow{ActionId::ShowPlan, MenuId::View, "showPlan",
-              QT_TRANSLATE_NOOP("Actions", "&Plan"),
-              QT_TRANSLATE_NOOP("Actions", "Show the table from above"),
-              "plan", "Ctrl+1", true},
-    ActionRow{ActionId::ShowFilm, MenuId::View, "showFilm",
-              QT_TRANSLATE_NOOP("Actions", "&Film"),
-              QT_TRANSLATE_NOOP("Actions", "Show the film with the measured ways"),
-              "film", "Ctrl+2", true},
-    ActionRow{ActionId::ShowBoth, MenuId::View, "showBoth",
-              QT_TRANSLATE_NOOP("Actions", "&Side by side"),
-              QT_TRANSLATE_NOOP("Actions", "Show plan and film together"),
-              "both", "Ctrl+3", true},
-    ActionRow{ActionId::ZoomIn, MenuId::View, "zoomIn",
-              QT_TRANSLATE_NOOP("Actions", "Zoom &in"),
-              QT_TRANSLATE_NOOP("Actions", "Enlarge the picture"),
-              "", "Ctrl++; Ctrl+=", false, true},
-    ActionRow{ActionId::ZoomOut, MenuId::View, "zoomOut",
-              QT_TRANSLATE_NOOP("Actions", "Zoom &out"),
-              QT_TRANSLATE_NOOP("Actions", "Make the picture smaller"),
-              "", "Ctrl+-"},
-    ActionRow{ActionId::ZoomFit, MenuId::View, "zoomFit",
-              QT_TRANSLATE_NOOP("Actions", "&Whole table"),
-              QT_TRANSLATE_NOOP("Actions", "Fit the whole picture into its space"),
-              "", "Ctrl+0"},
+    ActionRow{ActionId::ShowPlan, MenuId::View, "showPlan", QT_TRANSLATE_NOOP("Actions", "&Plan"),
+              QT_TRANSLATE_NOOP("Actions", "Show the table from above"), "plan", "Ctrl+1", true},
+    ActionRow{ActionId::ShowFilm, MenuId::View, "showFilm", QT_TRANSLATE_NOOP("Actions", "&Film"),
+              QT_TRANSLATE_NOOP("Actions", "Show the film with the measured ways"), "film", "Ctrl+2", true},
+    ActionRow{ActionId::ShowBoth, MenuId::View, "showBoth", QT_TRANSLATE_NOOP("Actions", "&Side by side"),
+              QT_TRANSLATE_NOOP("Actions", "Show plan and film together"), "both", "Ctrl+3", true},
+    ActionRow{ActionId::ZoomIn, MenuId::View, "zoomIn", QT_TRANSLATE_NOOP("Actions", "Zoom &in"),
+              QT_TRANSLATE_NOOP("Actions", "Enlarge the picture"), "", "Ctrl++; Ctrl+=", false, true},
+    ActionRow{ActionId::ZoomOut, MenuId::View, "zoomOut", QT_TRANSLATE_NOOP("Actions", "Zoom &out"),
+              QT_TRANSLATE_NOOP("Actions", "Make the picture smaller"), "", "Ctrl+-"},
+    ActionRow{ActionId::ZoomFit, MenuId::View, "zoomFit", QT_TRANSLATE_NOOP("Actions", "&Whole table"),
+              QT_TRANSLATE_NOOP("Actions", "Fit the whole picture into its space"), "", "Ctrl+0"},
     ActionRow{ActionId::NarrowPlaces, MenuId::View, "narrowPlaces",
               QT_TRANSLATE_NOOP("Actions", "&Narrow list of places"),
-              QT_TRANSLATE_NOOP("Actions", "Show the places as icons only"),
-              "", "Ctrl+B", false, true},
+              QT_TRANSLATE_NOOP("Actions", "Show the places as icons only"), "", "Ctrl+B", false, true},
 
-    ActionRow{ActionId::Play, MenuId::Step, "play",
-              QT_TRANSLATE_NOOP("Actions", "&Play"),
-              QT_TRANSLATE_NOOP("Actions", "Play in real time, or pause"),
-              "play", "Space"},
-    ActionRow{ActionId::ImageBack, MenuId::Step, "imageBack",
-              QT_TRANSLATE_NOOP("Actions", "Image back"),
-              QT_TRANSLATE_NOOP("Actions", "One image back"),
-              "image-back", "Left", false, true},
-    ActionRow{ActionId::ImageOn, MenuId::Step, "imageOn",
-              QT_TRANSLATE_NOOP("Actions", "Image on"),
-              QT_TRANSLATE_NOOP("Actions", "One image on"),
-              "image-on", "Right"},
-    ActionRow{ActionId::EventBack, MenuId::Step, "eventBack",
-              QT_TRANSLATE_NOOP("Actions", "Event back"),
-              QT_TRANSLATE_NOOP("Actions", "Back to the last contact, strike or rest"),
-              "event-back", "Shift+Left"},
-    ActionRow{ActionId::EventOn, MenuId::Step, "eventOn",
-              QT_TRANSLATE_NOOP("Actions", "Event on"),
-              QT_TRANSLATE_NOOP("Actions", "On to the next contact or to rest"),
-              "event-on", "Shift+Right"},
-    ActionRow{ActionId::ShotBack, MenuId::Step, "shotBack",
-              QT_TRANSLATE_NOOP("Actions", "Shot back"),
-              QT_TRANSLATE_NOOP("Actions", "The shot before"),
-              "shot-back", "PgUp"},
-    ActionRow{ActionId::ShotOn, MenuId::Step, "shotOn",
-              QT_TRANSLATE_NOOP("Actions", "Shot on"),
-              QT_TRANSLATE_NOOP("Actions", "The next shot"),
-              "shot-on", "PgDown"},
+    ActionRow{ActionId::Play, MenuId::Step, "play", QT_TRANSLATE_NOOP("Actions", "&Play"),
+              QT_TRANSLATE_NOOP("Actions", "Play in real time, or pause"), "play", "Space"},
+    ActionRow{ActionId::ImageBack, MenuId::Step, "imageBack", QT_TRANSLATE_NOOP("Actions", "Image back"),
+              QT_TRANSLATE_NOOP("Actions", "One image back"), "image-back", "Left", false, true},
+    ActionRow{ActionId::ImageOn, MenuId::Step, "imageOn", QT_TRANSLATE_NOOP("Actions", "Image on"),
+              QT_TRANSLATE_NOOP("Actions", "One image on"), "image-on", "Right"},
+    ActionRow{ActionId::EventBack, MenuId::Step, "eventBack", QT_TRANSLATE_NOOP("Actions", "Event back"),
+              QT_TRANSLATE_NOOP("Actions", "Back to the last contact, strike or rest"), "event-back", "Shift+Left"},
+    ActionRow{ActionId::EventOn, MenuId::Step, "eventOn", QT_TRANSLATE_NOOP("Actions", "Event on"),
+              QT_TRANSLATE_NOOP("Actions", "On to the next contact or to rest"), "event-on", "Shift+Right"},
+    ActionRow{ActionId::ShotBack, MenuId::Step, "shotBack", QT_TRANSLATE_NOOP("Actions", "Shot back"),
+              QT_TRANSLATE_NOOP("Actions", "The shot before"), "shot-back", "PgUp"},
+    ActionRow{ActionId::ShotOn, MenuId::Step, "shotOn", QT_TRANSLATE_NOOP("Actions", "Shot on"),
+              QT_TRANSLATE_NOOP("Actions", "The next shot"), "shot-on", "PgDown"},
 
     ActionRow{ActionId::SpeedMetres, MenuId::SpeedUnit, "speedMetres",
-              QT_TRANSLATE_NOOP("Actions", "&Metres per second"),
-              QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
+              QT_TRANSLATE_NOOP("Actions", "&Metres per second"), QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
               "", "", true},
     ActionRow{ActionId::SpeedKilometres, MenuId::SpeedUnit, "speedKilometres",
-              QT_TRANSLATE_NOOP("Actions", "&Kilometres per hour"),
-              QT_TRANSLATE_NOOP("Actions", "Show speeds in km/h"),
+              QT_TRANSLATE_NOOP("Actions", "&Kilometres per hour"), QT_TRANSLATE_NOOP("Actions", "Show speeds in km/h"),
               "", "", true},
-    ActionRow{ActionId::SpeedMiles, MenuId::SpeedUnit, "speedMiles",
-              QT_TRANSLATE_NOOP("Actions", "M&iles per hour"),
-              QT_TRANSLATE_NOOP("Actions", "Show speeds in mph"),
-              "", "", true},
+    ActionRow{ActionId::SpeedMiles, MenuId::SpeedUnit, "speedMiles", QT_TRANSLATE_NOOP("Actions", "M&iles per hour"),
+              QT_TRANSLATE_NOOP("Actions", "Show speeds in mph"), "", "", true},
 
-    ActionRow{ActionId::LookSystem, MenuId::Appearance, "lookSystem",
-              QT_TRANSLATE_NOOP("Actions", "As the &system"),
-              QT_TRANSLATE_NOOP("Actions", "Light or dark as the desktop is"),
-              "", "", true},
-    ActionRow{ActionId::LookLight, MenuId::Appearance, "lookLight",
-              QT_TRANSLATE_NOOP("Actions", "&Light"),
-              QT_TRANSLATE_NOOP("Actions", "Always light"),
-              "", "", true},
-    ActionRow{ActionId::LookDark, MenuId::Appearance, "lookDark",
-              QT_TRANSLATE_NOOP("Actions", "&Dark"),
-              QT_TRANSLATE_NOOP("Actions", "Always dark"),
-              "", "", true},
+    ActionRow{ActionId::LookSystem, MenuId::Appearance, "lookSystem", QT_TRANSLATE_NOOP("Actions", "As the &system"),
+              QT_TRANSLATE_NOOP("Actions", "Light or dark as the desktop is"), "", "", true},
+    ActionRow{ActionId::LookLight, MenuId::Appearance, "lookLight", QT_TRANSLATE_NOOP("Actions", "&Light"),
+              QT_TRANSLATE_NOOP("Actions", "Always light"), "", "", true},
+    ActionRow{ActionId::LookDark, MenuId::Appearance, "lookDark", QT_TRANSLATE_NOOP("Actions", "&Dark"),
+              QT_TRANSLATE_NOOP("Actions", "Always dark"), "", "", true},
 
-    ActionRow{ActionId::Shortcuts, MenuId::Help, "shortcuts",
-              QT_TRANSLATE_NOOP("Actions", "&Keys"),
-              QT_TRANSLATE_NOOP("Actions", "Every key of the window"),
-              "", "F1"},
-    ActionRow{ActionId::About, MenuId::Help, "about",
-              QT_TRANSLATE_NOOP("Actions", "&About Ferrule"),
-              QT_TRANSLATE_NOOP("Actions", "Version and licence"),
-              "", ""},
+    ActionRow{ActionId::Shortcuts, MenuId::Help, "shortcuts", QT_TRANSLATE_NOOP("Actions", "&Keys"),
+              QT_TRANSLATE_NOOP("Actions", "Every key of the window"), "", "F1"},
+    ActionRow{ActionId::About, MenuId::Help, "about", QT_TRANSLATE_NOOP("Actions", "&About Ferrule"),
+              QT_TRANSLATE_NOOP("Actions", "Version and licence"), "", ""},
 };
 
 QString translated(const char* text) {
@@ -129,12 +84,18 @@ std::span<const ActionRow> actionRows() {
 
 QString menuTitle(MenuId menu) {
   switch (menu) {
-    case MenuId::Record: return QCoreApplication::translate("Actions", "&Record");
-    case MenuId::View: return QCoreApplication::translate("Actions", "&View");
-    case MenuId::Step: return QCoreApplication::translate("Actions", "&Step");
-    case MenuId::SpeedUnit: return QCoreApplication::translate("Actions", "S&peed unit");
-    case MenuId::Appearance: return QCoreApplication::translate("Actions", "&Appearance");
-    case MenuId::Help: return QCoreApplication::translate("Actions", "&Help");
+    case MenuId::Record:
+      return QCoreApplication::translate("Actions", "&Record");
+    case MenuId::View:
+      return QCoreApplication::translate("Actions", "&View");
+    case MenuId::Step:
+      return QCoreApplication::translate("Actions", "&Step");
+    case MenuId::SpeedUnit:
+      return QCoreApplication::translate("Actions", "S&peed unit");
+    case MenuId::Appearance:
+      return QCoreApplication::translate("Actions", "&Appearance");
+    case MenuId::Help:
+      return QCoreApplication::translate("Actions", "&Help");
   }
   return {};
 }

@@ -10,12 +10,30 @@
 namespace ferrule {
 
 enum class ActionId {
-  OpenRecord, Quit,
-  ShowPlan, ShowFilm, ShowBoth, ZoomIn, ZoomOut, ZoomFit, NarrowPlaces,
-  Play, ImageBack, ImageOn, EventBack, EventOn, ShotBack, ShotOn,
-  SpeedMetres, SpeedKilometres, SpeedMiles,
-  LookSystem, LookLight, LookDark,
-  Shortcuts, About,
+  OpenRecord,
+  Quit,
+  ShowPlan,
+  ShowFilm,
+  ShowBoth,
+  ZoomIn,
+  ZoomOut,
+  ZoomFit,
+  NarrowPlaces,
+  Play,
+  ImageBack,
+  ImageOn,
+  EventBack,
+  EventOn,
+  ShotBack,
+  ShotOn,
+  SpeedMetres,
+  SpeedKilometres,
+  SpeedMiles,
+  LookSystem,
+  LookLight,
+  LookDark,
+  Shortcuts,
+  About,
 };
 
 enum class MenuId { Record, View, Step, SpeedUnit, Appearance, Help };
@@ -24,11 +42,11 @@ enum class MenuId { Record, View, Step, SpeedUnit, Appearance, Help };
 struct ActionRow {
   ActionId id;
   MenuId menu;
-  const char* name;  ///< object name, for tests and settings
-  const char* text;  ///< to be translated in the context "Actions"
-  const char* help;  ///< one plain line, to be translated
-  const char* icon;  ///< of resources/icons; may be empty
-  const char* keys;  ///< portable text, alternatives separated by "; "; may be empty
+  const char* name;          ///< object name, for tests and settings
+  const char* text;          ///< to be translated in the context "Actions"
+  const char* help;          ///< one plain line, to be translated
+  const char* icon;          ///< of resources/icons; may be empty
+  const char* keys;          ///< portable text, alternatives separated by "; "; may be empty
   bool checkable = false;    ///< checkable actions of one menu exclude each other
   bool startsGroup = false;  ///< a line stands before it in its menu
 };

@@ -26,18 +26,26 @@ bool isToolkitDefault(const QPalette& palette) {
 void applyAppearance(Appearance appearance) {
   const QPalette& system = systemPalette();
   switch (appearance) {
-    case Appearance::Light: QApplication::setPalette(lightPalette()); return;
-    case Appearance::Dark: QApplication::setPalette(darkPalette()); return;
-    case Appearance::System: break;
+    case Appearance::Light:
+      QApplication::setPalette(lightPalette());
+      return;
+    case Appearance::Dark:
+      QApplication::setPalette(darkPalette());
+      return;
+    case Appearance::System:
+      break;
   }
   QApplication::setPalette(isToolkitDefault(system) ? lightPalette() : system);
 }
 
 QString toSetting(Appearance appearance) {
   switch (appearance) {
-    case Appearance::Light: return QStringLiteral("light");
-    case Appearance::Dark: return QStringLiteral("dark");
-    case Appearance::System: break;
+    case Appearance::Light:
+      return QStringLiteral("light");
+    case Appearance::Dark:
+      return QStringLiteral("dark");
+    case Appearance::System:
+      break;
   }
   return QStringLiteral("system");
 }

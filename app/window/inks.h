@@ -13,24 +13,24 @@ namespace ferrule {
 /// taken and suggested are orange and sky blue, inside and missed bluish green and vermilion of the colour-blind-safe
 /// set. Source: Okabe and Ito 2008, Color universal design.
 struct Inks {
-  QColor page;        ///< behind panels
+  QColor page;  ///< behind panels
   QColor panel;
   QColor text;
-  QColor quiet;       ///< secondary text; at least 4.5:1 against panel
-  QColor line;        ///< hairlines and panel borders
-  QColor accent;      ///< marks of our own
-  QColor fill;        ///< unselected blocks
+  QColor quiet;   ///< secondary text; at least 4.5:1 against panel
+  QColor line;    ///< hairlines and panel borders
+  QColor accent;  ///< marks of our own
+  QColor fill;    ///< unselected blocks
 
   QColor cloth;
   QColor cushion;
   QColor wood;
   QColor pocket;
   QColor sight;
-  QColor clothLine;   ///< strings and spots
+  QColor clothLine;  ///< strings and spots
 
   QColor taken;
   QColor suggested;
-  QColor casing;      ///< thin dark edge that keeps lines readable on every cloth
+  QColor casing;  ///< thin dark edge that keeps lines readable on every cloth
   bool isDark = false;
 
   bool operator==(const Inks&) const = default;

@@ -60,9 +60,11 @@ void MainWindow::makeMenus() {
       }
     }
   };
-  for (const MenuId id : {MenuId::Record, MenuId::View, MenuId::Step}) fill(menuBar()->addMenu(menuTitle(id)), id);
+  for (const MenuId id : {MenuId::Record, MenuId::View, MenuId::Step})
+    fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
-  for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance}) fill(settings->addMenu(menuTitle(id)), id);
+  for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance})
+    fill(settings->addMenu(menuTitle(id)), id);
   fill(menuBar()->addMenu(menuTitle(MenuId::Help)), MenuId::Help);
 }
 
@@ -73,29 +75,59 @@ void MainWindow::start(const QString& record) {
   list_->setNarrow(settings.value(QStringLiteral("window/narrow")).toBool());
   setSpeedUnit(speedUnitFromSetting(settings.value(QStringLiteral("window/speedUnit")).toString()));
   switch (appearanceFromSetting(settings.value(QStringLiteral("window/appearance")).toString())) {
-    case Appearance::System: actions_->at(ActionId::LookSystem)->setChecked(true); break;
-    case Appearance::Light: actions_->at(ActionId::LookLight)->setChecked(true); break;
-    case Appearance::Dark: actions_->at(ActionId::LookDark)->setChecked(true); break;
+    case Appearance::System:
+      actions_->at(ActionId::LookSystem)->setChecked(true);
+      break;
+    case Appearance::Light:
+      actions_->at(ActionId::LookLight)->setChecked(true);
+      break;
+    case Appearance::Dark:
+      actions_->at(ActionId::LookDark)->setChecked(true);
+      break;
   }
-  for (Place* place : places_) place->restore(settings);
+  for (Place* place : places_)
+    place->restore(settings);
   if (!record.isEmpty()) {
-    for (Place* place : places_) place->openRecord(record);
+    for (Place* place : places_)
+      place->openRecord(record);
   }
 }
 
 void MainWindow::act(ActionId action) {
   switch (action) {
-    case ActionId::OpenRecord: chooseRecord(); return;
-    case ActionId::Quit: close(); return;
-    case ActionId::NarrowPlaces: list_->setNarrow(!list_->isNarrow()); return;
-    case ActionId::SpeedMetres: setSpeedUnit(SpeedUnit::MetresPerSecond); return;
-    case ActionId::SpeedKilometres: setSpeedUnit(SpeedUnit::KilometresPerHour); return;
-    case ActionId::SpeedMiles: setSpeedUnit(SpeedUnit::MilesPerHour); return;
-    case ActionId::LookSystem: applyAppearance(Appearance::System); break;
-    case ActionId::LookLight: applyAppearance(Appearance::Light); break;
-    case ActionId::LookDark: applyAppearance(Appearance::Dark); break;
-    case ActionId::Shortcuts: KeyPage(this).exec(); return;
-    case ActionId::About: showAbout(); return;
+    case ActionId::OpenRecord:
+      chooseRecord();
+      return;
+    case ActionId::Quit:
+      close();
+      return;
+    case ActionId::NarrowPlaces:
+      list_->setNarrow(!list_->isNarrow());
+      return;
+    case ActionId::SpeedMetres:
+      setSpeedUnit(SpeedUnit::MetresPerSecond);
+      return;
+    case ActionId::SpeedKilometres:
+      setSpeedUnit(SpeedUnit::KilometresPerHour);
+      return;
+    case ActionId::SpeedMiles:
+      setSpeedUnit(SpeedUnit::MilesPerHour);
+      return;
+    case ActionId::LookSystem:
+      applyAppearance(Appearance::System);
+      break;
+    case ActionId::LookLight:
+      applyAppearance(Appearance::Light);
+      break;
+    case ActionId::LookDark:
+      applyAppearance(Appearance::Dark);
+      break;
+    case ActionId::Shortcuts:
+      KeyPage(this).exec();
+      return;
+    case ActionId::About:
+      showAbout();
+      return;
     default:
       if (auto* place = qobject_cast<Place*>(stack_->currentWidget())) place->act(action);
       return;
@@ -112,17 +144,19 @@ void MainWindow::setSpeedUnit(SpeedUnit unit) {
                       : unit == SpeedUnit::KilometresPerHour ? ActionId::SpeedKilometres
                                                              : ActionId::SpeedMiles;
   actions_->at(id)->setChecked(true);
-  for (Place* place : places_) place->setNumbers(Numbers(locale(), unit));
+  for (Place* place : places_)
+    place->setNumbers(Numbers(locale(), unit));
 }
 
 void MainWindow::chooseRecord() {
   QSettings settings;
   const QString folder = settings.value(QStringLiteral("window/recordFolder")).toString();
-  const QString path = QFileDialog::getOpenFileName(this, tr("Open a record"), folder,
-                                                    tr("Records (*.sqlite);;All files (*)"));
+  const QString path =
+      QFileDialog::getOpenFileName(this, tr("Open a record"), folder, tr("Records (*.sqlite);;All files (*)"));
   if (path.isEmpty()) return;
   settings.setValue(QStringLiteral("window/recordFolder"), QFileInfo(path).absolutePath());
-  for (Place* place : places_) place->openRecord(path);
+  for (Place* place : places_)
+    place->openRecord(path);
 }
 
 void MainWindow::showAbout() {
@@ -138,7 +172,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
   settings.setValue(QStringLiteral("window/narrow"), list_->isNarrow());
   settings.setValue(QStringLiteral("window/speedUnit"), toSetting(speedUnit_));
-  for (Place* place : places_) place->save(settings);
+  for (Place* place : places_)
+    place->save(settings);
   event->accept();
 }
 

@@ -11,11 +11,10 @@ namespace ferrule {
 namespace {
 
 constexpr std::array kRows{
-    PlaceRow{"review", QT_TRANSLATE_NOOP("Places", "Review"),
-             QT_TRANSLATE_NOOP("Places", "Look at measured shots, film and plan together"), "review", "Alt+3",
-             [](const Openers& openers, const ActionSet& actions) -> Place* {
-               return new ReviewPlace(openers, actions);
-             }},
+    PlaceRow{
+        "review", QT_TRANSLATE_NOOP("Places", "Review"),
+        QT_TRANSLATE_NOOP("Places", "Look at measured shots, film and plan together"), "review", "Alt+3",
+        [](const Openers& openers, const ActionSet& actions) -> Place* { return new ReviewPlace(openers, actions); }},
 };
 
 }  // namespace

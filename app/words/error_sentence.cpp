@@ -102,7 +102,8 @@ QString ErrorSentence::lensNotUsable() const {
         .arg(subject_);
   }
   if (detail_ == QLatin1String("folds")) {
-    return tr("The stills of %1 do not fix the lens out to the corners of the picture; add stills with the board in the "
+    return tr("The stills of %1 do not fix the lens out to the corners of the picture; add stills with the board in "
+              "the "
               "corners.")
         .arg(subject_);
   }
@@ -111,7 +112,8 @@ QString ErrorSentence::lensNotUsable() const {
 
 QString ErrorSentence::tagsTooFew() const {
   if (detail_ == QLatin1String("table")) {
-    return tr("%1 lists %2 tags and %3 are needed; measure the tags into a table file, or set up from the table itself.")
+    return tr("%1 lists %2 tags and %3 are needed; measure the tags into a table file, or set up from the table "
+              "itself.")
         .arg(subject_, number(0), number(1));
   }
   return tr("%1 shows %2 of the table's tags and %3 are needed; uncover or light them, and check the set of markers in "

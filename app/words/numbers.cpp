@@ -25,9 +25,12 @@ constexpr QChar kNarrowSpace{0x202F};
 
 double speedFactor(SpeedUnit unit) {
   switch (unit) {
-    case SpeedUnit::KilometresPerHour: return kKilometresPerHour;
-    case SpeedUnit::MilesPerHour: return kMilesPerHour;
-    case SpeedUnit::MetresPerSecond: break;
+    case SpeedUnit::KilometresPerHour:
+      return kKilometresPerHour;
+    case SpeedUnit::MilesPerHour:
+      return kMilesPerHour;
+    case SpeedUnit::MetresPerSecond:
+      break;
   }
   return 1.0;
 }
@@ -86,9 +89,12 @@ QString Numbers::degrees(double angle_rad, int decimals) const {
 
 QString Numbers::speedUnitName() const {
   switch (speedUnit_) {
-    case SpeedUnit::KilometresPerHour: return NumberWords::tr("km/h");
-    case SpeedUnit::MilesPerHour: return NumberWords::tr("mph");
-    case SpeedUnit::MetresPerSecond: break;
+    case SpeedUnit::KilometresPerHour:
+      return NumberWords::tr("km/h");
+    case SpeedUnit::MilesPerHour:
+      return NumberWords::tr("mph");
+    case SpeedUnit::MetresPerSecond:
+      break;
   }
   return NumberWords::tr("m/s");
 }
@@ -123,9 +129,12 @@ ShownValue Numbers::radii(const Measured& offset) const {
 
 QString toSetting(SpeedUnit unit) {
   switch (unit) {
-    case SpeedUnit::KilometresPerHour: return QStringLiteral("km/h");
-    case SpeedUnit::MilesPerHour: return QStringLiteral("mph");
-    case SpeedUnit::MetresPerSecond: break;
+    case SpeedUnit::KilometresPerHour:
+      return QStringLiteral("km/h");
+    case SpeedUnit::MilesPerHour:
+      return QStringLiteral("mph");
+    case SpeedUnit::MetresPerSecond:
+      break;
   }
   return QStringLiteral("m/s");
 }

@@ -24,18 +24,30 @@ QString clockWords(int halfHours) {
   const int hour = halfHours / 2;
   if (halfHours % 2 == 0) return TradeWords::tr("%1 o'clock", "a place on the ball's face").arg(hour == 0 ? 12 : hour);
   switch (hour) {
-    case 0: return TradeWords::tr("half past twelve");
-    case 1: return TradeWords::tr("half past one");
-    case 2: return TradeWords::tr("half past two");
-    case 3: return TradeWords::tr("half past three");
-    case 4: return TradeWords::tr("half past four");
-    case 5: return TradeWords::tr("half past five");
-    case 6: return TradeWords::tr("half past six");
-    case 7: return TradeWords::tr("half past seven");
-    case 8: return TradeWords::tr("half past eight");
-    case 9: return TradeWords::tr("half past nine");
-    case 10: return TradeWords::tr("half past ten");
-    default: return TradeWords::tr("half past eleven");
+    case 0:
+      return TradeWords::tr("half past twelve");
+    case 1:
+      return TradeWords::tr("half past one");
+    case 2:
+      return TradeWords::tr("half past two");
+    case 3:
+      return TradeWords::tr("half past three");
+    case 4:
+      return TradeWords::tr("half past four");
+    case 5:
+      return TradeWords::tr("half past five");
+    case 6:
+      return TradeWords::tr("half past six");
+    case 7:
+      return TradeWords::tr("half past seven");
+    case 8:
+      return TradeWords::tr("half past eight");
+    case 9:
+      return TradeWords::tr("half past nine");
+    case 10:
+      return TradeWords::tr("half past ten");
+    default:
+      return TradeWords::tr("half past eleven");
   }
 }
 
@@ -57,45 +69,66 @@ QString ballShort(BallName ball) {
 
 QString pocketWords(PocketName pocket) {
   switch (pocket) {
-    case PocketName::HeadLeft: return TradeWords::tr("head-left");
-    case PocketName::HeadRight: return TradeWords::tr("head-right");
-    case PocketName::SideLeft: return TradeWords::tr("side-left");
-    case PocketName::SideRight: return TradeWords::tr("side-right");
-    case PocketName::FootLeft: return TradeWords::tr("foot-left");
-    case PocketName::FootRight: return TradeWords::tr("foot-right");
+    case PocketName::HeadLeft:
+      return TradeWords::tr("head-left");
+    case PocketName::HeadRight:
+      return TradeWords::tr("head-right");
+    case PocketName::SideLeft:
+      return TradeWords::tr("side-left");
+    case PocketName::SideRight:
+      return TradeWords::tr("side-right");
+    case PocketName::FootLeft:
+      return TradeWords::tr("foot-left");
+    case PocketName::FootRight:
+      return TradeWords::tr("foot-right");
   }
   return {};
 }
 
 QString cushionWords(CushionName cushion) {
   switch (cushion) {
-    case CushionName::Head: return TradeWords::tr("the head cushion");
-    case CushionName::Foot: return TradeWords::tr("the foot cushion");
-    case CushionName::LeftHead: return TradeWords::tr("the left-head cushion");
-    case CushionName::LeftFoot: return TradeWords::tr("the left-foot cushion");
-    case CushionName::RightHead: return TradeWords::tr("the right-head cushion");
-    case CushionName::RightFoot: return TradeWords::tr("the right-foot cushion");
+    case CushionName::Head:
+      return TradeWords::tr("the head cushion");
+    case CushionName::Foot:
+      return TradeWords::tr("the foot cushion");
+    case CushionName::LeftHead:
+      return TradeWords::tr("the left-head cushion");
+    case CushionName::LeftFoot:
+      return TradeWords::tr("the left-foot cushion");
+    case CushionName::RightHead:
+      return TradeWords::tr("the right-head cushion");
+    case CushionName::RightFoot:
+      return TradeWords::tr("the right-foot cushion");
   }
   return {};
 }
 
 QString outcomeWords(Outcome outcome) {
   switch (outcome) {
-    case Outcome::Pot: return TradeWords::tr("made");
-    case Outcome::Miss: return TradeWords::tr("missed");
-    case Outcome::Safety: return TradeWords::tr("safety");
-    case Outcome::Scratch: return TradeWords::tr("scratch");
-    case Outcome::Foul: return TradeWords::tr("foul");
-    case Outcome::Break: return TradeWords::tr("break");
+    case Outcome::Pot:
+      return TradeWords::tr("made");
+    case Outcome::Miss:
+      return TradeWords::tr("missed");
+    case Outcome::Safety:
+      return TradeWords::tr("safety");
+    case Outcome::Scratch:
+      return TradeWords::tr("scratch");
+    case Outcome::Foul:
+      return TradeWords::tr("foul");
+    case Outcome::Break:
+      return TradeWords::tr("break");
   }
   return {};
 }
 
 QString verdictWords(Verdict verdict) {
   switch (verdict) {
-    case Verdict::Certain: return TradeWords::tr("certain");
-    case Verdict::Proposed: return TradeWords::tr("likely");
-    case Verdict::Ask: return TradeWords::tr("cannot be decided from the film: please check");
+    case Verdict::Certain:
+      return TradeWords::tr("certain");
+    case Verdict::Proposed:
+      return TradeWords::tr("likely");
+    case Verdict::Ask:
+      return TradeWords::tr("cannot be decided from the film: please check");
   }
   return {};
 }
@@ -115,12 +148,14 @@ QString eventWords(const ShotEvent& event) {
       if (event.other) return TradeWords::tr("%1 meets %2", "two balls").arg(ball, ballWords(*event.other));
       return TradeWords::tr("%1 meets a ball").arg(ball);
     case EventKind::Cushion:
-      if (event.cushion) return TradeWords::tr("%1 meets %2", "ball and cushion").arg(ball, cushionWords(*event.cushion));
+      if (event.cushion)
+        return TradeWords::tr("%1 meets %2", "ball and cushion").arg(ball, cushionWords(*event.cushion));
       return TradeWords::tr("%1 meets a cushion").arg(ball);
     case EventKind::Pocket:
       if (event.pocket) return TradeWords::tr("%1 falls, %2", "ball and pocket").arg(ball, pocketWords(*event.pocket));
       return TradeWords::tr("%1 falls").arg(ball);
-    case EventKind::OffTable: return TradeWords::tr("%1 leaves the table").arg(ball);
+    case EventKind::OffTable:
+      return TradeWords::tr("%1 leaves the table").arg(ball);
   }
   return {};
 }
@@ -128,7 +163,8 @@ QString eventWords(const ShotEvent& event) {
 QString shotWords(Outcome outcome, const std::optional<Target>& target, const std::vector<PocketedBall>& pocketed,
                   const std::optional<BallName>& firstContact) {
   if (outcome == Outcome::Break) return TradeWords::tr("break");
-  if (target) return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(target->ball), pocketWords(target->pocket));
+  if (target)
+    return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(target->ball), pocketWords(target->pocket));
   for (const PocketedBall& fallen : pocketed) {
     if (fallen.ball.isCueBall()) continue;
     return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(fallen.ball), pocketWords(fallen.pocket));

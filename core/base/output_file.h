@@ -10,8 +10,8 @@
 namespace ferrule {
 
 /// A file that is written piece by piece and appears under its name only when it is whole: until keep() it is called
-/// NAME.part, and it vanishes when it is not kept. An older file of that name stays until then. What is no plain file (a
-/// pipe, /dev/stdout) is written straight to.
+/// NAME.part, and it vanishes when it is not kept. An older file of that name stays until then. What is no plain file
+/// (a pipe, /dev/stdout) is written straight to.
 class OutputFile {
  public:
   /// Errors: FileNotWritable.

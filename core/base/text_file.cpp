@@ -121,8 +121,8 @@ Result<void> writeTextFile(const std::string& path, std::string_view content) {
   const bool isPlain = !fs::exists(status) || fs::is_regular_file(status);
   int error = 0;
   if (isPlain) {
-    const fs::path target = fs::is_symlink(fs::symlink_status(path, ignored)) ? fs::weakly_canonical(path, ignored)
-                                                                              : fs::path(path);
+    const fs::path target =
+        fs::is_symlink(fs::symlink_status(path, ignored)) ? fs::weakly_canonical(path, ignored) : fs::path(path);
     error = replaceWhole(target, content);
   } else {
     error = writeStraight(path, content);

@@ -98,7 +98,8 @@ struct Brown {
   /// Newton's method from the bent point; a step is halved until it stays before the fold and comes nearer.
   [[nodiscard]] std::optional<CameraRay> straighten(Bent target, double tolerance) const {
     CameraRay ray{target.x, target.y};
-    for (int i = 0; i < kMostHalvings && !beforeFold(ray); ++i) ray = {0.5 * ray.x, 0.5 * ray.y};
+    for (int i = 0; i < kMostHalvings && !beforeFold(ray); ++i)
+      ray = {0.5 * ray.x, 0.5 * ray.y};
     Jacobian jacobian;
     Bent bent = bend(ray, &jacobian);
     double miss = std::hypot(target.x - bent.x, target.y - bent.y);
@@ -198,9 +199,9 @@ std::optional<Bent> bend(const Lens& lens, CameraRay ray) {
 }
 
 constexpr std::array<std::pair<LensModel, std::string_view>, 4> kModelWords{{{LensModel::None, "none"},
-                                                                            {LensModel::Brown5, "brown5"},
-                                                                            {LensModel::Brown8, "brown8"},
-                                                                            {LensModel::Fisheye, "fisheye"}}};
+                                                                             {LensModel::Brown5, "brown5"},
+                                                                             {LensModel::Brown8, "brown8"},
+                                                                             {LensModel::Fisheye, "fisheye"}}};
 
 }  // namespace
 

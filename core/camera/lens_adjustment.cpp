@@ -23,7 +23,7 @@ constexpr int kMostSteps = 100;
 constexpr double kPoseStep = 1e-6;   // of the central differences, rad and m
 constexpr double kPixelStep = 1e-3;  // px
 constexpr double kCoefficientStep = 1e-5;
-constexpr double kSettled = 1e-12;   // relative fall of the cost
+constexpr double kSettled = 1e-12;  // relative fall of the cost
 
 struct State {
   Lens lens;
@@ -169,14 +169,16 @@ bool refine(State& state, int parameters, const Board& board, std::span<const Bo
     const VectorXd move = matrix.ldlt().solve(gradient);
     if (!move.allFinite()) return false;
     State next = state;
-    for (int k = 0; k < parameters; ++k) parameter(next.lens, k) += move[k];
+    for (int k = 0; k < parameters; ++k)
+      parameter(next.lens, k) += move[k];
     for (std::size_t v = 0; v < views.size(); ++v) {
       const ViewBlock& view = normal.views[v];
       Matrix6 pose = view.pose;
       pose.diagonal() *= 1.0 + damping;
       next.poses[v] = moved(state.poses[v], pose.inverse() * (view.poseGradient - view.lensPose.transpose() * move));
     }
-    const double nextCost = next.lens.focalX_px > 0.0 && next.lens.focalY_px > 0.0 ? costOf(next, board, views) : INFINITY;
+    const double nextCost =
+        next.lens.focalX_px > 0.0 && next.lens.focalY_px > 0.0 ? costOf(next, board, views) : INFINITY;
     if (nextCost <= cost) {
       const bool settled = cost - nextCost <= kSettled * cost;
       state = std::move(next);
@@ -222,7 +224,8 @@ std::vector<Lens> starts(const LensShape& shape, const Board& board, std::span<c
   lens.centre = {0.5 * (size.width - 1), 0.5 * (size.height - 1)};
   std::vector<double> focals;
   if (const auto focal = focalFromHomographies(board, views)) focals.push_back(*focal);
-  for (const double share : {0.8, 1.2, 0.4}) focals.push_back(share * size.width);
+  for (const double share : {0.8, 1.2, 0.4})
+    focals.push_back(share * size.width);
   std::vector<Lens> all;
   for (const double focal : focals) {
     lens.focalX_px = lens.focalY_px = focal;
@@ -235,7 +238,8 @@ std::optional<State> stateWithPoses(const Lens& lens, const Board& board, std::s
   State state{lens, {}};
   for (const BoardView& view : views) {
     std::vector<Sighting> sightings;
-    for (const BoardCorner& corner : view.corners) sightings.push_back({board.corner(corner.index), corner.pixel, 1.0});
+    for (const BoardCorner& corner : view.corners)
+      sightings.push_back({board.corner(corner.index), corner.pixel, 1.0});
     const auto fit = fitPose(lens, sightings);
     if (!fit) return std::nullopt;
     state.poses.push_back(fit->pose);
@@ -276,7 +280,8 @@ std::optional<LensAdjustment> adjustLens(const LensShape& shape, const Board& bo
   const Eigen::FullPivLU<MatrixXd> solver(scale.asDiagonal() * matrix * scale.asDiagonal());
   if (!solver.isInvertible()) return std::nullopt;
   std::size_t corners = 0;
-  for (const BoardView& view : views) corners += view.corners.size();
+  for (const BoardView& view : views)
+    corners += view.corners.size();
   const double freedom = 2.0 * static_cast<double>(corners) - parameters - 6.0 * static_cast<double>(views.size());
   if (freedom <= 0.0) return std::nullopt;
   result.covariance = (bestCost / freedom) * (scale.asDiagonal() * solver.inverse() * scale.asDiagonal());

@@ -24,10 +24,10 @@ struct LensShape {
 /// A lens and the board's pose in every view, adjusted together.
 struct LensAdjustment {
   Lens lens;
-  std::vector<CameraFromTable> poses;       ///< camera from board, one per view
+  std::vector<CameraFromTable> poses;  ///< camera from board, one per view
   /// Of (focal x, focal y, centre x, centre y, free coefficients).
   Eigen::MatrixXd covariance;
-  double rms_px = 0.0;                      ///< of all residuals' lengths
+  double rms_px = 0.0;                              ///< of all residuals' lengths
   std::vector<std::vector<ImageVector>> residuals;  ///< seen - predicted, per view and corner, px
 };
 

@@ -42,7 +42,8 @@ double median(std::vector<double> values) {
 
 double rmsOf(std::span<const ImageVector> residuals) {
   double sum = 0.0;
-  for (const ImageVector& r : residuals) sum += dot(r, r);
+  for (const ImageVector& r : residuals)
+    sum += dot(r, r);
   return residuals.empty() ? 0.0 : std::sqrt(sum / static_cast<double>(residuals.size()));
 }
 
@@ -67,7 +68,8 @@ Result<void> checkViews(std::span<const BoardView> views) {
 }
 
 tl::unexpected<Error> tooFew(const Board& board, std::size_t usable) {
-  return failure(ErrorCode::ViewsTooFew, board.text, {}, {static_cast<double>(usable), static_cast<double>(kViewsNeeded)});
+  return failure(ErrorCode::ViewsTooFew, board.text, {},
+                 {static_cast<double>(usable), static_cast<double>(kViewsNeeded)});
 }
 
 double coveredShare(const Coverage& coverage, int left, int right, int top, int bottom) {
@@ -91,12 +93,15 @@ Result<void> checkCoverage(const Board& board, const Coverage& coverage) {
     double needed;
   };
   // Sides first: "nothing on the left" helps more than "too little in all".
-  constexpr Strip strips[] = {{"left", 0, 3, 0, h, kSideNeeded},     {"right", w - 3, w, 0, h, kSideNeeded},
-                              {"top", 0, w, 0, 2, kSideNeeded},      {"bottom", 0, w, h - 2, h, kSideNeeded},
+  constexpr Strip strips[] = {{"left", 0, 3, 0, h, kSideNeeded},
+                              {"right", w - 3, w, 0, h, kSideNeeded},
+                              {"top", 0, w, 0, 2, kSideNeeded},
+                              {"bottom", 0, w, h - 2, h, kSideNeeded},
                               {"whole", 0, w, 0, h, kCoverageNeeded}};
   for (const Strip& strip : strips) {
     const double share = coveredShare(coverage, strip.left, strip.right, strip.top, strip.bottom);
-    if (share < strip.needed) return failure(ErrorCode::CoverageOneSided, board.text, strip.name, {share, strip.needed});
+    if (share < strip.needed)
+      return failure(ErrorCode::CoverageOneSided, board.text, strip.name, {share, strip.needed});
   }
   return {};
 }
@@ -127,7 +132,8 @@ std::optional<Cleaning> cleaned(const Board& board, std::vector<BoardView> views
     std::vector<double> lengths;
     std::vector<double> perView;
     for (const auto& residuals : fit->residuals) {
-      for (const ImageVector& r : residuals) lengths.push_back(length(r));
+      for (const ImageVector& r : residuals)
+        lengths.push_back(length(r));
       perView.push_back(rmsOf(residuals));
     }
     // For two normal components the median length is 1.1774 standard deviations.
@@ -200,7 +206,8 @@ std::vector<double> heldOutErrors(const LensShape& shape, const Board& board, st
 
 double mean(std::span<const double> values) {
   double sum = 0.0;
-  for (const double value : values) sum += value;
+  for (const double value : values)
+    sum += value;
   return sum / static_cast<double>(values.size());
 }
 
@@ -208,10 +215,12 @@ double mean(std::span<const double> values) {
 /// Source: Hastie, Tibshirani and Friedman 2009, section 7.10 (the one-standard-error rule).
 bool clearlyWorse(std::span<const double> a, std::span<const double> b) {
   std::vector<double> differences(a.size());
-  for (std::size_t i = 0; i < a.size(); ++i) differences[i] = a[i] - b[i];
+  for (std::size_t i = 0; i < a.size(); ++i)
+    differences[i] = a[i] - b[i];
   const double middle = mean(differences);
   double squares = 0.0;
-  for (const double d : differences) squares += (d - middle) * (d - middle);
+  for (const double d : differences)
+    squares += (d - middle) * (d - middle);
   const double n = static_cast<double>(a.size());
   return middle > std::sqrt(squares / (n * (n - 1.0)));
 }
@@ -229,11 +238,11 @@ Coverage coverageOf(std::span<const BoardView> views, ImageSize size) {
     for (const BoardCorner& corner : view.corners) {
       const int column = static_cast<int>((corner.pixel.x + 0.5) / size.width * Coverage::kColumns);
       const int row = static_cast<int>((corner.pixel.y + 0.5) / size.height * Coverage::kRows);
-      const int index = std::clamp(row, 0, Coverage::kRows - 1) * Coverage::kColumns +
-                        std::clamp(column, 0, Coverage::kColumns - 1);
+      const int index =
+          std::clamp(row, 0, Coverage::kRows - 1) * Coverage::kColumns + std::clamp(column, 0, Coverage::kColumns - 1);
       ++coverage.corners[static_cast<std::size_t>(index)];
-      coverage.reach = std::max(coverage.reach, distance(corner.pixel, middle) /
-                                                    (0.5 * std::hypot(size.width, size.height)));
+      coverage.reach =
+          std::max(coverage.reach, distance(corner.pixel, middle) / (0.5 * std::hypot(size.width, size.height)));
     }
   }
   return coverage;
@@ -258,7 +267,8 @@ Result<LensCalibration> calibrateLens(const Board& board, std::vector<BoardView>
   std::erase_if(views, [](const BoardView& view) { return view.corners.size() < kCornersPerView; });
   if (views.size() < kViewsNeeded) return tooFew(board, views.size());
   const ImageSize size = views[0].size;
-  if (const auto enough = checkCoverage(board, coverageOf(views, size)); !enough) return tl::make_unexpected(enough.error());
+  if (const auto enough = checkCoverage(board, coverageOf(views, size)); !enough)
+    return tl::make_unexpected(enough.error());
 
   job.reportShare(0.0, "fitting the lens");
   auto cleaning = cleaned(board, std::move(views));
@@ -299,8 +309,8 @@ Result<LensCalibration> calibrateLens(const Board& board, std::vector<BoardView>
   }
   if (candidates.empty()) return failure(ErrorCode::LensNotUsable, board.text, "folds");
   const auto best = std::ranges::min_element(candidates, {}, [](const Candidate& c) { return mean(c.errors); });
-  const auto chosen = std::ranges::find_if(candidates,
-                                           [&](const Candidate& c) { return !clearlyWorse(c.errors, best->errors); });
+  const auto chosen =
+      std::ranges::find_if(candidates, [&](const Candidate& c) { return !clearlyWorse(c.errors, best->errors); });
 
   result.lens = chosen->fit.lens;
   result.lens.board = board.text;

@@ -36,10 +36,10 @@ struct LensParameter {
 
 /// How well a kind of lens foretells stills that it was not fitted to.
 struct ShapeScore {
-  std::string name;              ///< "brown4" is Brown5 with k3 held at zero
-  double heldOut_px = 0.0;       ///< rms over the held-out stills
-  double training_px = 0.0;      ///< rms over the stills it was fitted to
-  std::string refused;           ///< why it was not considered: "", "no-fit", "folds"
+  std::string name;          ///< "brown4" is Brown5 with k3 held at zero
+  double heldOut_px = 0.0;   ///< rms over the held-out stills
+  double training_px = 0.0;  ///< rms over the stills it was fitted to
+  std::string refused;       ///< why it was not considered: "", "no-fit", "folds"
 
   bool operator==(const ShapeScore&) const = default;
 };

@@ -39,7 +39,8 @@ std::string textOf(const json& object, const char* name) {
 ordered_json jsonFromLens(const Lens& lens) {
   ordered_json coefficients = ordered_json::object();
   const auto names = coefficientNames(lens.model);
-  for (std::size_t i = 0; i < names.size(); ++i) coefficients[std::string(names[i])] = lens.coefficients[i];
+  for (std::size_t i = 0; i < names.size(); ++i)
+    coefficients[std::string(names[i])] = lens.coefficients[i];
   return {{"camera", lens.camera},
           {"image_size", {lens.size.width, lens.size.height}},
           {"model", std::string(toText(lens.model))},

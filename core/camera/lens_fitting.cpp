@@ -51,7 +51,8 @@ Result<Lens> scaledLens(const Lens& lens, ImageSize size, const std::string& fil
 Lens turnedLens(const Lens& lens, int clockwise_deg) {
   FERRULE_REQUIRE(clockwise_deg % 90 == 0 && clockwise_deg >= 0 && clockwise_deg < 360);
   Lens turned = lens;
-  for (int quarter = 0; quarter < clockwise_deg / 90; ++quarter) turned = quarterTurned(turned);
+  for (int quarter = 0; quarter < clockwise_deg / 90; ++quarter)
+    turned = quarterTurned(turned);
   return turned;
 }
 

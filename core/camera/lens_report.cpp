@@ -12,13 +12,13 @@ std::string lensText(const LensCalibration& calibration) {
   }
   ordered_json views = ordered_json::array();
   for (const ViewReport& v : calibration.views) {
-    views.push_back({{"still", v.still}, {"rms_px", v.rms_px}, {"corners", v.corners}, {"dropped", v.dropped},
-                     {"used", v.used}});
+    views.push_back(
+        {{"still", v.still}, {"rms_px", v.rms_px}, {"corners", v.corners}, {"dropped", v.dropped}, {"used", v.used}});
   }
   ordered_json shapes = ordered_json::array();
   for (const ShapeScore& s : calibration.shapes) {
-    shapes.push_back({{"shape", s.name}, {"held_out_px", s.heldOut_px}, {"training_px", s.training_px},
-                      {"refused", s.refused}});
+    shapes.push_back(
+        {{"shape", s.name}, {"held_out_px", s.heldOut_px}, {"training_px", s.training_px}, {"refused", s.refused}});
   }
   ordered_json cells = ordered_json::array();
   for (int row = 0; row < Coverage::kRows; ++row) {

@@ -80,7 +80,8 @@ std::optional<CameraFromTable> startingPose(const Lens& lens, std::span<const Si
     cv::Rodrigues(turn, rotation);
     CameraFromTable pose;
     for (int row = 0; row < 3; ++row) {
-      for (int column = 0; column < 3; ++column) pose.rotation(row, column) = rotation.at<double>(row, column);
+      for (int column = 0; column < 3; ++column)
+        pose.rotation(row, column) = rotation.at<double>(row, column);
       pose.translation_m[row] = shift.at<double>(row);
     }
     if (!pose.rotation.allFinite() || !pose.translation_m.allFinite()) return std::nullopt;

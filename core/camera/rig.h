@@ -34,7 +34,7 @@ struct TagResidual {
 
 /// A lens and where the camera sits over one table.
 struct Rig {
-  Lens lens;                ///< at the film's own image size (already scaled where the chain says so)
+  Lens lens;  ///< at the film's own image size (already scaled where the chain says so)
   CameraFromTable pose;
   CorrectionChain chain;
   /// Covariance of (rotation vector in the camera frame, translation_m).
@@ -42,7 +42,7 @@ struct Rig {
   double poseRms_px = 0.0;
   double tagRms_m = 0.0;
   std::vector<TagResidual> tags;
-  std::string verdict;      ///< of the check that made it: "fits" or what is wrong
+  std::string verdict;  ///< of the check that made it: "fits" or what is wrong
 
   bool operator==(const Rig&) const = default;
 };

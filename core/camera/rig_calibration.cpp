@@ -36,7 +36,8 @@ struct TagPair {
 
 Corners turnedBy(const Corners& corners, int quarters) {
   Corners result;
-  for (std::size_t i = 0; i < 4; ++i) result[i] = corners[(i + static_cast<std::size_t>(quarters)) % 4];
+  for (std::size_t i = 0; i < 4; ++i)
+    result[i] = corners[(i + static_cast<std::size_t>(quarters)) % 4];
   return result;
 }
 
@@ -53,7 +54,8 @@ std::vector<Sighting> sightings(const std::vector<TagPair>& pairs, int without =
     }
     const double measuring_px = kMeasuring_m * side_px / side_m;
     const double u_px = std::hypot(measuring_px, std::hypot(kDetectionFloor_px, pair.scatter_px));
-    for (std::size_t i = 0; i < 4; ++i) all.push_back({pair.onTable[i], pair.seen.corners[i], u_px});
+    for (std::size_t i = 0; i < 4; ++i)
+      all.push_back({pair.onTable[i], pair.seen.corners[i], u_px});
   }
   return all;
 }
@@ -179,9 +181,10 @@ Result<Rig> rigWithoutPose(const RigEvidence& evidence) {
   Result<void> added;
   if (evidence.filmRotation_deg != 0) {
     rig.lens = turnedLens(rig.lens, evidence.filmRotation_deg);
-    added = rig.chain.add({CorrectionKind::Rotation, evidence.film,
-                           "turned clockwise by " + std::to_string(evidence.filmRotation_deg) + " degrees, as the film says",
-                           evidence.date});
+    added = rig.chain.add(
+        {CorrectionKind::Rotation, evidence.film,
+         "turned clockwise by " + std::to_string(evidence.filmRotation_deg) + " degrees, as the film says",
+         evidence.date});
     if (!added) return tl::make_unexpected(added.error());
   }
   if (rig.lens.size != evidence.filmSize) {
@@ -194,8 +197,9 @@ Result<Rig> rigWithoutPose(const RigEvidence& evidence) {
     if (!added) return tl::make_unexpected(added.error());
     rig.lens = std::move(*scaled);
   }
-  added = rig.chain.add({CorrectionKind::Lens, evidence.lensSource, "straightens what the lens bends (" +
-                             std::string(toText(rig.lens.model)) + ")", evidence.lens.date});
+  added = rig.chain.add({CorrectionKind::Lens, evidence.lensSource,
+                         "straightens what the lens bends (" + std::string(toText(rig.lens.model)) + ")",
+                         evidence.lens.date});
   if (!added) return tl::make_unexpected(added.error());
   return rig;
 }
@@ -208,8 +212,8 @@ Result<Rig> calibrateRig(const RigEvidence& evidence, const MeasuredTable& measu
 
   const bool solved = solve(*rig, *pairs);
   if (!solved || !(missOfAll(*rig, *pairs) < kRefused_m)) return explain(*rig, *pairs, evidence.film);
-  const auto added = rig->chain.add({CorrectionKind::Pose, evidence.film, "where the camera is, from the table's tags",
-                                     evidence.date});
+  const auto added = rig->chain.add(
+      {CorrectionKind::Pose, evidence.film, "where the camera is, from the table's tags", evidence.date});
   if (!added) return tl::make_unexpected(added.error());
   addResiduals(*rig, *pairs);
   rig->verdict = rig->tagRms_m > kDoubtful_m || rig->poseRms_px > kDoubtful_px ? "tags disagree" : "fits";

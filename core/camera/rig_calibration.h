@@ -28,7 +28,7 @@ struct RigEvidence {
   int filmRotation_deg = 0;  ///< clockwise turn that the reader applied
   std::string film;          ///< its name
   std::vector<AveragedTag> tags;
-  std::string date;          ///< ISO 8601, of the film or of today
+  std::string date;  ///< ISO 8601, of the film or of today
 };
 
 /// The lens as it applies to this film, and the corrections so far (rotation, image size, lens), without a pose.

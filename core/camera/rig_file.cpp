@@ -24,7 +24,8 @@ ordered_json rows(const Matrix& matrix) {
   ordered_json all = ordered_json::array();
   for (Eigen::Index r = 0; r < matrix.rows(); ++r) {
     ordered_json row = ordered_json::array();
-    for (Eigen::Index c = 0; c < matrix.cols(); ++c) row.push_back(matrix(r, c));
+    for (Eigen::Index c = 0; c < matrix.cols(); ++c)
+      row.push_back(matrix(r, c));
     all.push_back(std::move(row));
   }
   return all;
@@ -96,7 +97,8 @@ Result<CameraFromTable> poseFromJson(const json& object, const std::string& file
   if (!readRows(json::array({object.at("translation_mm")}), shift_mm)) {
     return failure(ErrorCode::FieldInvalid, file, "pose.translation_mm");
   }
-  for (int i = 0; i < 3; ++i) pose.translation_m[i] = metresFromMillimetres(shift_mm[i]);
+  for (int i = 0; i < 3; ++i)
+    pose.translation_m[i] = metresFromMillimetres(shift_mm[i]);
   return pose;
 }
 

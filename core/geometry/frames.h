@@ -62,33 +62,59 @@ struct TablePoint3 {
 };
 
 template <class F>
-constexpr Vector2<F> operator-(Point2<F> a, Point2<F> b) { return {a.x - b.x, a.y - b.y}; }
+constexpr Vector2<F> operator-(Point2<F> a, Point2<F> b) {
+  return {a.x - b.x, a.y - b.y};
+}
 template <class F>
-constexpr Point2<F> operator+(Point2<F> p, Vector2<F> v) { return {p.x + v.x, p.y + v.y}; }
+constexpr Point2<F> operator+(Point2<F> p, Vector2<F> v) {
+  return {p.x + v.x, p.y + v.y};
+}
 template <class F>
-constexpr Point2<F> operator-(Point2<F> p, Vector2<F> v) { return {p.x - v.x, p.y - v.y}; }
+constexpr Point2<F> operator-(Point2<F> p, Vector2<F> v) {
+  return {p.x - v.x, p.y - v.y};
+}
 template <class F>
-constexpr Vector2<F> operator+(Vector2<F> a, Vector2<F> b) { return {a.x + b.x, a.y + b.y}; }
+constexpr Vector2<F> operator+(Vector2<F> a, Vector2<F> b) {
+  return {a.x + b.x, a.y + b.y};
+}
 template <class F>
-constexpr Vector2<F> operator-(Vector2<F> a, Vector2<F> b) { return {a.x - b.x, a.y - b.y}; }
+constexpr Vector2<F> operator-(Vector2<F> a, Vector2<F> b) {
+  return {a.x - b.x, a.y - b.y};
+}
 template <class F>
-constexpr Vector2<F> operator-(Vector2<F> a) { return {-a.x, -a.y}; }
+constexpr Vector2<F> operator-(Vector2<F> a) {
+  return {-a.x, -a.y};
+}
 template <class F>
-constexpr Vector2<F> operator*(double s, Vector2<F> v) { return {s * v.x, s * v.y}; }
+constexpr Vector2<F> operator*(double s, Vector2<F> v) {
+  return {s * v.x, s * v.y};
+}
 template <class F>
-constexpr Vector2<F> operator*(Vector2<F> v, double s) { return {s * v.x, s * v.y}; }
+constexpr Vector2<F> operator*(Vector2<F> v, double s) {
+  return {s * v.x, s * v.y};
+}
 template <class F>
-constexpr Vector2<F> operator/(Vector2<F> v, double s) { return {v.x / s, v.y / s}; }
+constexpr Vector2<F> operator/(Vector2<F> v, double s) {
+  return {v.x / s, v.y / s};
+}
 
 template <class F>
-constexpr double dot(Vector2<F> a, Vector2<F> b) { return a.x * b.x + a.y * b.y; }
+constexpr double dot(Vector2<F> a, Vector2<F> b) {
+  return a.x * b.x + a.y * b.y;
+}
 /// z of the cross product: positive when b is counter-clockwise of a.
 template <class F>
-constexpr double cross(Vector2<F> a, Vector2<F> b) { return a.x * b.y - a.y * b.x; }
+constexpr double cross(Vector2<F> a, Vector2<F> b) {
+  return a.x * b.y - a.y * b.x;
+}
 template <class F>
-double length(Vector2<F> v) { return std::hypot(v.x, v.y); }
+double length(Vector2<F> v) {
+  return std::hypot(v.x, v.y);
+}
 template <class F>
-double distance(Point2<F> a, Point2<F> b) { return length(a - b); }
+double distance(Point2<F> a, Point2<F> b) {
+  return length(a - b);
+}
 /// Counter-clockwise from +x, in (-pi, pi].
 template <class F>
 double direction(Vector2<F> v) {
@@ -102,6 +128,8 @@ Vector2<F> unit(Vector2<F> v) {
 }
 /// Turned a quarter counter-clockwise.
 template <class F>
-constexpr Vector2<F> perpendicular(Vector2<F> v) { return {-v.y, v.x}; }
+constexpr Vector2<F> perpendicular(Vector2<F> v) {
+  return {-v.y, v.x};
+}
 
 }  // namespace ferrule

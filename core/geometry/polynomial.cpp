@@ -36,8 +36,8 @@ Quartic scaled(const Quartic& polynomial, double end) {
 
 Bernstein bernsteinOf(const Quartic& q) {
   const auto& c = q.c;
-  return {c[0], c[0] + c[1] / 4.0, c[0] + c[1] / 2.0 + c[2] / 6.0,
-          c[0] + 0.75 * c[1] + c[2] / 2.0 + c[3] / 4.0, c[0] + c[1] + c[2] + c[3] + c[4]};
+  return {c[0], c[0] + c[1] / 4.0, c[0] + c[1] / 2.0 + c[2] / 6.0, c[0] + 0.75 * c[1] + c[2] / 2.0 + c[3] / 4.0,
+          c[0] + c[1] + c[2] + c[3] + c[4]};
 }
 
 template <std::size_t N>
@@ -57,8 +57,8 @@ std::array<double, 4> slopeOf(const Bernstein& b) {
   return {b[1] - b[0], b[2] - b[1], b[3] - b[2], b[4] - b[3]};
 }
 
-/// The root of f in [low, high], where f changes sign; Newton's steps, halving when one would leave the bracket. The sign
-/// at low is given, and the other one holds at high: close to an end rounding may show f otherwise.
+/// The root of f in [low, high], where f changes sign; Newton's steps, halving when one would leave the bracket. The
+/// sign at low is given, and the other one holds at high: close to an end rounding may show f otherwise.
 template <class Function, class Slope>
 double closeIn(double low, double high, bool lowIsPositive, Function f, Slope slope) {
   double t = 0.5 * (low + high);
@@ -83,7 +83,8 @@ double descentIn(const Quartic& q, Stretch stretch) {
 /// Where the slope passes from negative to positive; it changes sign once in the stretch.
 double bottomIn(const Quartic& q, Stretch stretch) {
   const auto bend = [&](double t) { return 2.0 * q.c[2] + t * (6.0 * q.c[3] + t * 12.0 * q.c[4]); };
-  return closeIn(stretch.from, stretch.to, false, [&](double t) { return q.slopeAt(t); }, bend);
+  return closeIn(
+      stretch.from, stretch.to, false, [&](double t) { return q.slopeAt(t); }, bend);
 }
 
 struct Halves {
@@ -97,7 +98,8 @@ Halves halve(const Bernstein& b) {
   for (std::size_t k = 0; k < 5; ++k) {
     halves.left[k] = row[0];
     halves.right[4 - k] = row[4 - k];
-    for (std::size_t i = 0; i + k + 1 < 5; ++i) row[i] = 0.5 * (row[i] + row[i + 1]);
+    for (std::size_t i = 0; i + k + 1 < 5; ++i)
+      row[i] = 0.5 * (row[i] + row[i + 1]);
   }
   return halves;
 }

@@ -8,7 +8,11 @@ namespace ferrule {
 /// The same direction in (-pi, pi].
 [[nodiscard]] double wrapAngle(double angle_rad);
 /// Millimetres live in files and on screens only.
-[[nodiscard]] constexpr double metresFromMillimetres(double length_mm) { return length_mm / 1000.0; }
-[[nodiscard]] constexpr double millimetresFromMetres(double length_m) { return length_m * 1000.0; }
+[[nodiscard]] constexpr double metresFromMillimetres(double length_mm) {
+  return length_mm / 1000.0;
+}
+[[nodiscard]] constexpr double millimetresFromMetres(double length_m) {
+  return length_m * 1000.0;
+}
 
 }  // namespace ferrule

@@ -49,8 +49,8 @@ struct MeasureReport {
   std::vector<std::string> earlierSessions;  ///< that hold the same film, when measured again
 };
 
-/// Measures a film. With a record, each shot is committed as soon as it is read: cancelled or stopped, what was committed
-/// stays and its frame counts as incomplete. The output appears only when it is whole.
+/// Measures a film. With a record, each shot is committed as soon as it is read: cancelled or stopped, what was
+/// committed stays and its frame counts as incomplete. The output appears only when it is whole.
 ///
 /// A frame is added to the session of that name on the same table, or a new session is begun. With exactly one player
 /// every shot is that player's; with more nobody can tell yet who struck, and the player stays open.

@@ -81,13 +81,13 @@ Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info,
     if (!sessions->empty() && !options.again) {
       return failure(ErrorCode::AlreadyRecorded, options.film, sessions->front().name);
     }
-    for (const SessionSummary& session : *sessions) report.earlierSessions.push_back(session.name);
+    for (const SessionSummary& session : *sessions)
+      report.earlierSessions.push_back(session.name);
   }
 
   const auto players = playersNamed(*record, options.players);
   if (!players) return tl::make_unexpected(players.error());
-  report.sessionName =
-      options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
+  report.sessionName = options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
   const auto filmId = record->addFilm(film);
   if (!filmId) return tl::make_unexpected(filmId.error());
   const NewSession wanted{report.sessionName, film.firstImage.value_or(0), options.table, measured, *players};

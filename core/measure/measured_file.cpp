@@ -84,8 +84,12 @@ void MeasuredFile::add(const ImageReading& reading) {
   }
 }
 
-void MeasuredFile::add(const ShotReading& shot) { addEntry(shots_, shotText(shot)); }
-void MeasuredFile::add(const Placement& placement) { addEntry(placements_, placementText(placement)); }
+void MeasuredFile::add(const ShotReading& shot) {
+  addEntry(shots_, shotText(shot));
+}
+void MeasuredFile::add(const Placement& placement) {
+  addEntry(placements_, placementText(placement));
+}
 
 Result<void> MeasuredFile::writeTrack(BallName ball, Spool& samples) {
   struct Column {

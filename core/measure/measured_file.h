@@ -16,9 +16,9 @@ namespace ferrule {
 
 /// What measured.json says of its film.
 struct MeasuredFilm {
-  std::string name;        ///< without folders
-  long images = 0;         ///< read, not claimed
-  double duration_s = 0.0; ///< time of the last image
+  std::string name;         ///< without folders
+  long images = 0;          ///< read, not claimed
+  double duration_s = 0.0;  ///< time of the last image
   ImageSize size;
 
   bool operator==(const MeasuredFilm&) const = default;

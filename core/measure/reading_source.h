@@ -10,9 +10,9 @@ namespace ferrule {
 
 /// How far a source has come.
 struct SourceProgress {
-  long images = 0;        ///< looked at so far
-  double time_s = 0.0;    ///< of the last one
-  double share = -1.0;    ///< of the whole; negative when unknown
+  long images = 0;      ///< looked at so far
+  double time_s = 0.0;  ///< of the last one
+  double share = -1.0;  ///< of the whole; negative when unknown
 };
 
 /// Where image readings come from: a film, a camera, or a test.

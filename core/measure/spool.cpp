@@ -28,7 +28,9 @@ Result<Spool> Spool::make(const std::string& besidePath) {
   return Spool(file, besidePath);
 }
 
-void Spool::append(const void* bytes, std::size_t count) { std::fwrite(bytes, 1, count, file_.get()); }
+void Spool::append(const void* bytes, std::size_t count) {
+  std::fwrite(bytes, 1, count, file_.get());
+}
 
 Result<void> Spool::rewind() {
   errno = 0;
@@ -40,6 +42,8 @@ Result<void> Spool::rewind() {
   return {};
 }
 
-std::size_t Spool::read(void* bytes, std::size_t most) { return std::fread(bytes, 1, most, file_.get()); }
+std::size_t Spool::read(void* bytes, std::size_t most) {
+  return std::fread(bytes, 1, most, file_.get());
+}
 
 }  // namespace ferrule

@@ -17,8 +17,7 @@ double restitutionAt(double approach_mps, const PhysicsParameters& p) {
 void rub(BallState& first, BallState& second, Vector3 n, double normal_mps, double share, const PhysicsParameters& p) {
   const double radius_m = p.ballRadius_m;
   const Vector3 between = first.velocity - second.velocity;
-  const Vector3 slip =
-      between - dot(between, n) * n + radius_m * cross(first.spin + second.spin, n);
+  const Vector3 slip = between - dot(between, n) * n + radius_m * cross(first.spin + second.spin, n);
   const double slip_mps = length(slip);
   if (!(slip_mps > 0.0)) return;
   const double push_mps = share * std::min(p.ballFriction.at(slip_mps) * normal_mps, slip_mps / 7.0);
@@ -76,10 +75,12 @@ void collideCluster(std::span<BallState> balls, std::span<const TouchingPair> pa
   const Eigen::VectorXd impulses = coupling.completeOrthogonalDecomposition().solve(wanted);
   std::vector<Vector3> pushes(balls.size());
   bool pushesOnly = true;
-  for (Eigen::Index k = 0; k < count; ++k) pushesOnly = pushesOnly && impulses(k) >= 0.0;
+  for (Eigen::Index k = 0; k < count; ++k)
+    pushesOnly = pushesOnly && impulses(k) >= 0.0;
   if (!pushesOnly) {
     // A contact would have to pull; taken one after the other none does.
-    for (const TouchingPair& pair : pairs) collideBalls(balls[pair.first], balls[pair.second], p);
+    for (const TouchingPair& pair : pairs)
+      collideBalls(balls[pair.first], balls[pair.second], p);
     return;
   }
   for (Eigen::Index k = 0; k < count; ++k) {
@@ -87,7 +88,8 @@ void collideCluster(std::span<BallState> balls, std::span<const TouchingPair> pa
     pushes[pairs[i].first] = pushes[pairs[i].first] - impulses(k) * normals[i];
     pushes[pairs[i].second] = pushes[pairs[i].second] + impulses(k) * normals[i];
   }
-  for (std::size_t i = 0; i < balls.size(); ++i) balls[i].velocity = balls[i].velocity + pushes[i];
+  for (std::size_t i = 0; i < balls.size(); ++i)
+    balls[i].velocity = balls[i].velocity + pushes[i];
   const std::vector<BallState> parted(balls.begin(), balls.end());
   const double share = 1.0 / static_cast<double>(pairs.size());
   for (std::size_t i = 0; i < pairs.size(); ++i) {

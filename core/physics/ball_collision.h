@@ -14,9 +14,9 @@ inline constexpr double kLeastBounce_mps = 2e-3;
 /// Speed of meeting along the line of centres, m/s; negative when the balls part.
 [[nodiscard]] double approachSpeed(const BallState& first, const BallState& second);
 
-/// Two equal balls meet: one instant, restitution along the line of centres, and across it an impulse against the slip of
-/// the surfaces, min(μ(u) P, m u / 7). Momentum is kept, both spins change by the same amount. No effect on balls that
-/// part. The cloth's reaction is not in it (slate.h).
+/// Two equal balls meet: one instant, restitution along the line of centres, and across it an impulse against the slip
+/// of the surfaces, min(μ(u) P, m u / 7). Momentum is kept, both spins change by the same amount. No effect on balls
+/// that part. The cloth's reaction is not in it (slate.h).
 ///
 /// Source: Marlow (1995); the sticking limit and μ(u) as in Alciatore, technical proofs A.14 and A.28.
 void collideBalls(BallState& first, BallState& second, const PhysicsParameters& parameters);

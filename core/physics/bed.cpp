@@ -64,9 +64,11 @@ Bed bedOf(const Table& table, double ballRadius_m) {
   const double above_m = std::clamp(table.noseHeight_m - ballRadius_m, -0.99 * ballRadius_m, 0.99 * ballRadius_m);
   bed.reach_m = std::sqrt(ballRadius_m * ballRadius_m - above_m * above_m);
   const auto all = cushions(table);
-  for (std::size_t i = 0; i < all.size(); ++i) bed.noses[i] = lineOf(all[i].nose, all[i].inward, all[i].name);
+  for (std::size_t i = 0; i < all.size(); ++i)
+    bed.noses[i] = lineOf(all[i].nose, all[i].inward, all[i].name);
   const auto openings = pockets(table);
-  for (std::size_t i = 0; i < openings.size(); ++i) bed.wells[i] = wellOf(openings[i], all, bed.reach_m);
+  for (std::size_t i = 0; i < openings.size(); ++i)
+    bed.wells[i] = wellOf(openings[i], all, bed.reach_m);
   return bed;
 }
 
@@ -76,7 +78,8 @@ bool standsOnBed(const Bed& bed, TablePoint centre, double slack_m) {
   if (overX_m <= slack_m && overY_m <= slack_m) return true;
   // In a pocket's mouth: between the facings and clear of the jaws.
   for (const PocketWell& well : bed.wells) {
-    if (centre.x < well.least.x || centre.x > well.most.x || centre.y < well.least.y || centre.y > well.most.y) continue;
+    if (centre.x < well.least.x || centre.x > well.most.x || centre.y < well.least.y || centre.y > well.most.y)
+      continue;
     bool clear = distance(centre, well.hole) >= well.holeRadius_m - slack_m;
     for (const RailLine& nose : bed.noses) {
       const TableVector from = centre - nose.start;
@@ -86,8 +89,8 @@ bool standsOnBed(const Bed& bed, TablePoint centre, double slack_m) {
     for (std::size_t i = 0; i < 2; ++i) {
       clear = clear && distance(centre, well.jaws[i].point) >= bed.reach_m - slack_m;
       const TableVector from = centre - well.facings[i].start;
-      clear = clear && (dot(from, well.facings[i].along) < 0.0 ||
-                        dot(from, well.facings[i].inward) >= bed.reach_m - slack_m);
+      clear = clear &&
+              (dot(from, well.facings[i].along) < 0.0 || dot(from, well.facings[i].inward) >= bed.reach_m - slack_m);
     }
     if (clear) return true;
   }

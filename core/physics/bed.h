@@ -42,7 +42,7 @@ struct Bed {
   double radius_m = 0.0;
   /// Distance from a nose at which a ball on the cloth touches it: R cos Θ with sin Θ = nose height / R − 1.
   double reach_m = 0.0;
-  std::array<RailLine, 6> noses;  ///< in the order of kCushionNames
+  std::array<RailLine, 6> noses;    ///< in the order of kCushionNames
   std::array<PocketWell, 6> wells;  ///< in the order of kPocketNames
 };
 

@@ -19,8 +19,8 @@ Quartic separation(Vector3 r, Vector3 v, Vector3 a, double reach_m) {
   return {{dot(r, r) - reach_m * reach_m, 2.0 * dot(r, v), dot(v, v) + dot(a, r), dot(a, v), 0.25 * dot(a, a)}};
 }
 
-/// Whether bodies that touch meet at once, and else from which gap on their way is looked at: a pressing pair may sink in
-/// by kPressedIn_m in all.
+/// Whether bodies that touch meet at once, and else from which gap on their way is looked at: a pressing pair may sink
+/// in by kPressedIn_m in all.
 struct Touch {
   bool now = false;
   double gap_m = 0.0;
@@ -59,8 +59,7 @@ void offer(BoundaryEvent& best, const Here& here, double t, BoundaryKind kind, s
   best = {here.now_s + t, kind, well, {}, {}, 0.0};
 }
 
-void offerCushion(BoundaryEvent& best, const Here& here, double t, CushionName cushion, Vector3 toward,
-                  double gap_m) {
+void offerCushion(BoundaryEvent& best, const Here& here, double t, CushionName cushion, Vector3 toward, double gap_m) {
   if (here.now_s + t >= best.time_s) return;
   best = {here.now_s + t, BoundaryKind::Cushion, 0, cushion, toward, std::max(0.0, -gap_m)};
 }
@@ -95,8 +94,8 @@ void tryLineInFlight(BoundaryEvent& best, const Here& here, const RailLine& line
   };
   const Vector3 r = across(here.position);
   const Vector3 v{dot(planOf(here.velocity), line.inward), 0.0, here.velocity.z};
-  const double t = contactFrom(separation(r, v, {0.0, 0.0, here.acceleration.z}, bed.radius_m), r, v,
-                                      bed.radius_m, here.span_s);
+  const double t =
+      contactFrom(separation(r, v, {0.0, 0.0, here.acceleration.z}, bed.radius_m), r, v, bed.radius_m, here.span_s);
   if (t == kNever) return;
   const TablePoint3 place = here.at(t);
   const double share_m = dot(planOf(place) - line.start, line.along);
@@ -120,7 +119,7 @@ void tryJawInFlight(BoundaryEvent& best, const Here& here, const JawPoint& jaw, 
   const TablePoint3 tip{jaw.point.x, jaw.point.y, bed.noseHeight_m};
   const Vector3 r = here.position - tip;
   const double t = contactFrom(separation(r, here.velocity, here.acceleration, bed.radius_m), r, here.velocity,
-                                      bed.radius_m, here.span_s);
+                               bed.radius_m, here.span_s);
   if (t == kNever) return;
   offerCushion(best, here, t, jaw.cushion, unit(tip - here.at(t)), 0.0);
 }
@@ -138,15 +137,16 @@ void tryHoleEdge(BoundaryEvent& best, const Here& here, std::size_t index, const
 
 void tryHoleExit(BoundaryEvent& best, const Here& here, std::size_t index, const Bed& bed) {
   Quartic q = holeDistance(here, bed.wells[index]);
-  for (double& c : q.c) c = -c;
+  for (double& c : q.c)
+    c = -c;
   if (q.c[0] <= 0.0 && q.c[1] < 0.0) return offer(best, here, 0.0, BoundaryKind::HoleExit, index);
   if (const auto t = firstDescent(q, here.span_s)) offer(best, here, *t, BoundaryKind::HoleExit, index);
 }
 
 /// When a flying ball comes down on the rails' level outside the cloth and the pockets.
 void tryRailTop(BoundaryEvent& best, const Here& here, const Bed& bed) {
-  const auto t = descentOfParabola(here.position.z - bed.noseHeight_m - bed.radius_m, here.velocity.z,
-                                   here.acceleration.z);
+  const auto t =
+      descentOfParabola(here.position.z - bed.noseHeight_m - bed.radius_m, here.velocity.z, here.acceleration.z);
   if (!t || *t < 0.0 || *t > here.span_s) return;
   const TablePoint place = planOf(here.at(*t));
   if (std::abs(place.x) <= bed.halfLength_m && std::abs(place.y) <= bed.halfWidth_m) return;
@@ -189,9 +189,8 @@ double ballContactTime(const Motion& first, const Motion& second, double now_s, 
 bool overPocket(const PocketWell& well, TablePoint place) {
   if (distance(place, well.hole) <= well.holeRadius_m) return true;
   if (place.x < well.least.x || place.x > well.most.x || place.y < well.least.y || place.y > well.most.y) return false;
-  return std::ranges::all_of(well.facings, [&](const RailLine& facing) {
-    return dot(place - facing.start, facing.inward) > 0.0;
-  });
+  return std::ranges::all_of(well.facings,
+                             [&](const RailLine& facing) { return dot(place - facing.start, facing.inward) > 0.0; });
 }
 
 BoundaryEvent nextBoundary(const Motion& motion, double now_s, const Bed& bed, std::size_t well) {

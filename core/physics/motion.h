@@ -26,11 +26,11 @@ struct Motion {
   MotionKind kind = MotionKind::Resting;
   double start_s = 0.0;
   double end_s = std::numeric_limits<double>::infinity();  ///< when it turns into another kind, if nothing is hit
-  TablePoint3 position;      ///< at start_s
-  Vector3 velocity;          ///< at start_s
+  TablePoint3 position;                                    ///< at start_s
+  Vector3 velocity;                                        ///< at start_s
   Vector3 acceleration;
-  Vector3 spin;              ///< at start_s
-  Vector3 spinChange;        ///< rad/s^2; the upright part stops at 0 and stays there
+  Vector3 spin;        ///< at start_s
+  Vector3 spinChange;  ///< rad/s^2; the upright part stops at 0 and stays there
 
   [[nodiscard]] TablePoint3 positionAt(double time_s) const {
     const double t = time_s - start_s;
@@ -53,8 +53,8 @@ struct Motion {
 /// Source: Marlow, The Physics of Pocket Billiards (1995); component form in a public derivation of 2006.
 [[nodiscard]] Motion freeMotion(const BallState& state, double start_s, const PhysicsParameters& parameters);
 
-/// What follows when a motion reaches its own end: sliding turns to rolling, rolling to spinning or resting, spinning to
-/// resting, flight to a landing. Not for Resting, Falling and Gone, which have no successor of their own.
+/// What follows when a motion reaches its own end: sliding turns to rolling, rolling to spinning or resting, spinning
+/// to resting, flight to a landing. Not for Resting, Falling and Gone, which have no successor of their own.
 [[nodiscard]] Motion motionAfter(const Motion& motion, const PhysicsParameters& parameters);
 
 /// The ball at a time within the motion.

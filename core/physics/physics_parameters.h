@@ -10,8 +10,8 @@ namespace ferrule {
 
 /// Friction between two balls, falling with the speed at which their surfaces slip: floor + extra exp(-rate u).
 ///
-/// Source: Alciatore, technical proof A.28 (2007), a fit to Marlow (1995), table 10: 0.11, 0.06 and 0.01 for a 45 degree
-/// cut at 0.1, 1 and 10 m/s.
+/// Source: Alciatore, technical proof A.28 (2007), a fit to Marlow (1995), table 10: 0.11, 0.06 and 0.01 for a 45
+/// degree cut at 0.1, 1 and 10 m/s.
 struct BallFriction {
   double floor = 9.951e-3;
   double extra = 0.108;
@@ -23,7 +23,9 @@ struct BallFriction {
 };
 
 /// The same friction at every speed.
-[[nodiscard]] constexpr BallFriction constantBallFriction(double friction) { return {friction, 0.0, 0.0}; }
+[[nodiscard]] constexpr BallFriction constantBallFriction(double friction) {
+  return {friction, 0.0, 0.0};
+}
 
 /// Which law a cushion follows.
 enum class CushionModel {
@@ -33,7 +35,7 @@ enum class CushionModel {
 
 /// What balls, cloth, cushions and cue are made of. One value serves every shot of one table on one day.
 struct PhysicsParameters {
-  double gravity_mps2 = 9.81;   ///< 9.78 to 9.83 on Earth
+  double gravity_mps2 = 9.81;      ///< 9.78 to 9.83 on Earth
   double ballRadius_m = 0.028575;  ///< all balls alike. Source: world equipment specification, balls
   double ballMass_kg = 0.170;      ///< 0.156 to 0.170. Source: world equipment specification, balls
 

@@ -17,8 +17,8 @@ enum class BallFate { OnTable, Pocketed, OffTable };
 struct FinalBall {
   BallName ball;
   BallFate fate = BallFate::OnTable;
-  TablePoint position;                 ///< OnTable: where it rests; else where it left
-  std::optional<PocketName> pocket;    ///< Pocketed
+  TablePoint position;               ///< OnTable: where it rests; else where it left
+  std::optional<PocketName> pocket;  ///< Pocketed
 
   bool operator==(const FinalBall&) const = default;
 };
@@ -43,12 +43,12 @@ enum class SimulationEnd {
 
 /// What came out.
 struct Simulation {
-  std::vector<ShotEvent> events;   ///< in time order; `ball` of a ball event is the faster of the two
-  std::vector<FinalBall> after;    ///< in the order of the balls that were given
-  std::vector<BallPath> paths;     ///< in the same order; empty when not asked for
-  double duration_s = 0.0;         ///< from the strike until rest
+  std::vector<ShotEvent> events;  ///< in time order; `ball` of a ball event is the faster of the two
+  std::vector<FinalBall> after;   ///< in the order of the balls that were given
+  std::vector<BallPath> paths;    ///< in the same order; empty when not asked for
+  double duration_s = 0.0;        ///< from the strike until rest
   SimulationEnd end = SimulationEnd::AtRest;
-  long steps = 0;                  ///< events of all kinds that were worked through, transitions included
+  long steps = 0;  ///< events of all kinds that were worked through, transitions included
 
   bool operator==(const Simulation&) const = default;
 };

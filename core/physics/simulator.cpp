@@ -52,7 +52,8 @@ bool pushOntoBed(BallState& ball, const Bed& bed, double slack_m) {
 
 Result<void> partBalls(std::vector<BallState>& balls, const Bed& bed, double most_m) {
   for (const BallState& ball : balls) {
-    if (ball.position.z < bed.radius_m - most_m) return failure(ErrorCode::BallOutsideTable, "position", toText(ball.ball));
+    if (ball.position.z < bed.radius_m - most_m)
+      return failure(ErrorCode::BallOutsideTable, "position", toText(ball.ball));
   }
   const double apart_m = 2.0 * bed.radius_m;
   double worst_m = 0.0;

@@ -29,9 +29,8 @@ struct Strike {
 /// and carries its end mass sideways, so that the ball leaves on the other side of the cue's line by squirtOf(). An
 /// elevated cue presses the ball on the slate, which sends it up with slateRestitution times the downward speed; the
 /// cloth's rub in that instant is left out, as in the published launch formulas.
-/// Source: Coriolis (1835) as told by Alciatore, Billiards Digest, November 2005; squirt: Alciatore, technical proof A.31
-/// (from memory).
-/// Errors: FieldInvalid (not finite, or out of range), StrikePastMiscue (numbers: offset, limit).
+/// Source: Coriolis (1835) as told by Alciatore, Billiards Digest, November 2005; squirt: Alciatore, technical proof
+/// A.31 (from memory). Errors: FieldInvalid (not finite, or out of range), StrikePastMiscue (numbers: offset, limit).
 [[nodiscard]] Result<BallState> struckBall(TablePoint3 cueBall, const Strike& strike,
                                            const PhysicsParameters& parameters);
 
@@ -48,7 +47,8 @@ struct Strike {
                                                   const PhysicsParameters& parameters);
 
 /// Ball speed along the cue for a cue that moves at this speed: (1 + e) / (1 + (5/2) b² + m/m_cue) times it.
-/// offset: in ball radii. Source: impulse along the cue, restitution at the tip; compare Alciatore, technical proof A.30.
+/// offset: in ball radii. Source: impulse along the cue, restitution at the tip; compare Alciatore, technical proof
+/// A.30.
 [[nodiscard]] double ballSpeedFromCueSpeed(double cueSpeed_mps, double offset, const PhysicsParameters& parameters);
 [[nodiscard]] double cueSpeedFromBallSpeed(double ballSpeed_mps, double offset, const PhysicsParameters& parameters);
 

@@ -35,10 +35,12 @@ void World::place(std::span<const BallState> balls) {
     met_s_[i].fill(-1.0);
     carryOn(i, balls[i], 0.0);
   }
-  for (auto& row : pair_s_) row.fill(kNever);
+  for (auto& row : pair_s_)
+    row.fill(kNever);
   row_s_.fill(kNever);
   result_.events.reserve(32);
-  for (std::size_t i = 0; i < count_; ++i) refresh(i);
+  for (std::size_t i = 0; i < count_; ++i)
+    refresh(i);
 }
 
 void World::play() {
@@ -52,7 +54,8 @@ void World::play() {
       }
     }
     double pair_s = kNever;
-    for (std::size_t i = 0; i + 1 < count_; ++i) pair_s = std::min(pair_s, row_s_[i]);
+    for (std::size_t i = 0; i + 1 < count_; ++i)
+      pair_s = std::min(pair_s, row_s_[i]);
     const double time_s = std::min(next_s, pair_s);
     if (time_s == kNever) return;
     if (time_s > options_.mostTime_s) {
@@ -126,7 +129,8 @@ void World::refresh(std::size_t index) {
 
 void World::refreshRow(std::size_t index) {
   double least_s = kNever;
-  for (std::size_t j = index + 1; j < count_; ++j) least_s = std::min(least_s, pair_s_[index][j]);
+  for (std::size_t j = index + 1; j < count_; ++j)
+    least_s = std::min(least_s, pair_s_[index][j]);
   row_s_[index] = least_s;
 }
 
@@ -341,7 +345,8 @@ void World::resolve(std::span<const TouchingPair> pairs, double time_s) {
   if (shared) {
     collideCluster(states, pairs, p_);
   } else {
-    for (const TouchingPair& pair : pairs) collideBalls(states[pair.first], states[pair.second], p_);
+    for (const TouchingPair& pair : pairs)
+      collideBalls(states[pair.first], states[pair.second], p_);
   }
   for (std::size_t i = 0; i < count_; ++i) {
     if (involved[i]) carryOn(i, states[i], time_s);

@@ -14,8 +14,8 @@ namespace ferrule {
 /// The balls of one run, with the next event of each; the simulator's working memory.
 ///
 /// Every prediction is made from exact motions and stays valid until a ball of it changes its motion, so that an event
-/// costs the predictions of one or two balls. At one instant the contact that closes fastest comes first, and equal ones
-/// together: a rack that is struck on its axis stays symmetrical.
+/// costs the predictions of one or two balls. At one instant the contact that closes fastest comes first, and equal
+/// ones together: a rack that is struck on its axis stays symmetrical.
 class World {
  public:
   static constexpr std::size_t kMost = BallName::kCount;
@@ -32,9 +32,9 @@ class World {
     BallName ball;
     Motion motion;
     BoundaryEvent boundary;
-    std::size_t well = 0;             ///< Falling: the pocket
-    ShotEvent entry;                  ///< Falling: the pocket event, if the ball does not come out again
-    std::vector<ShotEvent> held;      ///< Falling: contacts that count only if it does
+    std::size_t well = 0;         ///< Falling: the pocket
+    ShotEvent entry;              ///< Falling: the pocket event, if the ball does not come out again
+    std::vector<ShotEvent> held;  ///< Falling: contacts that count only if it does
     BallFate fate = BallFate::OnTable;
     std::optional<PocketName> pocket;
     double lastCushion_s = -1.0;
@@ -67,9 +67,9 @@ class World {
   const SimulationOptions& options_;
   std::size_t count_ = 0;
   std::array<Body, kMost> bodies_;
-  std::array<double, kMost> own_s_{};               ///< next end of motion or boundary
+  std::array<double, kMost> own_s_{};                      ///< next end of motion or boundary
   std::array<std::array<double, kMost>, kMost> pair_s_{};  ///< [i][j], i < j
-  std::array<double, kMost> row_s_{};               ///< least of pair_s_[i]
+  std::array<double, kMost> row_s_{};                      ///< least of pair_s_[i]
   std::array<std::array<double, kMost>, kMost> met_s_{};   ///< last contact, [i][j], i < j
   Simulation result_;
 };

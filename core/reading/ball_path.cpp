@@ -62,8 +62,8 @@ BallPath withoutStrays(const BallPath& path) {
         const double lc = (t - a.time_s) * (t - b.time_s) / (ac * bc);
         return a.position + lb * (b.position - a.position) + lc * (c.position - a.position);
       };
-      const double u_m = std::max({a.standardUncertainty_m, b.standardUncertainty_m, c.standardUncertainty_m,
-                                   d.standardUncertainty_m});
+      const double u_m = std::max(
+          {a.standardUncertainty_m, b.standardUncertainty_m, c.standardUncertainty_m, d.standardUncertainty_m});
       // The fourth is extrapolated, which multiplies the noise by about four.
       const double off_m = distance(here.position, through(here.time_s));
       const double disagreement_m = distance(d.position, through(d.time_s));
@@ -80,8 +80,8 @@ Track trackOf(BallName ball, std::span<const ImageReading> readings) {
   for (const ImageReading& reading : readings) {
     const BallSample* sample = sampleOf(reading, ball);
     if (sample == nullptr) continue;
-    track.samples.push_back({reading.time_s, sample->position, sample->standardUncertainty_m,
-                             sample->seen && !sample->inHand});
+    track.samples.push_back(
+        {reading.time_s, sample->position, sample->standardUncertainty_m, sample->seen && !sample->inHand});
   }
   return track;
 }
@@ -89,7 +89,8 @@ Track trackOf(BallName ball, std::span<const ImageReading> readings) {
 std::vector<BallName> ballsIn(std::span<const ImageReading> readings) {
   std::array<bool, BallName::kCount> there{};
   for (const ImageReading& reading : readings) {
-    for (const BallSample& sample : reading.balls) there[static_cast<std::size_t>(sample.ball.number())] = true;
+    for (const BallSample& sample : reading.balls)
+      there[static_cast<std::size_t>(sample.ball.number())] = true;
   }
   std::vector<BallName> balls;
   for (int number = 0; number < BallName::kCount; ++number) {
@@ -102,7 +103,8 @@ double imageInterval_s(std::span<const ImageReading> readings) {
   if (readings.size() < 2) return 1.0 / 30.0;
   std::vector<double> gaps;
   gaps.reserve(readings.size());
-  for (std::size_t i = 1; i < readings.size(); ++i) gaps.push_back(readings[i].time_s - readings[i - 1].time_s);
+  for (std::size_t i = 1; i < readings.size(); ++i)
+    gaps.push_back(readings[i].time_s - readings[i - 1].time_s);
   return median(std::move(gaps));
 }
 
@@ -116,7 +118,8 @@ RestingPlace restingPlace(std::span<const PathPoint> points) {
   }
   const TablePoint middle{median(xs), median(ys)};
   std::vector<double> distances;
-  for (const PathPoint& point : points) distances.push_back(distance(point.position, middle));
+  for (const PathPoint& point : points)
+    distances.push_back(distance(point.position, middle));
   const double limit_m = std::max(5.0 * median(distances), kBestUncertainty_m);
   double weights = 0.0;
   TableVector sum;

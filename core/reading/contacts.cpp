@@ -72,7 +72,8 @@ class Search {
 
   std::vector<Contact> run() {
     for (std::size_t a = 0; a < motions_.size(); ++a) {
-      for (std::size_t b = a + 1; b < motions_.size(); ++b) pairKnots(a, b);
+      for (std::size_t b = a + 1; b < motions_.size(); ++b)
+        pairKnots(a, b);
     }
     explainTurns();
     explainStarts();
@@ -139,8 +140,8 @@ class Search {
     });
   }
 
-  /// A moving ball that was thrown back beside a ball that started then has hit it, whatever way that one went: in a rack
-  /// the balls behind may have turned it.
+  /// A moving ball that was thrown back beside a ball that started then has hit it, whatever way that one went: in a
+  /// rack the balls behind may have turned it.
   void explainTurns() {
     for (std::size_t a = 0; a < motions_.size(); ++a) {
       for (std::size_t i = 0; i < motions_[a].knots.size(); ++i) {

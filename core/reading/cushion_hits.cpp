@@ -10,7 +10,8 @@ namespace ferrule {
 namespace {
 
 /// Velocity reversal with the centre within R of the nose line +- 4 mm (common practice, no source). The
-/// contact lies above the centre, so the centre comes 1 to 2 mm nearer than R; a fast ball sinks deeper into the rubber.
+/// contact lies above the centre, so the centre comes 1 to 2 mm nearer than R; a fast ball sinks deeper into the
+/// rubber.
 constexpr double kTolerance_m = 0.006;
 /// A jaw's place follows from the mouth's width and its angle, neither of which the owner measures well.
 constexpr double kJawTolerance_m = 0.012;
@@ -37,7 +38,8 @@ CushionName cushionOfFacing(const std::array<Cushion, 6>& all, const TableSegmen
 std::vector<RailFace> railFaces(const Table& table) {
   std::vector<RailFace> faces;
   const auto all = cushions(table);
-  for (const Cushion& cushion : all) faces.push_back({cushion.name, cushion.nose, cushion.inward});
+  for (const Cushion& cushion : all)
+    faces.push_back({cushion.name, cushion.nose, cushion.inward});
   for (const Pocket& pocket : pockets(table)) {
     for (const TableSegment& facing : pocket.facings) {
       TableVector inward = perpendicular(unit(facing.end - facing.start));

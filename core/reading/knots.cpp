@@ -94,7 +94,8 @@ TableVector BallMotion::velocityAt(double time_s) const {
 
 double BallMotion::restTime_s() const {
   std::size_t k = pieces.size();
-  while (k > 0 && pieces[k - 1].resting) --k;
+  while (k > 0 && pieces[k - 1].resting)
+    --k;
   if (k == 0) return pieces.front().start_s;
   const MotionPiece& last = pieces[k - 1];
   if (k == pieces.size()) return last.end_s;

@@ -11,11 +11,11 @@ namespace ferrule {
 struct Knot {
   double time_s = 0.0;
   double timeUncertainty_s = 0.0;
-  double from_s = 0.0;  ///< last measured time before
-  double to_s = 0.0;    ///< first measured time after
-  TablePoint position;  ///< of the ball's centre
-  TableVector before;   ///< velocity, m/s
-  TableVector after;    ///< velocity, m/s
+  double from_s = 0.0;                   ///< last measured time before
+  double to_s = 0.0;                     ///< first measured time after
+  TablePoint position;                   ///< of the ball's centre
+  TableVector before;                    ///< velocity, m/s
+  TableVector after;                     ///< velocity, m/s
   double velocityUncertainty_mps = 0.0;  ///< of each component of after - before
   MotionPiece pieceBefore;
   MotionPiece pieceAfter;

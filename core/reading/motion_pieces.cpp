@@ -98,9 +98,7 @@ class Candidate {
 
   [[nodiscard]] std::size_t first() const { return first_; }
   /// Without the price of the piece.
-  [[nodiscard]] double cost() const {
-    return before_ + chiSquare_ + kStrayPrice * static_cast<double>(strays_.size());
-  }
+  [[nodiscard]] double cost() const { return before_ + chiSquare_ + kStrayPrice * static_cast<double>(strays_.size()); }
   /// A single point may be a stray as well as a piece.
   [[nodiscard]] double price() const { return points_ == 1 && strays_.empty() ? kStrayPrice : kPiecePrice; }
   [[nodiscard]] const std::vector<std::size_t>& strays() const { return strays_; }
@@ -118,7 +116,8 @@ class Candidate {
 
 MotionPiece fitted(const BallPath& path, std::size_t first, std::size_t last) {
   Candidate followed(first, 0.0);
-  for (std::size_t i = first; i <= last; ++i) followed.add(path, i);
+  for (std::size_t i = first; i <= last; ++i)
+    followed.add(path, i);
   std::vector<PathPoint> points;
   for (std::size_t i = first; i <= last; ++i) {
     if (std::ranges::find(followed.strays(), i) == followed.strays().end()) points.push_back(path[i]);
@@ -202,7 +201,8 @@ std::vector<MotionPiece> motionPieces(const BallPath& path) {
     std::erase_if(candidates, [&](const Candidate& candidate) { return candidate.cost() > best[end]; });
   }
   std::vector<MotionPiece> pieces;
-  for (std::size_t end = n; end > 0; end = cut[end]) pieces.push_back(fitted(path, cut[end], end - 1));
+  for (std::size_t end = n; end > 0; end = cut[end])
+    pieces.push_back(fitted(path, cut[end], end - 1));
   std::ranges::reverse(pieces);
   return pieces;
 }

@@ -16,15 +16,15 @@ namespace ferrule {
 /// the velocity, while slide-to-roll is one without. Source: Coulomb friction on a solid
 /// sphere (Coriolis 1835).
 struct MotionPiece {
-  std::size_t first = 0;  ///< index of its first point in the path
-  std::size_t last = 0;   ///< index of its last point
+  std::size_t first = 0;            ///< index of its first point in the path
+  std::size_t last = 0;             ///< index of its last point
   std::vector<std::size_t> strays;  ///< points between first and last that the piece leaves out
-  double start_s = 0.0;   ///< time of the first point
-  double end_s = 0.0;     ///< time of the last point
-  double origin_s = 0.0;  ///< when position and velocity hold
+  double start_s = 0.0;             ///< time of the first point
+  double end_s = 0.0;               ///< time of the last point
+  double origin_s = 0.0;            ///< when position and velocity hold
   TablePoint position;
-  TableVector velocity;      ///< m/s
-  TableVector acceleration;  ///< m/s^2
+  TableVector velocity;                                  ///< m/s
+  TableVector acceleration;                              ///< m/s^2
   Eigen::Matrix3d covariance = Eigen::Matrix3d::Zero();  ///< of position, velocity, acceleration, of each coordinate
   bool resting = false;
 
@@ -38,7 +38,8 @@ struct MotionPiece {
 };
 
 /// The chain of pieces that explains the path with the least sum of squares plus a price for each piece and a
-/// lower one for each point left out as a wrong measurement (dynamic programming over all cuts). path: rising times. Empty for an empty path.
+/// lower one for each point left out as a wrong measurement (dynamic programming over all cuts). path: rising times.
+/// Empty for an empty path.
 ///
 /// Source: optimal partitioning, Jackson et al. 2005, IEEE Signal Processing Letters 12(2), 105-108 (from memory).
 [[nodiscard]] std::vector<MotionPiece> motionPieces(const BallPath& path);

@@ -36,13 +36,15 @@ OnsetJudgement judgeOnset(const RestingPlace& place, double lastAtPlace_s, std::
   if (departure.size() < 2) return judgement;
   const double watched_s = departure.back().time_s - departure.front().time_s;
   double travel_m = 0.0;
-  for (const PathPoint& point : departure) travel_m = std::max(travel_m, distance(point.position, place.position));
+  for (const PathPoint& point : departure)
+    travel_m = std::max(travel_m, distance(point.position, place.position));
 
   std::vector<Speed> speeds;
   std::size_t to = 0;
   for (std::size_t from = 0; from < departure.size(); ++from) {
     to = std::max(to, from + 1);
-    while (to < departure.size() && departure[to].time_s - departure[from].time_s < kSpeedBase_s) ++to;
+    while (to < departure.size() && departure[to].time_s - departure[from].time_s < kSpeedBase_s)
+      ++to;
     if (to >= departure.size()) break;
     const double base_s = departure[to].time_s - departure[from].time_s;
     speeds.push_back({distance(departure[to].position, departure[from].position) / base_s,
@@ -65,8 +67,8 @@ OnsetJudgement judgeOnset(const RestingPlace& place, double lastAtPlace_s, std::
     judgement.onset = late ? Onset::Pushed : Onset::Waiting;
     return judgement;
   }
-  const double allowed_mps = kFullSpeedShare * greatest.value_mps -
-                             2.0 * std::hypot(first.uncertainty_mps, greatest.uncertainty_mps);
+  const double allowed_mps =
+      kFullSpeedShare * greatest.value_mps - 2.0 * std::hypot(first.uncertainty_mps, greatest.uncertainty_mps);
   const bool atFullSpeed = first.value_mps >= kLeastSpeed_mps && first.value_mps >= allowed_mps;
   judgement.onset = atFullSpeed ? Onset::Struck : Onset::Pushed;
   return judgement;

@@ -8,10 +8,10 @@ namespace ferrule {
 
 /// Doubts that the reading of a shot leaves.
 struct Doubts {
-  bool splitHit = false;     ///< two object balls were hit too close together to tell which came first
-  bool lostBall = false;     ///< a ball was lost from view while it moved
-  bool unsurePocket = false; ///< a ball was lost on its way to a pocket
-  bool unfinished = false;   ///< the film ended, or the next strike came, before every ball lay still
+  bool splitHit = false;      ///< two object balls were hit too close together to tell which came first
+  bool lostBall = false;      ///< a ball was lost from view while it moved
+  bool unsurePocket = false;  ///< a ball was lost on its way to a pocket
+  bool unfinished = false;    ///< the film ended, or the next strike came, before every ball lay still
 };
 
 struct Judged {

@@ -32,8 +32,8 @@ struct Dose {
 
 /// The hops of a ball struck with a raised cue.
 ///
-/// In the air there is no friction; each landing takes at once what its blow on the slate allows (mu times the change of
-/// the vertical speed). In the long run only the friction of the first rise is missing.
+/// In the air there is no friction; each landing takes at once what its blow on the slate allows (mu times the change
+/// of the vertical speed). In the long run only the friction of the first rise is missing.
 class Hops {
  public:
   Hops(double rise_mps, const PathFitPriors& priors) : gravity_mps2_(priors.gravity_mps2) {
@@ -159,7 +159,8 @@ class Problem {
   }
 
   [[nodiscard]] Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> jacobian(const Unknowns& q) const {
-    static const Unknowns kSteps = (Unknowns() << 1e-6, 1e-7, 1e-7, 1e-5, 1e-6, 1e-4, 1e-4, 1e-4, 1e-4, 1e-3).finished();
+    static const Unknowns kSteps =
+        (Unknowns() << 1e-6, 1e-7, 1e-7, 1e-5, 1e-6, 1e-4, 1e-4, 1e-4, 1e-4, 1e-3).finished();
     const auto rows = static_cast<Eigen::Index>(2 * points_.size() + kPriors);
     Eigen::Matrix<double, Eigen::Dynamic, kUnknowns> j(rows, static_cast<Eigen::Index>(kUnknowns));
     for (Eigen::Index c = 0; c < kUnknowns; ++c) {
@@ -209,7 +210,8 @@ class Problem {
 
   [[nodiscard]] double weightSum() const {
     double sum = 0.0;
-    for (const double weight : weights_) sum += weight;
+    for (const double weight : weights_)
+      sum += weight;
     return sum;
   }
   [[nodiscard]] double pointChiSquare(const Unknowns& q) const {
@@ -238,7 +240,8 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
   const double firstTravel_m = distance(points.back().position, place.position);
   if (firstTravel_m < 1e-3) return fit;
   std::size_t guess = 0;
-  while (guess + 1 < points.size() && points[guess].time_s - firstPoint.time_s < 0.1) ++guess;
+  while (guess + 1 < points.size() && points[guess].time_s - firstPoint.time_s < 0.1)
+    ++guess;
   const TableVector chord = points[guess].position - place.position;
   double speed_mps = length(chord) / std::max(1e-3, points[guess].time_s - approximateStrike_s);
   if (guess > 0) {
@@ -260,9 +263,9 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
     Unknowns at;
     double cost = 0.0;
   };
-  // The cost has several basins: sliding still or rolling already, and each landing of a hop bends the path in a way that
-  // another hop may mimic. So it is started from several spins without a hop, then from the best with several hops, each
-  // first with the hop held.
+  // The cost has several basins: sliding still or rolling already, and each landing of a hop bends the path in a way
+  // that another hop may mimic. So it is started from several spins without a hop, then from the best with several
+  // hops, each first with the hop held.
   constexpr std::array kForwardStarts{-0.6, 0.2, 0.9};
   constexpr std::array kHopStarts{0.004, 0.02, 0.045, 0.08, 0.12, 0.17, 0.24};
   std::vector<Basin> basins;
@@ -309,14 +312,14 @@ PathFit fitStruckPath(const RestingPlace& place, std::span<const PathPoint> poin
     const Square normal = j.transpose() * j;
     const Square covariance = normal.inverse();
     if (!covariance.allFinite() || covariance.diagonal().minCoeff() < 0.0) continue;
-    counted.push_back({basin.at, std::exp(-0.5 * (basin.cost - basins.front().cost)),
-                       covariance.topLeftCorner<5, 5>()});
+    counted.push_back(
+        {basin.at, std::exp(-0.5 * (basin.cost - basins.front().cost)), covariance.topLeftCorner<5, 5>()});
   }
   if (counted.empty()) return fit;
   // A basin that ends on a bend of the cost (a landing, the start of rolling) has no true second derivative there; its
   // covariance is taken from the basin that is sure of itself.
-  const Counted surest = *std::ranges::min_element(
-      counted, {}, [](const Counted& one) { return one.covariance(kSpeed, kSpeed); });
+  const Counted surest =
+      *std::ranges::min_element(counted, {}, [](const Counted& one) { return one.covariance(kSpeed, kSpeed); });
   Eigen::Matrix<double, 5, 1> mean = Eigen::Matrix<double, 5, 1>::Zero();
   Few second = Few::Zero();
   double total = 0.0;

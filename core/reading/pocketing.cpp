@@ -144,8 +144,8 @@ BallFate fateOf(const BallPath& path, double end_s, const Table& table, double r
   }
   if (speed_mps <= kMoving_mps) return fate;  // hidden where it lay
 
-  const double toRail_m = std::min(table.length_m / 2.0 - std::abs(motion.position.x),
-                                   table.width_m / 2.0 - std::abs(motion.position.y));
+  const double toRail_m =
+      std::min(table.length_m / 2.0 - std::abs(motion.position.x), table.width_m / 2.0 - std::abs(motion.position.y));
   const bool leaves = speed_mps > kLeavingSpeed_mps && toRail_m < kLeavingReach_m;
   fate.fate = leaves ? Fate::OffTable : Fate::Lost;
   fate.certain = false;

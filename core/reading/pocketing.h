@@ -27,8 +27,8 @@ struct BallFate {
 };
 
 /// Judges from a ball's path whether it fell: the path leads into a pocket's opening and the ball stays away for at
-/// least kGoneAfter_s, or it is seen over the hole itself, where no ball can lie. A ball that hangs on the jaw is on the
-/// table.
+/// least kGoneAfter_s, or it is seen over the hole itself, where no ball can lie. A ball that hangs on the jaw is on
+/// the table.
 ///
 /// path: the ball's measured points of the shot, not empty. end_s: time of the shot's last image.
 [[nodiscard]] BallFate fateOf(const BallPath& path, double end_s, const Table& table, double radius_m);

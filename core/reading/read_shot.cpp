@@ -94,7 +94,8 @@ class ShotStory {
       path.resize(fate.pointsOnTable);
       followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate, lastSeen_s});
     }
-    for (const Follower& follower : followers_) motions_.push_back(follower.motion);
+    for (const Follower& follower : followers_)
+      motions_.push_back(follower.motion);
   }
 
   [[nodiscard]] const Follower* follower(BallName ball) const {
@@ -147,8 +148,8 @@ class ShotStory {
       if (other(*cueHits[i]) == *reading_.firstContact) continue;
       const double between_s = cueHits[i]->time_s - cueHits.front()->time_s;
       const double unsure_s = 2.0 * std::hypot(cueHits[i]->timeUncertainty_s, cueHits.front()->timeUncertainty_s);
-      const std::size_t cue = motions_[cueHits.front()->first].ball.isCueBall() ? cueHits.front()->first
-                                                                                : cueHits.front()->second;
+      const std::size_t cue =
+          motions_[cueHits.front()->first].ball.isCueBall() ? cueHits.front()->first : cueHits.front()->second;
       const double way_m = length(motions_[cue].velocityAt(cueHits.front()->time_s - interval_s_)) * between_s;
       if (between_s < unsure_s || way_m < kSplitWay_m) doubts_.splitHit = true;
     }
@@ -163,8 +164,8 @@ class ShotStory {
         // What a contact at the same joint explains is taken off; a cushion may have come in the same gap.
         TableVector jump = knot.jump();
         for (const Contact& contact : contacts_) {
-          const bool explains = (contact.first == b && contact.firstKnot == k) ||
-                                (contact.second == b && contact.secondKnot == k);
+          const bool explains =
+              (contact.first == b && contact.firstKnot == k) || (contact.second == b && contact.secondKnot == k);
           if (explains) jump = jump - dot(jump, contact.line) * contact.line;
         }
         if (length(jump) < std::max(0.05, 4.0 * knot.velocityUncertainty_mps)) continue;
@@ -202,7 +203,8 @@ class ShotStory {
       if (!fate.certain) doubts_.unsurePocket = true;
     }
     std::ranges::stable_sort(fallen, {}, [](const Follower* f) { return f->fate.time_s; });
-    for (const Follower* follower : fallen) reading_.pocketed.push_back({follower->ball, *follower->fate.pocket});
+    for (const Follower* follower : fallen)
+      reading_.pocketed.push_back({follower->ball, *follower->fate.pocket});
     doubts_.unfinished = !cut_.atRest;
   }
 
@@ -257,8 +259,8 @@ class ShotStory {
     for (const Follower& follower : followers_) {
       if (!follower.motion.moved()) continue;
       const bool gone = follower.fate.fate == Fate::Pocketed || follower.fate.fate == Fate::OffTable;
-      rest_s = std::max(rest_s, gone ? std::max(follower.fate.time_s, follower.lastSeen_s)
-                                     : follower.motion.restTime_s());
+      rest_s =
+          std::max(rest_s, gone ? std::max(follower.fate.time_s, follower.lastSeen_s) : follower.motion.restTime_s());
     }
     reading_.rest_s = rest_s;
   }
@@ -273,8 +275,8 @@ class ShotStory {
     FirstHit hit;
     hit.ball = motions_[other].ball;
     hit.ballPlace = cueCame ? firstHit_->secondPosition : firstHit_->firstPosition;
-    hit.cueCourse = cueKnot ? motions_[cue].knots[*cueKnot].before
-                            : motions_[cue].velocityAt(firstHit_->time_s - interval_s_);
+    hit.cueCourse =
+        cueKnot ? motions_[cue].knots[*cueKnot].before : motions_[cue].velocityAt(firstHit_->time_s - interval_s_);
     hit.ballCourse = otherKnot ? motions_[other].knots[*otherKnot].after
                                : motions_[other].velocityAt(firstHit_->time_s + interval_s_);
     for (const MotionPiece& piece : motions_[other].pieces) {

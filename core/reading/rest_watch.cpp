@@ -42,7 +42,8 @@ void RestWatch::add(double time_s, const BallSample* sample) {
 void RestWatch::measure(const PathPoint& point) {
   latest_ = point;
   window_.push_back(point);
-  while (window_.front().time_s < point.time_s - kStillWindow_s) window_.pop_front();
+  while (window_.front().time_s < point.time_s - kStillWindow_s)
+    window_.pop_front();
 
   if (place_ && !taken_) {
     const double stay_m = std::max(kStay_m, kStayUncertainties * point.standardUncertainty_m);

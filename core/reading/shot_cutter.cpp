@@ -34,14 +34,16 @@ std::size_t indexOf(BallName ball) {
 
 ShotCutter::ShotCutter(const MeasuredTable& measured) : radius_m_(measured.balls.radius_m()) {
   const auto all = pockets(measured.table);
-  for (std::size_t i = 0; i < all.size(); ++i) holes_[i] = all[i].hole;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    holes_[i] = all[i].hole;
 }
 
 void ShotCutter::feed(const ImageReading& reading) {
   if (!started_) filmStart_s_ = reading.time_s;
   started_ = true;
   history_.push_back(reading);
-  while (history_.front().time_s < reading.time_s - kHistory_s) history_.pop_front();
+  while (history_.front().time_s < reading.time_s - kHistory_s)
+    history_.pop_front();
   interval_s_ = imageInterval_s(std::vector<ImageReading>(
       history_.end() - static_cast<std::ptrdiff_t>(std::min<std::size_t>(history_.size(), 8)), history_.end()));
   if (inShot_) current_.readings.push_back(reading);
@@ -92,7 +94,8 @@ void ShotCutter::notePlacement(BallName ball) {
 bool ShotCutter::cueBallWasStruck(double& strike_s) const {
   const RestWatch& cue = watches_[indexOf(kCueBall)];
   if (!cue.place() || cue.still() || cue.wasTaken() || cue.departure().empty()) return false;
-  const OnsetJudgement judged = judgeOnset(*cue.place(), cue.lastAtPlace_s(), withoutStrays(cue.departure()), interval_s_);
+  const OnsetJudgement judged =
+      judgeOnset(*cue.place(), cue.lastAtPlace_s(), withoutStrays(cue.departure()), interval_s_);
   strike_s = judged.start_s;
   if (wasHitByAnother(judged.start_s)) return false;
   if (judged.onset == Onset::Struck) return true;
@@ -101,7 +104,8 @@ bool ShotCutter::cueBallWasStruck(double& strike_s) const {
     const RestWatch& other = watches_[static_cast<std::size_t>(number)];
     if (!other.place() || other.still() || other.departure().empty()) continue;
     if (distance(other.place()->position, cue.place()->position) > kNearBall_m) continue;
-    const OnsetJudgement theirs = judgeOnset(*other.place(), other.lastAtPlace_s(), withoutStrays(other.departure()), interval_s_);
+    const OnsetJudgement theirs =
+        judgeOnset(*other.place(), other.lastAtPlace_s(), withoutStrays(other.departure()), interval_s_);
     if (theirs.onset == Onset::Struck && std::abs(theirs.start_s - judged.start_s) < 4.0 * interval_s_) {
       strike_s = std::min(strike_s, theirs.start_s);
       return true;
@@ -118,7 +122,8 @@ bool ShotCutter::wasHitByAnother(double time_s) const {
     const BallPath path = pathOf(BallName(number), std::vector<ImageReading>(history_.begin(), history_.end()));
     // Where it was just before: moving already, and near enough to have come to the cue ball in two images.
     std::size_t after = 0;
-    while (after < path.size() && path[after].time_s < time_s) ++after;
+    while (after < path.size() && path[after].time_s < time_s)
+      ++after;
     if (after < 2) continue;
     const PathPoint& late = path[after - 1];
     const PathPoint& early = path[after - 2];
@@ -134,9 +139,8 @@ bool ShotCutter::wasHitByAnother(double time_s) const {
 bool ShotCutter::everythingSettled() const {
   return std::ranges::all_of(watches_, [&](const RestWatch& watch) {
     if (!watch.latest()) return true;
-    const bool nearPocket = std::ranges::any_of(holes_, [&](TablePoint hole) {
-      return distance(hole, watch.latest()->position) < kNearPocket_m;
-    });
+    const bool nearPocket = std::ranges::any_of(
+        holes_, [&](TablePoint hole) { return distance(hole, watch.latest()->position) < kNearPocket_m; });
     return watch.settled(nearPocket ? kPatienceNearPocket_s : kPatience_s);
   });
 }

@@ -31,7 +31,8 @@ class ShotReader::Impl {
       if (!reading) continue;
       ++count_;
       ReadShot shot{std::move(*reading), {}};
-      for (const BallName ball : ballsIn(cut.readings)) shot.tracks.push_back(trackOf(ball, cut.readings));
+      for (const BallName ball : ballsIn(cut.readings))
+        shot.tracks.push_back(trackOf(ball, cut.readings));
       shots_.push_back(std::move(shot));
     }
   }

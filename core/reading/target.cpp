@@ -36,8 +36,7 @@ Target targetOfPot(const Table& table, const PocketedBall& pocketed, const std::
   if (!hit || hit->ball != pocketed.ball) return target;
   target.cut_rad = cut(*hit);
   const Pocket pocket = pockets(table)[static_cast<std::size_t>(pocketed.pocket)];
-  const double error_rad =
-      wrapAngle(direction(hit->ballCourse) - direction(wayTo(pocket, hit->ballPlace)));
+  const double error_rad = wrapAngle(direction(hit->ballCourse) - direction(wayTo(pocket, hit->ballPlace)));
   // A ball that reached its pocket over a cushion was not sent along the straight line; one that brushed the jaw was.
   if (hit->ballMetRail && std::abs(error_rad) > TargetLimits{}.lineError_rad) return target;
   fillLine(target, pocket, *hit);

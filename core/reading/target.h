@@ -11,19 +11,19 @@ namespace ferrule {
 /// How the cue ball met the first object ball.
 struct FirstHit {
   BallName ball;
-  TablePoint ballPlace;        ///< where the object ball lay
-  TableVector cueCourse;       ///< the cue ball's velocity before, m/s
-  TableVector ballCourse;      ///< the object ball's velocity after, m/s
-  double ballTravel_m = 0.0;   ///< how far the object ball went in all
-  bool ballMetRail = false;    ///< it met a cushion or a jaw before it fell or stopped
+  TablePoint ballPlace;       ///< where the object ball lay
+  TableVector cueCourse;      ///< the cue ball's velocity before, m/s
+  TableVector ballCourse;     ///< the object ball's velocity after, m/s
+  double ballTravel_m = 0.0;  ///< how far the object ball went in all
+  bool ballMetRail = false;   ///< it met a cushion or a jaw before it fell or stopped
 };
 
 /// How far a tried pot may be off and still be read as one.
 struct TargetLimits {
-  double lineError_rad = 0.26;     ///< 15 degrees: more than players miss by who tried. Common practice, no source
-  double missDistance_m = 0.35;    ///< at the pocket
-  double leastEntry = 0.35;        ///< cosine of the entry angle against the pocket's axis
-  double leastReach = 0.85;        ///< share of the way to the pocket that the ball must have gone
+  double lineError_rad = 0.26;   ///< 15 degrees: more than players miss by who tried. Common practice, no source
+  double missDistance_m = 0.35;  ///< at the pocket
+  double leastEntry = 0.35;      ///< cosine of the entry angle against the pocket's axis
+  double leastReach = 0.85;      ///< share of the way to the pocket that the ball must have gone
 };
 
 /// The pocket and the line error of a pot that was made. Where the ball came to the pocket off a rail, only ball,

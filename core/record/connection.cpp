@@ -111,7 +111,9 @@ Connection& Connection::operator=(Connection&& other) noexcept {
   return *this;
 }
 
-Connection::~Connection() { close(); }
+Connection::~Connection() {
+  close();
+}
 
 void Connection::close() {
   if (!database_.isValid()) return;
@@ -150,7 +152,8 @@ Result<QSqlQuery*> Connection::execute(const QString& sql, const std::vector<QVa
     found = statements_.emplace(sql, std::move(query)).first;
   }
   QSqlQuery& query = found->second;
-  for (std::size_t i = 0; i < values.size(); ++i) query.bindValue(static_cast<int>(i), values[i]);
+  for (std::size_t i = 0; i < values.size(); ++i)
+    query.bindValue(static_cast<int>(i), values[i]);
   if (!query.exec()) {
     const Error error = recordError(query.lastError(), path_);
     query.finish();
@@ -184,7 +187,8 @@ Result<std::vector<Row>> Connection::rows(const QString& sql, const std::vector<
   while ((*query)->next()) {
     Row& row = all.emplace_back();
     row.reserve(static_cast<std::size_t>(columns));
-    for (int column = 0; column < columns; ++column) row.push_back((*query)->value(column));
+    for (int column = 0; column < columns; ++column)
+      row.push_back((*query)->value(column));
   }
   // next() stops at an error as it does at the end.
   const QSqlError error = (*query)->lastError();

@@ -27,9 +27,13 @@ namespace ferrule {
 [[nodiscard]] QVariant bound(int number);
 [[nodiscard]] QVariant bound(double number);  ///< must be finite
 [[nodiscard]] QVariant bound(bool truth);
-[[nodiscard]] inline QVariant bound(std::nullopt_t) { return {}; }
+[[nodiscard]] inline QVariant bound(std::nullopt_t) {
+  return {};
+}
 template <class T>
-[[nodiscard]] QVariant bound(const std::optional<T>& value) { return value ? bound(*value) : QVariant(); }
+[[nodiscard]] QVariant bound(const std::optional<T>& value) {
+  return value ? bound(*value) : QVariant();
+}
 
 /// One row of an answer.
 using Row = std::vector<QVariant>;
@@ -68,8 +72,8 @@ class Connection {
   [[nodiscard]] int changedRows() const { return changedRows_; }
 
   /// Runs work inside BEGIN IMMEDIATE ... COMMIT; rolled back when work or the commit fails. work: () -> Result<T>.
-  /// IMMEDIATE takes the write lock at the start, where waiting for it works: a transaction that read first and wants to
-  /// write later is refused at once when another program wrote in between.
+  /// IMMEDIATE takes the write lock at the start, where waiting for it works: a transaction that read first and wants
+  /// to write later is refused at once when another program wrote in between.
   template <class Work>
   [[nodiscard]] auto transaction(Work&& work) -> decltype(work()) {
     if (auto begun = run(QStringLiteral("BEGIN IMMEDIATE")); !begun) return tl::make_unexpected(begun.error());

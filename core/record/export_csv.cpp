@@ -10,15 +10,23 @@ namespace ferrule {
 
 namespace {
 
-constexpr std::array kColumns{"session",       "session_started_utc", "table",         "frame",
-                              "game",          "shot",                "player",        "struck_at_utc",
-                              "strike_s",      "rest_s",              "aim_deg",       "aim_u_deg",
-                              "speed_m_s",     "speed_u_m_s",         "side_radii",    "side_u_radii",
-                              "height_radii",  "height_u_radii",      "elevation_deg", "elevation_u_deg",
-                              "first_contact", "pocketed",            "scratch",       "target_ball",
-                              "target_pocket", "cut_deg",             "line_error_deg", "miss_side",
-                              "outcome",       "verdict",             "corrected",     "film",
-                              "tags",          "notes"};
+constexpr std::array kColumns{"session",        "session_started_utc",
+                              "table",          "frame",
+                              "game",           "shot",
+                              "player",         "struck_at_utc",
+                              "strike_s",       "rest_s",
+                              "aim_deg",        "aim_u_deg",
+                              "speed_m_s",      "speed_u_m_s",
+                              "side_radii",     "side_u_radii",
+                              "height_radii",   "height_u_radii",
+                              "elevation_deg",  "elevation_u_deg",
+                              "first_contact",  "pocketed",
+                              "scratch",        "target_ball",
+                              "target_pocket",  "cut_deg",
+                              "line_error_deg", "miss_side",
+                              "outcome",        "verdict",
+                              "corrected",      "film",
+                              "tags",           "notes"};
 
 constexpr double kDegreeStep = 1e-5;
 constexpr double kStep = 1e-6;
@@ -63,7 +71,9 @@ std::string joined(const Entries& entries, const char* between, Text&& text) {
   return all;
 }
 
-std::string yesOrNo(bool truth) { return truth ? "true" : "false"; }
+std::string yesOrNo(bool truth) {
+  return truth ? "true" : "false";
+}
 
 }  // namespace
 
@@ -83,7 +93,8 @@ std::string csvField(const std::string& value) {
 
 std::string csvHeader() {
   RowBuilder row;
-  for (const char* column : kColumns) row.add(std::string(column));
+  for (const char* column : kColumns)
+    row.add(std::string(column));
   return row.ended();
 }
 
@@ -108,9 +119,8 @@ std::string csvRow(const ExportedFrame& frame, const StoredShot& shot) {
   row.add(reading.delivery.height, kStep);
   row.addDegrees(reading.delivery.elevation_rad);
   row.addWord(reading.firstContact);
-  row.add(joined(reading.pocketed, " ", [](const PocketedBall& ball) {
-    return toText(ball.ball).append(":").append(toText(ball.pocket));
-  }));
+  row.add(joined(reading.pocketed, " ",
+                 [](const PocketedBall& ball) { return toText(ball.ball).append(":").append(toText(ball.pocket)); }));
   row.add(yesOrNo(reading.scratch));
   row.addWord(target ? std::optional(target->ball) : std::nullopt);
   row.addWord(target ? std::optional(target->pocket) : std::nullopt);

@@ -24,7 +24,9 @@ ordered_json textOrNull(const std::optional<std::string>& text) {
 }
 
 /// Rounded like the numbers of shotText, and a number again.
-ordered_json number(double value, double step) { return ordered_json::parse(numberText(value, step)); }
+ordered_json number(double value, double step) {
+  return ordered_json::parse(numberText(value, step));
+}
 
 ordered_json trackJson(const Track& track) {
   ordered_json times = ordered_json::array();
@@ -39,14 +41,15 @@ ordered_json trackJson(const Track& track) {
     uncertainties.push_back(number(millimetresFromMetres(sample.standardUncertainty_m), 1e-2));
     seen.push_back(sample.seen);
   }
-  return {{"ball", toText(track.ball)},      {"t_s", std::move(times)},   {"x_mm", std::move(xs)},
-          {"y_mm", std::move(ys)},           {"u_mm", std::move(uncertainties)},
-          {"seen", std::move(seen)}};
+  return {{"ball", toText(track.ball)}, {"t_s", std::move(times)},          {"x_mm", std::move(xs)},
+          {"y_mm", std::move(ys)},      {"u_mm", std::move(uncertainties)}, {"seen", std::move(seen)}};
 }
 
 }  // namespace
 
-std::string quotedJson(const std::string& text) { return dumped(ordered_json(text)); }
+std::string quotedJson(const std::string& text) {
+  return dumped(ordered_json(text));
+}
 
 std::string playerJson(const Player& player, const std::string& uid) {
   return dumped({{"uid", uid},
@@ -76,7 +79,8 @@ std::string shotJson(const StoredShot& shot, const std::optional<std::string>& o
   object["verdict"] = toText(shot.reading.outcomeVerdict);
   object["player"] = shot.playerName.empty() ? ordered_json(nullptr) : ordered_json(shot.playerName);
   ordered_json tracks = ordered_json::array();
-  for (const Track& track : shot.tracks) tracks.push_back(trackJson(track));
+  for (const Track& track : shot.tracks)
+    tracks.push_back(trackJson(track));
   object["tracks"] = std::move(tracks);
   ordered_json corrections = ordered_json::array();
   for (const ValueCorrection& correction : shot.corrections) {

@@ -30,7 +30,8 @@ Result<std::string> backUp(Connection& connection, int version) {
   const std::string wanted = backupPath(connection.path(), version);
   std::string target = wanted;
   std::error_code ignored;
-  for (int copy = 2; std::filesystem::exists(target, ignored); ++copy) target = wanted + '.' + std::to_string(copy);
+  for (int copy = 2; std::filesystem::exists(target, ignored); ++copy)
+    target = wanted + '.' + std::to_string(copy);
   const std::string beside = target + ".part";
   std::filesystem::remove(beside, ignored);
   if (auto made = makeOwnerFile(beside); !made) return tl::make_unexpected(made.error());

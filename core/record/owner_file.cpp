@@ -20,6 +20,8 @@ Result<void> makeOwnerFile(const std::string& path) {
   return {};
 }
 
-bool mayWrite(const std::string& path) { return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0; }
+bool mayWrite(const std::string& path) {
+  return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
+}
 
 }  // namespace ferrule

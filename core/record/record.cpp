@@ -26,8 +26,8 @@ Result<void> setUp(Connection& connection, const RecordOptions& options) {
   return {};
 }
 
-/// The journal mode is kept in the file. Changing it needs the file alone for a moment, and the engine does not wait for
-/// that by itself.
+/// The journal mode is kept in the file. Changing it needs the file alone for a moment, and the engine does not wait
+/// for that by itself.
 Result<void> useWriteAheadLog(Connection& connection, int patience_ms) {
   constexpr int kPause_ms = 10;
   for (int waited_ms = 0;; waited_ms += kPause_ms) {
@@ -97,7 +97,9 @@ Result<Record> Record::open(const std::string& path, const RecordOptions& option
   return Record(std::make_unique<Impl>(std::move(*connection)));
 }
 
-const std::string& Record::path() const { return impl_->connection.path(); }
+const std::string& Record::path() const {
+  return impl_->connection.path();
+}
 
 Result<void> Record::check() {
   const auto row = impl_->connection.row(QStringLiteral("PRAGMA quick_check(1)"));

@@ -41,11 +41,10 @@ inline constexpr int kRecordVersion = 2;
 /// NotFound for an id that is not there.
 class Record {
  public:
-  /// Opens or makes a record. An empty file counts as a new one: it is what remains when the program was stopped between
-  /// making the file and its first write. Needs a QCoreApplication.
-  /// Errors: FileMissing (ReadOnly), FileNotWritable (no such folder), RecordNotADatabase (another kind of file or
-  /// another program's database), RecordTooNew, RecordLocked, RecordReadOnly (an old file that cannot be brought
-  /// forward), RecordFull, RecordBroken.
+  /// Opens or makes a record. An empty file counts as a new one: it is what remains when the program was stopped
+  /// between making the file and its first write. Needs a QCoreApplication. Errors: FileMissing (ReadOnly),
+  /// FileNotWritable (no such folder), RecordNotADatabase (another kind of file or another program's database),
+  /// RecordTooNew, RecordLocked, RecordReadOnly (an old file that cannot be brought forward), RecordFull, RecordBroken.
   [[nodiscard]] static Result<Record> open(const std::string& path, const RecordOptions& options = {});
   ~Record();
   Record(Record&&) noexcept;

@@ -61,7 +61,8 @@ Result<std::optional<std::optional<std::string>>> standing(Connection& connectio
                                                            const ShotColumn& column) {
   QString expression = QStringLiteral("CAST(%1 AS TEXT)").arg(quoted(column.name));
   // 17 digits give the same double again.
-  if (column.kind == ShotColumn::Kind::Real) expression = QStringLiteral("printf('%!.17g', %1)").arg(quoted(column.name));
+  if (column.kind == ShotColumn::Kind::Real)
+    expression = QStringLiteral("printf('%!.17g', %1)").arg(quoted(column.name));
   if (column.kind == ShotColumn::Kind::Real) {
     expression = QStringLiteral("CASE WHEN %1 IS NOT NULL THEN %2 END").arg(quoted(column.name), expression);
   }
@@ -71,8 +72,7 @@ Result<std::optional<std::optional<std::string>>> standing(Connection& connectio
   if (column.kind == ShotColumn::Kind::Player) {
     expression = QStringLiteral("(SELECT name FROM players WHERE players.id = shots.player_id)");
   }
-  const auto row =
-      connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
+  const auto row = connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
   if (!row) return tl::make_unexpected(row.error());
   if (!*row) return std::optional<std::optional<std::string>>();
   return std::optional<std::optional<std::string>>(optionalTextOf((**row)[0]));
@@ -90,7 +90,8 @@ Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& co
         if (!*row) return failure(ErrorCode::NotFound, *value, connection.path());
         player = (**row)[0].toLongLong();
       }
-      return connection.run(QStringLiteral("UPDATE shots SET player_id = ? WHERE id = ?"), {bound(player), bound(shot)});
+      return connection.run(QStringLiteral("UPDATE shots SET player_id = ? WHERE id = ?"),
+                            {bound(player), bound(shot)});
     }
     case ShotColumn::Kind::Truth:
       return connection.run(QStringLiteral("UPDATE shots SET %1 = ? WHERE id = ?").arg(quoted(column.name)),
@@ -185,8 +186,9 @@ Result<void> Record::withdrawCorrection(CorrectionId correction) {
 
 Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotId shot) {
   const auto rows = connection.rows(
-      QStringLiteral("SELECT id, entity, entity_id, field, measured, corrected, who, when_ms, cause_id FROM corrections "
-                     "WHERE entity = 'shot' AND entity_id = ? ORDER BY id"),
+      QStringLiteral(
+          "SELECT id, entity, entity_id, field, measured, corrected, who, when_ms, cause_id FROM corrections "
+          "WHERE entity = 'shot' AND entity_id = ? ORDER BY id"),
       {bound(shot.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<ValueCorrection> corrections;

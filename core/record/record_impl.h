@@ -32,7 +32,8 @@ struct ShotRow {
   SessionId session;
 };
 
-/// The list rows selected by a condition on shots s and frames f ("s.frame_id = ?"), in the order of frames and numbers.
+/// The list rows selected by a condition on shots s and frames f ("s.frame_id = ?"), in the order of frames and
+/// numbers.
 [[nodiscard]] Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
                                                     const std::vector<QVariant>& values);
 

@@ -23,14 +23,14 @@ constexpr const char* kPlayerColumns = "id, name, handedness, minor, consent_giv
 /// Sessions selected by a condition, in an order.
 Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QString& condition,
                                                 const std::vector<QVariant>& values) {
-  const auto rows = connection.rows(
-      QStringLiteral("SELECT sessions.id, sessions.name, sessions.started_ms, tables.name, "
-                     "(SELECT count(*) FROM frames WHERE session_id = sessions.id), "
-                     "(SELECT count(*) FROM frames JOIN shots ON shots.frame_id = frames.id "
-                     " WHERE frames.session_id = sessions.id) "
-                     "FROM sessions JOIN tables ON tables.id = sessions.table_id ") +
-          condition,
-      values);
+  const auto rows =
+      connection.rows(QStringLiteral("SELECT sessions.id, sessions.name, sessions.started_ms, tables.name, "
+                                     "(SELECT count(*) FROM frames WHERE session_id = sessions.id), "
+                                     "(SELECT count(*) FROM frames JOIN shots ON shots.frame_id = frames.id "
+                                     " WHERE frames.session_id = sessions.id) "
+                                     "FROM sessions JOIN tables ON tables.id = sessions.table_id ") +
+                          condition,
+                      values);
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<SessionSummary> sessions;
   for (const Row& row : *rows) {
@@ -46,7 +46,8 @@ Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QS
                        "WHERE session_id = ? ORDER BY seat"),
         {row[0]});
     if (!players) return tl::make_unexpected(players.error());
-    for (const Row& player : *players) session.players.push_back(textOf(player[0]));
+    for (const Row& player : *players)
+      session.players.push_back(textOf(player[0]));
     sessions.push_back(std::move(session));
   }
   return sessions;
@@ -70,7 +71,8 @@ Result<std::vector<Player>> Record::players() {
   const auto rows = impl_->connection.rows(QStringLiteral("SELECT %1 FROM players ORDER BY name").arg(kPlayerColumns));
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<Player> players;
-  for (const Row& row : *rows) players.push_back(playerOf(row));
+  for (const Row& row : *rows)
+    players.push_back(playerOf(row));
   return players;
 }
 

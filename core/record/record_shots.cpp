@@ -96,10 +96,10 @@ Result<void> readEvents(Connection& connection, std::int64_t shot, ShotReading& 
 }
 
 Result<std::vector<Track>> tracksOf(Connection& connection, std::int64_t shot) {
-  const auto rows = connection.rows(
-      QStringLiteral("SELECT ball, packed FROM tracks WHERE shot_id = ? "
-                     "ORDER BY CASE ball WHEN 'cue' THEN 0 ELSE CAST(ball AS INTEGER) END"),
-      {bound(shot)});
+  const auto rows =
+      connection.rows(QStringLiteral("SELECT ball, packed FROM tracks WHERE shot_id = ? "
+                                     "ORDER BY CASE ball WHEN 'cue' THEN 0 ELSE CAST(ball AS INTEGER) END"),
+                      {bound(shot)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<Track> tracks;
   for (const Row& row : *rows) {
@@ -125,11 +125,11 @@ Result<std::vector<Note>> notesOf(Connection& connection, ShotId shot) {
 
 Result<std::vector<std::string>> tagsOf(Connection& connection, ShotId shot) {
   const auto rows = connection.rows(
-      QStringLiteral("SELECT tag FROM tags WHERE entity = 'shot' AND entity_id = ? ORDER BY tag"),
-      {bound(shot.value)});
+      QStringLiteral("SELECT tag FROM tags WHERE entity = 'shot' AND entity_id = ? ORDER BY tag"), {bound(shot.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<std::string> tags;
-  for (const Row& row : *rows) tags.push_back(textOf(row[0]));
+  for (const Row& row : *rows)
+    tags.push_back(textOf(row[0]));
   return tags;
 }
 
@@ -195,7 +195,8 @@ Result<std::vector<ShotSummary>> Record::shots(FrameId frame) {
   auto rows = shotRows(impl_->connection, QStringLiteral("shots.frame_id = ?"), {bound(frame.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<ShotSummary> shots;
-  for (ShotRow& row : *rows) shots.push_back(std::move(row.summary));
+  for (ShotRow& row : *rows)
+    shots.push_back(std::move(row.summary));
   return shots;
 }
 
@@ -227,10 +228,10 @@ Result<StoredShot> Record::shot(ShotId id) {
   auto tracks = tracksOf(connection, id.value);
   if (!tracks) return tl::make_unexpected(tracks.error());
   shot.tracks = std::move(*tracks);
-  const auto film = connection.row(
-      QStringLiteral("SELECT %1 FROM frames JOIN films ON films.id = frames.film_id WHERE frames.id = ?")
-          .arg(kFilmColumns),
-      {bound(summary.frame.value)});
+  const auto film =
+      connection.row(QStringLiteral("SELECT %1 FROM frames JOIN films ON films.id = frames.film_id WHERE frames.id = ?")
+                         .arg(kFilmColumns),
+                     {bound(summary.frame.value)});
   if (!film) return tl::make_unexpected(film.error());
   if (*film) shot.film = filmOf(**film, 0);
   auto corrections = correctionsOf(connection, id);

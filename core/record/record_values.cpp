@@ -21,10 +21,18 @@ std::optional<Enum> fromText(const std::array<std::string_view, N>& texts, std::
 
 }  // namespace
 
-std::string_view toText(Handedness handedness) { return kHandedness[static_cast<std::size_t>(handedness)]; }
-std::optional<Handedness> handednessFromText(std::string_view text) { return fromText<Handedness>(kHandedness, text); }
+std::string_view toText(Handedness handedness) {
+  return kHandedness[static_cast<std::size_t>(handedness)];
+}
+std::optional<Handedness> handednessFromText(std::string_view text) {
+  return fromText<Handedness>(kHandedness, text);
+}
 
-std::string_view toText(ShotField field) { return kShotFields[static_cast<std::size_t>(field)]; }
-std::optional<ShotField> shotFieldFromText(std::string_view text) { return fromText<ShotField>(kShotFields, text); }
+std::string_view toText(ShotField field) {
+  return kShotFields[static_cast<std::size_t>(field)];
+}
+std::optional<ShotField> shotFieldFromText(std::string_view text) {
+  return fromText<ShotField>(kShotFields, text);
+}
 
 }  // namespace ferrule

@@ -16,8 +16,8 @@
 /// What goes into the record and what comes out of it, as values.
 namespace ferrule {
 
-/// Milliseconds since 1970-01-01 00:00 UTC, without leap seconds. Never local time, so an hour that the clocks repeat in
-/// autumn stays in order.
+/// Milliseconds since 1970-01-01 00:00 UTC, without leap seconds. Never local time, so an hour that the clocks repeat
+/// in autumn stays in order.
 using UtcMilliseconds = std::int64_t;
 
 enum class Handedness { Unknown, Right, Left, Both };
@@ -27,9 +27,9 @@ struct Player {
   PlayerId id;
   std::string name;
   Handedness handedness = Handedness::Unknown;
-  bool minor = false;                          ///< consent must then come from a parent or guardian
-  std::optional<UtcMilliseconds> consentGiven; ///< when consent to filming and keeping was given; nothing: not given
-  std::string consentBy;                       ///< who gave it: the player or a guardian
+  bool minor = false;                           ///< consent must then come from a parent or guardian
+  std::optional<UtcMilliseconds> consentGiven;  ///< when consent to filming and keeping was given; nothing: not given
+  std::string consentBy;                        ///< who gave it: the player or a guardian
 
   bool operator==(const Player&) const = default;
 };
@@ -40,9 +40,9 @@ struct FilmEntry {
   std::string path;    ///< where it was when it was measured
   std::string sha256;  ///< of the whole file, lower-case hex
   ImageSize size;
-  long images = 0;                              ///< read, not claimed
-  double duration_s = 0.0;                      ///< time of the last image
-  std::optional<UtcMilliseconds> firstImage;    ///< when the first image was taken: turns film time into UTC
+  long images = 0;                            ///< read, not claimed
+  double duration_s = 0.0;                    ///< time of the last image
+  std::optional<UtcMilliseconds> firstImage;  ///< when the first image was taken: turns film time into UTC
 
   bool operator==(const FilmEntry&) const = default;
 };
@@ -51,7 +51,7 @@ struct FilmEntry {
 struct NewSession {
   std::string name;
   UtcMilliseconds started = 0;
-  std::string tableName;          ///< the owner's name for the table, a preset or a file's name
+  std::string tableName;  ///< the owner's name for the table, a preset or a file's name
   MeasuredTable table;
   std::vector<PlayerId> players;  ///< in playing order
 
@@ -62,7 +62,7 @@ struct NewSession {
 /// a camera may be moved within one session.
 struct NewFrame {
   SessionId session;
-  std::string game;    ///< "eight-ball", ...; empty when unknown
+  std::string game;            ///< "eight-ball", ...; empty when unknown
   std::optional<FilmId> film;  ///< nothing when the frame is put in by hand
   std::optional<Rig> rig;      ///< the one the film was measured with
 
@@ -121,10 +121,10 @@ enum class ShotField { Player, Outcome, FirstContact, Scratch, TargetBall, Targe
 /// A value that was measured and what a person made of it. Both are kept for good.
 struct ValueCorrection {
   CorrectionId id;
-  std::string entity;                     ///< "shot", "frame", ...
+  std::string entity;  ///< "shot", "frame", ...
   std::int64_t entityId = 0;
-  std::string field;                      ///< "outcome", ...
-  std::optional<std::string> measured;    ///< the value that stood before, in the words of the files; nothing: none
+  std::string field;                    ///< "outcome", ...
+  std::optional<std::string> measured;  ///< the value that stood before, in the words of the files; nothing: none
   std::optional<std::string> corrected;
   std::string who;
   UtcMilliseconds when = 0;
@@ -150,10 +150,10 @@ struct StoredShot {
   std::optional<PlayerId> player;
   std::string playerName;
   std::optional<FilmEntry> film;
-  ShotReading reading;         ///< corrected where a person corrected; number within the frame
-  std::vector<Track> tracks;   ///< quantised to 0.01 mm and 1 us
+  ShotReading reading;                       ///< corrected where a person corrected; number within the frame
+  std::vector<Track> tracks;                 ///< quantised to 0.01 mm and 1 us
   std::vector<ValueCorrection> corrections;  ///< oldest first
-  std::vector<Note> notes;     ///< oldest first
+  std::vector<Note> notes;                   ///< oldest first
   std::vector<std::string> tags;
 
   bool operator==(const StoredShot&) const = default;

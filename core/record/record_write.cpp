@@ -16,12 +16,12 @@ namespace ferrule {
 
 namespace {
 
-std::string freshUid() { return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString(); }
+std::string freshUid() {
+  return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+}
 
 std::string sha256Of(const std::string& content) {
-  return QCryptographicHash::hash(QByteArray::fromStdString(content), QCryptographicHash::Sha256)
-      .toHex()
-      .toStdString();
+  return QCryptographicHash::hash(QByteArray::fromStdString(content), QCryptographicHash::Sha256).toHex().toStdString();
 }
 
 Result<std::optional<std::int64_t>> idOf(Connection& connection, const QString& sql,
@@ -105,8 +105,10 @@ Result<void> insertPositions(Connection& connection, std::int64_t shot, const Sh
     std::optional<TablePoint> after;
   };
   std::map<BallName, BeforeAndAfter> balls;
-  for (const BallAt& ball : reading.before) balls[ball.ball].before = ball.position;
-  for (const BallAt& ball : reading.after) balls[ball.ball].after = ball.position;
+  for (const BallAt& ball : reading.before)
+    balls[ball.ball].before = ball.position;
+  for (const BallAt& ball : reading.after)
+    balls[ball.ball].after = ball.position;
   const auto x = [](const std::optional<TablePoint>& point) { return point ? bound(point->x) : QVariant(); };
   const auto y = [](const std::optional<TablePoint>& point) { return point ? bound(point->y) : QVariant(); };
   for (const auto& [ball, places] : balls) {
@@ -133,9 +135,9 @@ Result<void> insertEvents(Connection& connection, std::int64_t shot, const ShotR
   }
   number = 0;
   for (const PocketedBall& ball : reading.pocketed) {
-    auto done = connection.run(QStringLiteral("INSERT INTO pocketed(shot_id, number, ball, pocket) VALUES(?, ?, ?, ?)"),
-                               {bound(shot), bound(++number), bound(std::string_view(toText(ball.ball))),
-                                bound(toText(ball.pocket))});
+    auto done = connection.run(
+        QStringLiteral("INSERT INTO pocketed(shot_id, number, ball, pocket) VALUES(?, ?, ?, ?)"),
+        {bound(shot), bound(++number), bound(std::string_view(toText(ball.ball))), bound(toText(ball.pocket))});
     if (!done) return done;
   }
   return {};
@@ -192,15 +194,14 @@ Result<SessionId> Record::addSession(const NewSession& session) {
   return connection.transaction([&]() -> Result<SessionId> {
     const auto table = tableId(connection, session.tableName, session.table);
     if (!table) return tl::make_unexpected(table.error());
-    const auto id = connection.insert(
-        QStringLiteral("INSERT INTO sessions(uid, name, started_ms, table_id) VALUES(?, ?, ?, ?)"),
-        {bound(std::string_view(freshUid())), bound(std::string_view(session.name)), bound(session.started),
-         bound(*table)});
+    const auto id =
+        connection.insert(QStringLiteral("INSERT INTO sessions(uid, name, started_ms, table_id) VALUES(?, ?, ?, ?)"),
+                          {bound(std::string_view(freshUid())), bound(std::string_view(session.name)),
+                           bound(session.started), bound(*table)});
     if (!id) return tl::make_unexpected(id.error());
     int seat = 0;
     for (const PlayerId player : session.players) {
-      const auto known =
-          idOf(connection, QStringLiteral("SELECT id FROM players WHERE id = ?"), {bound(player.value)});
+      const auto known = idOf(connection, QStringLiteral("SELECT id FROM players WHERE id = ?"), {bound(player.value)});
       if (!known) return tl::make_unexpected(known.error());
       if (!*known) return impl_->notFound("player", player.value);
       auto done =
@@ -246,8 +247,8 @@ Result<FrameId> Record::addFrame(const NewFrame& frame) {
     if (!session) return tl::make_unexpected(session.error());
     if (!*session) return impl_->notFound("session", frame.session.value);
     if (frame.film) {
-      const auto film = idOf(connection, QStringLiteral("SELECT id FROM films WHERE id = ?"),
-                             {bound(frame.film->value)});
+      const auto film =
+          idOf(connection, QStringLiteral("SELECT id FROM films WHERE id = ?"), {bound(frame.film->value)});
       if (!film) return tl::make_unexpected(film.error());
       if (!*film) return impl_->notFound("film", frame.film->value);
     }
@@ -287,9 +288,9 @@ Result<ShotId> Record::appendShot(FrameId frame, const ShotReading& reading, std
         QStringLiteral("INSERT INTO shots(frame_id, number, player_id, strike_s, rest_s, strike_ms, outcome, verdict, "
                        "first_contact, scratch, target_ball, target_pocket, target_cut_rad, target_line_error_rad, "
                        "target_miss_side) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"),
-        {bound(frame.value), bound(reading.number), player ? bound(player->value) : QVariant(),
-         bound(reading.strike_s), bound(reading.rest_s), bound(struckAt), bound(toText(reading.outcome)),
-         bound(toText(reading.outcomeVerdict)), boundText(reading.firstContact), bound(reading.scratch),
+        {bound(frame.value), bound(reading.number), player ? bound(player->value) : QVariant(), bound(reading.strike_s),
+         bound(reading.rest_s), bound(struckAt), bound(toText(reading.outcome)), bound(toText(reading.outcomeVerdict)),
+         boundText(reading.firstContact), bound(reading.scratch),
          target ? bound(std::string_view(toText(target->ball))) : QVariant(),
          target ? bound(toText(target->pocket)) : QVariant(), target ? bound(target->cut_rad) : QVariant(),
          target ? bound(target->lineError_rad) : QVariant(), target ? boundText(target->missSide) : QVariant()});

@@ -10,8 +10,8 @@ namespace ferrule {
 namespace {
 
 // Units are in the names. *_ms is UTC in milliseconds, film times are seconds from the film's first image. uid is
-// random and unique over all machines, so that records can be merged; films, rigs and lenses are known by their content.
-// Balls and pockets are stored as the words of the files.
+// random and unique over all machines, so that records can be merged; films, rigs and lenses are known by their
+// content. Balls and pockets are stored as the words of the files.
 constexpr const char* kVersion1[] = {
     R"(CREATE TABLE players(
       id INTEGER PRIMARY KEY,
@@ -172,7 +172,8 @@ constexpr const char* kVersion2[] = {
     "ALTER TABLE players ADD COLUMN consent_by TEXT NOT NULL DEFAULT ''",
     // Nobody wrote down how sure the older outcomes were, so a person is asked.
     "ALTER TABLE shots ADD COLUMN verdict TEXT NOT NULL DEFAULT 'ask' CHECK(verdict IN ('certain', 'proposed', 'ask'))",
-    // cause_id: a value that fell because another one was corrected (the cut angle of a target that was not the target).
+    // cause_id: a value that fell because another one was corrected (the cut angle of a target that was not the
+    // target).
     R"(CREATE TABLE corrections(
       id INTEGER PRIMARY KEY,
       entity TEXT NOT NULL,
@@ -225,6 +226,8 @@ static_assert(kMigrations.back().version == kRecordVersion);
 
 }  // namespace
 
-std::span<const Migration> migrations() { return kMigrations; }
+std::span<const Migration> migrations() {
+  return kMigrations;
+}
 
 }  // namespace ferrule

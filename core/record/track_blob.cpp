@@ -124,7 +124,8 @@ QByteArray packTrack(const Track& track) {
 std::optional<Track> unpackTrack(BallName ball, const QByteArray& bytes) {
   if (bytes.size() < 5 || bytes.at(0) != kVersion) return std::nullopt;
   std::uint32_t claimed = 0;
-  for (int i = 1; i <= 4; ++i) claimed = (claimed << 8) | static_cast<unsigned char>(bytes.at(i));
+  for (int i = 1; i <= 4; ++i)
+    claimed = (claimed << 8) | static_cast<unsigned char>(bytes.at(i));
   if (claimed > kMostBody) return std::nullopt;
   const QByteArray body = qUncompress(bytes.mid(1));
   Reader reader(body);

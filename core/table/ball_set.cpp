@@ -14,8 +14,8 @@ BallSet poolBalls() {
   constexpr BallColour kMaroon{116, 24, 34};
   constexpr BallColour kBlack{22, 22, 24};
   BallSet set;
-  set.colours = {kWhite,  kYellow, kBlue, kRed,    kPurple, kOrange, kGreen, kMaroon,
-                 kBlack,  kYellow, kBlue, kRed,    kPurple, kOrange, kGreen, kMaroon};
+  set.colours = {kWhite, kYellow, kBlue, kRed, kPurple, kOrange, kGreen, kMaroon,
+                 kBlack, kYellow, kBlue, kRed, kPurple, kOrange, kGreen, kMaroon};
   return set;
 }
 

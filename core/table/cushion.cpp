@@ -7,8 +7,7 @@ namespace ferrule {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> kTexts{"head",      "foot",       "left-head",
-                                                 "left-foot", "right-head", "right-foot"};
+constexpr std::array<std::string_view, 6> kTexts{"head", "foot", "left-head", "left-foot", "right-head", "right-foot"};
 
 }  // namespace
 

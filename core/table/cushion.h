@@ -21,8 +21,8 @@ inline constexpr std::array kCushionNames{CushionName::Head,     CushionName::Fo
 /// One cushion of one table.
 struct Cushion {
   CushionName name = CushionName::Head;
-  TableSegment nose;     ///< from nose point to nose point
-  TableVector inward;    ///< unit vector from the nose onto the playing surface
+  TableSegment nose;   ///< from nose point to nose point
+  TableVector inward;  ///< unit vector from the nose onto the playing surface
 
   bool operator==(const Cushion&) const = default;
 };

@@ -192,9 +192,9 @@ Result<void> readSizes(const Reader& reader, MeasuredTable& measured) {
   const double ratio = table.width_m / table.length_m;
   if (ratio < kWidthOverLength.least || ratio > kWidthOverLength.most) {
     const double length_mm = millimetresFromMetres(table.length_m);
-    return failure(ErrorCode::FieldInvalid, reader.file(), kSizes[1].field,
-                   {millimetresFromMetres(table.width_m), kWidthOverLength.least * length_mm,
-                    kWidthOverLength.most * length_mm});
+    return failure(
+        ErrorCode::FieldInvalid, reader.file(), kSizes[1].field,
+        {millimetresFromMetres(table.width_m), kWidthOverLength.least * length_mm, kWidthOverLength.most * length_mm});
   }
   if (!reader.has(kNoseHeightField)) table.noseHeight_m = kNoseHeightOverDiameter * measured.balls.diameter_m;
   return {};

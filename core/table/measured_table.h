@@ -44,8 +44,9 @@ struct MeasuredTable {
   bool operator==(const MeasuredTable&) const = default;
 };
 
-/// Reads table.json (DEVELOPERS.md, file formats). Errors: FileMissing, FileEmpty, FileUnreadable, FileMalformed (detail:
-/// where), FieldMissing, FieldInvalid (with the value and the limits in the file's unit, where they are numbers).
+/// Reads table.json (DEVELOPERS.md, file formats). Errors: FileMissing, FileEmpty, FileUnreadable, FileMalformed
+/// (detail: where), FieldMissing, FieldInvalid (with the value and the limits in the file's unit, where they are
+/// numbers).
 [[nodiscard]] Result<MeasuredTable> readMeasuredTable(const std::string& path);
 /// A preset's name ("9ft") or a path.
 [[nodiscard]] Result<MeasuredTable> measuredTableFrom(const std::string& presetOrPath);

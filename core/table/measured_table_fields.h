@@ -31,38 +31,62 @@ inline constexpr const char* kNoseHeightField = "nose_height_above_cloth";
 /// One number of the table or its balls.
 struct Size {
   const char* field;
-  Limits limits;                    ///< in the file's unit
-  double perUnit;                   ///< how many of the file's unit make one SI unit
-  double& (*of)(MeasuredTable&);    ///< where it lives
+  Limits limits;                  ///< in the file's unit
+  double perUnit;                 ///< how many of the file's unit make one SI unit
+  double& (*of)(MeasuredTable&);  ///< where it lives
   bool required;
 };
 
 /// Length first, width second.
 inline constexpr std::array kSizes{
-    Size{"table_length_nose_to_nose", {1000.0, 4000.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.length_m; }, true},
-    Size{"table_width_nose_to_nose", {500.0, 2000.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.width_m; }, true},
-    Size{"ball_diameter", {40.0, 70.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.balls.diameter_m; }, true},
-    Size{"ball_mass_g", {80.0, 300.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.balls.mass_kg; }, false},
-    Size{"corner_pocket_mouth", {75.0, 150.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.corner.mouth_m; }, false},
-    Size{"side_pocket_mouth", {80.0, 160.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.side.mouth_m; }, false},
-    Size{"corner_pocket_shelf", {0.0, 80.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.corner.shelf_m; }, false},
-    Size{"side_pocket_shelf", {0.0, 40.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.side.shelf_m; }, false},
-    Size{kNoseHeightField, {20.0, 50.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.noseHeight_m; }, false},
-    Size{"cushion_width", {30.0, 70.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.cushionWidth_m; }, false},
-    Size{"rail_width", {80.0, 250.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.railWidth_m; }, false},
-    Size{"sight_offset_from_nose", {40.0, 160.0}, 1000.0,
-         [](MeasuredTable& m) -> double& { return m.table.sightOffset_m; }, false},
+    Size{"table_length_nose_to_nose",
+         {1000.0, 4000.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.length_m; },
+         true},
+    Size{"table_width_nose_to_nose",
+         {500.0, 2000.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.width_m; },
+         true},
+    Size{"ball_diameter", {40.0, 70.0}, 1000.0, [](MeasuredTable& m) -> double& { return m.balls.diameter_m; }, true},
+    Size{"ball_mass_g", {80.0, 300.0}, 1000.0, [](MeasuredTable& m) -> double& { return m.balls.mass_kg; }, false},
+    Size{"corner_pocket_mouth",
+         {75.0, 150.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.corner.mouth_m; },
+         false},
+    Size{"side_pocket_mouth",
+         {80.0, 160.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.side.mouth_m; },
+         false},
+    Size{"corner_pocket_shelf",
+         {0.0, 80.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.corner.shelf_m; },
+         false},
+    Size{"side_pocket_shelf",
+         {0.0, 40.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.side.shelf_m; },
+         false},
+    Size{kNoseHeightField,
+         {20.0, 50.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.noseHeight_m; },
+         false},
+    Size{"cushion_width",
+         {30.0, 70.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.cushionWidth_m; },
+         false},
+    Size{"rail_width", {80.0, 250.0}, 1000.0, [](MeasuredTable& m) -> double& { return m.table.railWidth_m; }, false},
+    Size{"sight_offset_from_nose",
+         {40.0, 160.0},
+         1000.0,
+         [](MeasuredTable& m) -> double& { return m.table.sightOffset_m; },
+         false},
 };
 
 }  // namespace ferrule::tablefile

@@ -24,7 +24,8 @@ double roundedMillimetres(double length_m) {
 
 Json millimetresOf(const std::vector<double>& lengths_m) {
   Json values = Json::array();
-  for (const double length_m : lengths_m) values.push_back(roundedMillimetres(length_m));
+  for (const double length_m : lengths_m)
+    values.push_back(roundedMillimetres(length_m));
   return values;
 }
 

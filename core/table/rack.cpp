@@ -90,7 +90,8 @@ std::vector<TablePoint> rackPlaces(RackKind kind, const Table& table, const Ball
   std::vector<TablePoint> places;
   double x = footSpot(table).x - apexShift_m;
   for (const int inRow : rowsOf(kind)) {
-    for (int i = 0; i < inRow; ++i) places.push_back({x, balls.radius_m() * (inRow - 1 - 2 * i)});
+    for (int i = 0; i < inRow; ++i)
+      places.push_back({x, balls.radius_m() * (inRow - 1 - 2 * i)});
     x += rowStep_m;
   }
   if (kind == RackKind::StraightPoolRest) places.erase(places.begin());
@@ -102,7 +103,8 @@ Position racked(RackKind kind, const Table& table, const BallSet& balls, Random&
   const std::vector<TablePoint> places = rackPlaces(kind, table, balls, options);
   const std::vector<BallName> order = orderOf(kind, places.size(), random, options);
   Position position;
-  for (std::size_t i = 0; i < places.size(); ++i) position.push_back({order[i], places[i]});
+  for (std::size_t i = 0; i < places.size(); ++i)
+    position.push_back({order[i], places[i]});
   std::ranges::sort(position, {}, &BallAt::ball);
   return position;
 }

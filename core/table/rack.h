@@ -12,10 +12,10 @@ namespace ferrule {
 
 /// Which balls stand in which form before a break.
 enum class RackKind {
-  EightBall,        ///< 15 in a triangle, the 8 in the middle of the third row, a solid and a stripe in the rear corners
-  NineBall,         ///< diamond of 1 to 9, the 1 at the apex, the 9 in the centre
-  TenBall,          ///< triangle of 1 to 10, the 1 at the apex, the 10 in the middle of the third row
-  StraightPool,     ///< 15 in a triangle, no order
+  EightBall,     ///< 15 in a triangle, the 8 in the middle of the third row, a solid and a stripe in the rear corners
+  NineBall,      ///< diamond of 1 to 9, the 1 at the apex, the 9 in the centre
+  TenBall,       ///< triangle of 1 to 10, the 1 at the apex, the 10 in the middle of the third row
+  StraightPool,  ///< 15 in a triangle, no order
   StraightPoolRest  ///< 14 in a triangle whose apex is empty
 };
 

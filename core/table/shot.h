@@ -38,10 +38,10 @@ struct ShotEvent {
   double time_s = 0.0;
   EventKind kind = EventKind::Ball;
   BallName ball;
-  std::optional<BallName> other;         ///< kind Ball
-  std::optional<CushionName> cushion;    ///< kind Cushion
-  std::optional<PocketName> pocket;      ///< kind Pocket
-  TablePoint position;                   ///< of ball's centre
+  std::optional<BallName> other;       ///< kind Ball
+  std::optional<CushionName> cushion;  ///< kind Cushion
+  std::optional<PocketName> pocket;    ///< kind Pocket
+  TablePoint position;                 ///< of ball's centre
 
   bool operator==(const ShotEvent&) const = default;
 };

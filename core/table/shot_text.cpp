@@ -21,10 +21,18 @@ double rounded(double value, double step) {
   return std::round(value * perOne) / perOne + 0.0;
 }
 
-double seconds(double time_s) { return rounded(time_s, 1e-6); }
-double millimetres(double length_m) { return rounded(millimetresFromMetres(length_m), 1e-3); }
-double degrees(double angle_rad) { return rounded(degreesFromRadians(angle_rad), 1e-5); }
-double plain(double value) { return rounded(value, 1e-6); }
+double seconds(double time_s) {
+  return rounded(time_s, 1e-6);
+}
+double millimetres(double length_m) {
+  return rounded(millimetresFromMetres(length_m), 1e-3);
+}
+double degrees(double angle_rad) {
+  return rounded(degreesFromRadians(angle_rad), 1e-5);
+}
+double plain(double value) {
+  return rounded(value, 1e-6);
+}
 
 template <class Convert>
 ordered_json valueOrNull(const std::optional<double>& value, Convert&& convert) {
@@ -39,9 +47,8 @@ ordered_json wordOrNull(const std::optional<Word>& word) {
 ordered_json positionJson(const Position& position) {
   ordered_json all = ordered_json::array();
   for (const BallAt& ball : position) {
-    all.push_back({{"ball", toText(ball.ball)},
-                   {"x_mm", millimetres(ball.position.x)},
-                   {"y_mm", millimetres(ball.position.y)}});
+    all.push_back(
+        {{"ball", toText(ball.ball)}, {"x_mm", millimetres(ball.position.x)}, {"y_mm", millimetres(ball.position.y)}});
   }
   return all;
 }
@@ -84,7 +91,8 @@ ordered_json targetJson(const std::optional<Target>& target) {
 
 std::string shotText(const ShotReading& shot) {
   ordered_json events = ordered_json::array();
-  for (const ShotEvent& event : shot.events) events.push_back(eventJson(event));
+  for (const ShotEvent& event : shot.events)
+    events.push_back(eventJson(event));
   ordered_json pocketed = ordered_json::array();
   for (const PocketedBall& ball : shot.pocketed) {
     pocketed.push_back({{"ball", toText(ball.ball)}, {"pocket", toText(ball.pocket)}});

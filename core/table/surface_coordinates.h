@@ -5,9 +5,9 @@
 
 namespace ferrule {
 
-/// A place as drills and diagrams give it, in widths of the playing surface from the head right corner: along is 0 at the
-/// head cushion's nose and 2 at the foot cushion's, across is 0 at the right long cushion's nose and 1 at the left one's,
-/// as seen from the head end. Independent of the table's size.
+/// A place as drills and diagrams give it, in widths of the playing surface from the head right corner: along is 0 at
+/// the head cushion's nose and 2 at the foot cushion's, across is 0 at the right long cushion's nose and 1 at the left
+/// one's, as seen from the head end. Independent of the table's size.
 struct SurfacePlace {
   double along = 0.0;
   double across = 0.0;

@@ -81,12 +81,10 @@ Table tableOfSize(const TableSize& size) {
 }
 
 std::array<Pocket, 6> pockets(const Table& table) {
-  return {cornerPocket(table, PocketName::HeadLeft, {-1.0, 1.0}),
-          cornerPocket(table, PocketName::HeadRight, {-1.0, -1.0}),
-          sidePocket(table, PocketName::SideLeft, 1.0),
-          sidePocket(table, PocketName::SideRight, -1.0),
-          cornerPocket(table, PocketName::FootLeft, {1.0, 1.0}),
-          cornerPocket(table, PocketName::FootRight, {1.0, -1.0})};
+  return {
+      cornerPocket(table, PocketName::HeadLeft, {-1.0, 1.0}), cornerPocket(table, PocketName::HeadRight, {-1.0, -1.0}),
+      sidePocket(table, PocketName::SideLeft, 1.0),           sidePocket(table, PocketName::SideRight, -1.0),
+      cornerPocket(table, PocketName::FootLeft, {1.0, 1.0}),  cornerPocket(table, PocketName::FootRight, {1.0, -1.0})};
 }
 
 std::array<Cushion, 6> cushions(const Table& table) {
@@ -108,10 +106,14 @@ std::vector<TablePoint> sights(const Table& table) {
   constexpr std::array kLengthEighths{-3, -2, -1, 1, 2, 3};
   constexpr std::array kWidthQuarters{-1, 0, 1};
   std::vector<TablePoint> points;
-  for (const int eighth : kLengthEighths) points.push_back({eighth * table.length_m / 8.0, -y});
-  for (const int quarter : kWidthQuarters) points.push_back({x, quarter * table.width_m / 4.0});
-  for (const int eighth : kLengthEighths) points.push_back({-eighth * table.length_m / 8.0, y});
-  for (const int quarter : kWidthQuarters) points.push_back({-x, -quarter * table.width_m / 4.0});
+  for (const int eighth : kLengthEighths)
+    points.push_back({eighth * table.length_m / 8.0, -y});
+  for (const int quarter : kWidthQuarters)
+    points.push_back({x, quarter * table.width_m / 4.0});
+  for (const int eighth : kLengthEighths)
+    points.push_back({-eighth * table.length_m / 8.0, y});
+  for (const int quarter : kWidthQuarters)
+    points.push_back({-x, -quarter * table.width_m / 4.0});
   return points;
 }
 

@@ -3,17 +3,17 @@
 
 #include <vector>
 
-#include "core/table/ball.h"
 #include "core/geometry/frames.h"
+#include "core/table/ball.h"
 
 namespace ferrule {
 
 /// Where a ball was at the middle of one image's exposure.
 struct TrackSample {
   double time_s = 0.0;
-  TablePoint position;                  ///< of the ball's centre
-  double standardUncertainty_m = 0.0;   ///< of each coordinate
-  bool seen = false;                    ///< false: predicted while hidden
+  TablePoint position;                 ///< of the ball's centre
+  double standardUncertainty_m = 0.0;  ///< of each coordinate
+  bool seen = false;                   ///< false: predicted while hidden
 
   bool operator==(const TrackSample&) const = default;
 };
@@ -50,8 +50,8 @@ struct BallSample {
 
 /// Everything that was read from one image. Balls that are off the table are left out.
 struct ImageReading {
-  long image = 0;       ///< counted from 0
-  double time_s = 0.0;  ///< middle of the exposure, from the film's start
+  long image = 0;                 ///< counted from 0
+  double time_s = 0.0;            ///< middle of the exposure, from the film's start
   std::vector<BallSample> balls;  ///< in the order of their names
 
   bool operator==(const ImageReading&) const = default;

@@ -17,7 +17,7 @@ constexpr double kFaintSeedSpread_px = 0.6;
 constexpr double kBeyondNose_m = 0.03;
 
 struct BlobShape {
-  ImagePoint centre;  ///< small picture
+  ImagePoint centre;      ///< small picture
   double major_px = 0.0;  ///< extents of an even ellipse with the same moments (full length)
   double minor_px = 0.0;
   ImageVector axis;
@@ -136,8 +136,8 @@ std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, Ta
   return candidate;
 }
 
-void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region, const cv::Rect& area,
-                                 double radius_px, std::vector<Seed>& seeds) const {
+void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region,
+                                 const cv::Rect& area, double radius_px, std::vector<Seed>& seeds) const {
   constexpr double kLeastGradient = 4.0;
   const int margin = static_cast<int>(radius_px) + 2;
   const cv::Rect wide = cv::Rect(area.x - margin, area.y - margin, area.width + 2 * margin, area.height + 2 * margin) &
@@ -187,7 +187,8 @@ void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, cons
 std::vector<CandidateFinder::Seed> CandidateFinder::seedsWithin(const cv::Mat& small, const cv::Mat& away,
                                                                 const cv::Mat& mask, const cv::Rect& region, Look look,
                                                                 bool clusters) const {
-  constexpr double kGloss = 40.0;  // grey levels; a polished ball shows a lamp or its number even on cloth of its colour
+  constexpr double kGloss =
+      40.0;  // grey levels; a polished ball shows a lamp or its number even on cloth of its colour
   std::vector<Seed> seeds;
   cv::Mat labels;
   cv::Mat statistics;
@@ -224,7 +225,8 @@ std::vector<CandidateFinder::Seed> CandidateFinder::seedsWithin(const cv::Mat& s
       seed.alone = true;
       seed.faint = look == Look::Faint;
       // An even streak of length s drawn by a disc adds about s to the longer extent.
-      if (streak_px > (look == Look::Faint ? 1.0 : 0.3) * radius_px) seed.blur = (scale_.factor * streak_px) * shape.axis;
+      if (streak_px > (look == Look::Faint ? 1.0 : 0.3) * radius_px)
+        seed.blur = (scale_.factor * streak_px) * shape.axis;
       seeds.push_back(seed);
       if (streak_px < 0.3 * radius_px) continue;
     }
@@ -254,9 +256,8 @@ void CandidateFinder::fitSeeds(const cv::Mat& picture, const std::vector<Seed>& 
     found.push_back(*candidate);
   }
   // Two outlines cannot overlap by much: the better one stays.
-  std::ranges::stable_sort(found, [](const BallCandidate& a, const BallCandidate& b) {
-    return a.quality() > b.quality();
-  });
+  std::ranges::stable_sort(found,
+                           [](const BallCandidate& a, const BallCandidate& b) { return a.quality() > b.quality(); });
   for (const BallCandidate& candidate : found) {
     const bool overlaps = std::ranges::any_of(kept, [&](const BallCandidate& other) {
       return distance(candidate.position, other.position) < 1.6 * set_.radius_m();
@@ -276,8 +277,8 @@ std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const c
   std::vector<Seed> seeds = seedsWithin(small, away, mask, region, Look::Clear, clusters);
   // A ball of the cloth's own colour shows as a faint ring; whatever ring no clear ball explains is looked at too.
   for (const Seed& faint : seedsWithin(small, away, faintMask(within), region, Look::Faint, false)) {
-    const bool near = std::ranges::any_of(
-        seeds, [&](const Seed& seed) { return distance(seed.at, faint.at) < 8.0 * scale_.factor; });
+    const bool near =
+        std::ranges::any_of(seeds, [&](const Seed& seed) { return distance(seed.at, faint.at) < 8.0 * scale_.factor; });
     if (!near) seeds.push_back(faint);
   }
   fitSeeds(picture, seeds, known, white, kept);
@@ -287,9 +288,10 @@ std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const c
     for (const BallCandidate& candidate : kept) {
       outlines.push_back(candidate.outline);
       const ImagePoint centre = scale_.toSmall(candidate.outline.centre);
-      cv::circle(mask,
-                 {static_cast<int>(std::lround(centre.x)) - region.x, static_cast<int>(std::lround(centre.y)) - region.y},
-                 static_cast<int>(std::lround(candidate.outline.radius_px() / scale_.factor)), cv::Scalar(0), cv::FILLED);
+      cv::circle(
+          mask,
+          {static_cast<int>(std::lround(centre.x)) - region.x, static_cast<int>(std::lround(centre.y)) - region.y},
+          static_cast<int>(std::lround(candidate.outline.radius_px() / scale_.factor)), cv::Scalar(0), cv::FILLED);
     }
     cv::morphologyEx(mask, mask, cv::MORPH_OPEN, searchDisc());
     fitSeeds(picture, seedsWithin(small, away, mask, region, Look::Leftover, false), outlines, white, kept);

@@ -16,12 +16,12 @@ namespace ferrule {
 /// Something in one picture that has a ball's outline.
 struct BallCandidate {
   TablePoint position;
-  Silhouette outline;       ///< at position
+  Silhouette outline;  ///< at position
   OutlineFit fit;
   double standardUncertainty_m = 0.0;  ///< of each coordinate, from the fit alone
-  ImageVector blur;         ///< streak taken into account, px
-  bool alone = false;       ///< its blob holds nothing but this ball: no arm, no neighbour
-  bool faint = false;       ///< of nearly the cloth's colour
+  ImageVector blur;                    ///< streak taken into account, px
+  bool alone = false;                  ///< its blob holds nothing but this ball: no arm, no neighbour
+  bool faint = false;                  ///< of nearly the cloth's colour
   [[nodiscard]] double quality() const { return fit.support * fit.agreement; }
   /// How much speaks for a ball, 0 to 1: its edge, and that a blob of its very size lies alone.
   [[nodiscard]] double belief() const { return alone ? 0.5 + 0.5 * fit.support : fit.support; }
@@ -44,7 +44,8 @@ class CandidateFinder {
 
   /// Fits a ball near a place. Nothing when no ball shows there.
   [[nodiscard]] std::optional<BallCandidate> fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
-                                                     const OutlineFitOptions& options, const WhiteReference& white) const;
+                                                     const OutlineFitOptions& options,
+                                                     const WhiteReference& white) const;
 
   /// Options for a ball of nearly the cloth's colour, whose edges are few: they count with less contrast, and the start
   /// is believed as far as startSpread_px says.

@@ -40,7 +40,8 @@ double hueDistance_deg(double a_deg, double b_deg) {
   return std::abs(std::remainder(a_deg - b_deg, 360.0));
 }
 
-// A pixel is white when it is bright and pale, dark when hardly lit, a highlight when it is as bright as the sensor goes.
+// A pixel is white when it is bright and pale, dark when hardly lit, a highlight when it is as bright as the sensor
+// goes.
 constexpr double kPaleSaturation = 0.32;
 constexpr double kWhiteValue = 0.45;
 constexpr double kDarkValue = 0.20;

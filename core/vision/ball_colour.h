@@ -24,7 +24,7 @@ struct BallColours {
   double coloured = 0.0;  ///< share of the disc
   double hue_deg = 0.0;   ///< of the coloured part, circular mean
   double saturation = 0.0;
-  double value = 0.0;     ///< of the coloured part against white, 0 to 1
+  double value = 0.0;                            ///< of the coloured part against white, 0 to 1
   Eigen::Array3f brightWhite{0.0F, 0.0F, 0.0F};  ///< mean of the white part, B, G, R
 };
 

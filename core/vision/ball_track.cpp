@@ -62,7 +62,8 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   const bool slow = fixes.size() > 1 && length(velocity_mps) < kNoStreak_mps;
   const bool sharp = slow || length(candidate.blur) < 0.3 * candidate.outline.radius_px();
   if (sharp && candidate.belief() > 0.4 && (looks < kLooksAtOnce || distance(position, lastLook) > kNewLook_m)) {
-    for (std::size_t i = 0; i < names.size(); ++i) names[i] += candidate.names[i];
+    for (std::size_t i = 0; i < names.size(); ++i)
+      names[i] += candidate.names[i];
     ++looks;
     lastLook = position;
   }
@@ -71,7 +72,8 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
 std::optional<TablePoint> BallTrack::stoodStill() const {
   if (fixes.size() < 5) return std::nullopt;
   std::size_t first = fixes.size() - 1;
-  while (first > 0 && fixes.back().time_s - fixes[first].time_s < kStandstill_s) --first;
+  while (first > 0 && fixes.back().time_s - fixes[first].time_s < kStandstill_s)
+    --first;
   const std::size_t n = fixes.size() - first;
   if (fixes.back().time_s - fixes[first].time_s < kStandstill_s || n < 5) return std::nullopt;
   double meanTime = 0.0;

@@ -14,8 +14,8 @@ enum class TrackState {
   Tentative,  ///< seen, not yet believed
   Resting,
   Moving,
-  Hidden,     ///< was moving, lost from sight somewhere on the table
-  Gone,       ///< off the table
+  Hidden,  ///< was moving, lost from sight somewhere on the table
+  Gone,    ///< off the table
 };
 
 /// The mean of a resting ball's fits.
@@ -45,21 +45,21 @@ struct BallTrack {
   double standardUncertainty_m = 0.0;
   Silhouette outline;
   double lastSeen_s = 0.0;
-  int missed = 0;          ///< images in a row without a sight of it
+  int missed = 0;  ///< images in a row without a sight of it
   int hits = 0;
   double beliefSum = 0.0;
-  double quality = 0.0;    ///< of its outline when nothing is in the way
+  double quality = 0.0;  ///< of its outline when nothing is in the way
   bool faint = false;
   int aloneHits = 0;
-  std::deque<Fix> fixes;   ///< the newest, while moving
+  std::deque<Fix> fixes;  ///< the newest, while moving
   // resting
   RestAverage rest;
-  bool pocketed = false;   ///< gone through a pocket
-  bool replaced = false;   ///< gone, and another track goes on with its name
-  int displaced = 0;       ///< images in a row in which the fit lay elsewhere
-  double cover = 0.0;      ///< share of its disc that differs from the cloth
+  bool pocketed = false;  ///< gone through a pocket
+  bool replaced = false;  ///< gone, and another track goes on with its name
+  int displaced = 0;      ///< images in a row in which the fit lay elsewhere
+  double cover = 0.0;     ///< share of its disc that differs from the cloth
   cv::Rect patchArea;
-  cv::Mat patch;           ///< what its surroundings look like while it rests undisturbed
+  cv::Mat patch;  ///< what its surroundings look like while it rests undisturbed
   // name
   NameLikelihood names{};  ///< sum over the looks
   int looks = 0;

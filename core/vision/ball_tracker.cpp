@@ -19,9 +19,9 @@ namespace ferrule {
 
 namespace {
 
-constexpr double kLag_s = 0.6;             ///< readings come out this much later, so that names can settle
-constexpr double kOpening_s = 1.0;         ///< balls found in this time lay there from the start
-constexpr double kGone_s = 0.10;           ///< unseen this long at a pocket: it fell
+constexpr double kLag_s = 0.6;      ///< readings come out this much later, so that names can settle
+constexpr double kOpening_s = 1.0;  ///< balls found in this time lay there from the start
+constexpr double kGone_s = 0.10;    ///< unseen this long at a pocket: it fell
 constexpr double kHidden_s = 0.5;
 constexpr double kForget_s = 3.0;
 constexpr double kMissCost = 30.0;
@@ -80,7 +80,8 @@ class BallTracker::Impl {
   [[nodiscard]] double uncertaintyOf(const BallTrack& track, bool seen) const {
     constexpr double kSystematic_m = 0.0003;  // outline model and cloth: what repeats from image to image
     double own_m = track.standardUncertainty_m;
-    if (track.state == TrackState::Resting && track.rest.count() > 1) own_m /= std::sqrt(std::min(track.rest.count(), 9));
+    if (track.state == TrackState::Resting && track.rest.count() > 1)
+      own_m /= std::sqrt(std::min(track.rest.count(), 9));
     if (!seen && track.state != TrackState::Resting) {
       own_m = std::hypot(own_m, 0.002 + 0.3 * (time_s_ - track.lastSeen_s) * length(track.velocity_mps));
     }
@@ -109,8 +110,9 @@ class BallTracker::Impl {
 
   void keepPatch(BallTrack& track) const {
     const double reach = 1.25 * track.outline.radius_px();
-    const cv::Rect area(static_cast<int>(track.outline.centre.x - reach), static_cast<int>(track.outline.centre.y - reach),
-                        static_cast<int>(2.0 * reach) + 1, static_cast<int>(2.0 * reach) + 1);
+    const cv::Rect area(static_cast<int>(track.outline.centre.x - reach),
+                        static_cast<int>(track.outline.centre.y - reach), static_cast<int>(2.0 * reach) + 1,
+                        static_cast<int>(2.0 * reach) + 1);
     track.patchArea = area & cv::Rect(0, 0, picture_.cols, picture_.rows);
     track.patch = track.patchArea.empty() ? cv::Mat() : picture_(track.patchArea).clone();
   }
@@ -120,7 +122,8 @@ class BallTracker::Impl {
     track.velocity_mps = {};
     track.position = place;
     track.rest.clear();
-    for (int i = 0; i < 4; ++i) track.rest.add(place);
+    for (int i = 0; i < 4; ++i)
+      track.rest.add(place);
     track.displaced = 0;
     track.cover = coverOf(track);
     keepPatch(track);
@@ -191,7 +194,8 @@ class BallTracker::Impl {
 
   [[nodiscard]] static bool searchedFor(const BallTrack& track) {
     if (track.state == TrackState::Resting) return track.missed > 0;  // covered: it may lie there still, or have left
-    return track.state == TrackState::Moving || track.state == TrackState::Tentative || track.state == TrackState::Hidden;
+    return track.state == TrackState::Moving || track.state == TrackState::Tentative ||
+           track.state == TrackState::Hidden;
   }
 
   /// The small pixels where a ball that is looked for can be by now.
@@ -248,7 +252,8 @@ class BallTracker::Impl {
     }
     std::erase_if(candidates, [&](const BallCandidate& candidate) {
       return std::ranges::any_of(tracks_, [&](const BallTrack& track) {
-        const bool holds = track.state == TrackState::Resting || (track.state == TrackState::Moving && track.lastSeen_s == time_s_);
+        const bool holds =
+            track.state == TrackState::Resting || (track.state == TrackState::Moving && track.lastSeen_s == time_s_);
         return holds && distance(track.position, candidate.position) < 1.5 * radius_m();
       });
     });
@@ -266,8 +271,8 @@ class BallTracker::Impl {
     options.reach_px = 6.0;
     if (track.faint) options = CandidateFinder::faintOptions(options, 2.0);
     if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
-      const Eigen::Vector2d streak = outline->tableFromImage.inverse() *
-                                     Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
+      const Eigen::Vector2d streak =
+          outline->tableFromImage.inverse() * Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
       options.blur = {streak.x(), streak.y()};
     }
     auto candidate = finder_.fitNear(picture_, expected, known, options, white_);
@@ -277,7 +282,8 @@ class BallTracker::Impl {
   }
 
   void match(const std::vector<std::size_t>& open, const std::vector<BallCandidate>& candidates) {
-    Eigen::MatrixXd costs(static_cast<Eigen::Index>(open.size()), static_cast<Eigen::Index>(candidates.size() + open.size()));
+    Eigen::MatrixXd costs(static_cast<Eigen::Index>(open.size()),
+                          static_cast<Eigen::Index>(candidates.size() + open.size()));
     costs.setConstant(kMissCost);
     for (std::size_t i = 0; i < open.size(); ++i) {
       for (std::size_t j = 0; j < candidates.size(); ++j) {
@@ -300,7 +306,8 @@ class BallTracker::Impl {
     for (std::size_t j = 0; j < candidates.size(); ++j) {
       if (!used[j]) beginTrack(candidates[j]);
     }
-    std::erase_if(tracks_, [](const BallTrack& track) { return track.state == TrackState::Tentative && track.missed > 2; });
+    std::erase_if(tracks_,
+                  [](const BallTrack& track) { return track.state == TrackState::Tentative && track.missed > 2; });
     fastest_mps_ *= 0.9;
     for (const BallTrack& track : tracks_) {
       if (track.state == TrackState::Moving) fastest_mps_ = std::max(fastest_mps_, length(track.velocity_mps));
@@ -358,9 +365,8 @@ class BallTracker::Impl {
         std::abs(point.y) > table.width_m / 2.0 - 0.3 * radius_m()) {
       return true;
     }
-    return std::ranges::any_of(pockets_, [&](const Pocket& pocket) {
-      return distance(point, pocket.hole) < pocket.holeRadius_m + 0.03;
-    });
+    return std::ranges::any_of(
+        pockets_, [&](const Pocket& pocket) { return distance(point, pocket.hole) < pocket.holeRadius_m + 0.03; });
   }
 
   void miss(BallTrack& track) {
@@ -467,7 +473,8 @@ class BallTracker::Impl {
   std::vector<ImageReading> ready_;
 };
 
-BallTracker::BallTracker(const Rig& rig, const MeasuredTable& measured) : impl_(std::make_unique<Impl>(rig, measured)) {}
+BallTracker::BallTracker(const Rig& rig, const MeasuredTable& measured)
+    : impl_(std::make_unique<Impl>(rig, measured)) {}
 BallTracker::~BallTracker() = default;
 BallTracker::BallTracker(BallTracker&&) noexcept = default;
 BallTracker& BallTracker::operator=(BallTracker&&) noexcept = default;

@@ -34,26 +34,25 @@ cv::TermCriteria refineUntil() {
 /// Refines every corner with a window that suits the squares around it.
 void refine(const Board& board, const cv::Mat& grey, std::vector<BoardCorner>& corners) {
   const double rim = 0.5 * (board.square_m - board.marker_m) / board.square_m;
-  const double share = board.kind == Board::Kind::Charuco ? std::min(kWindowPerSquare, kWindowPerRim * rim)
-                                                          : kWindowPerSquare;
+  const double share =
+      board.kind == Board::Kind::Charuco ? std::min(kWindowPerSquare, kWindowPerRim * rim) : kWindowPerSquare;
   std::map<int, ImagePoint> places;
-  for (const BoardCorner& corner : corners) places[corner.index] = corner.pixel;
+  for (const BoardCorner& corner : corners)
+    places[corner.index] = corner.pixel;
   for (BoardCorner& corner : corners) {
     double nearest = INFINITY;
     for (const BoardCorner& other : corners) {
       if (other.index != corner.index) nearest = std::min(nearest, distance(places[other.index], places[corner.index]));
     }
     if (!std::isfinite(nearest)) continue;
-    const int window = std::clamp(static_cast<int>(std::lround(share * nearest)), kLeastWindow_px,
-                                  kMostWindow_px);
+    const int window = std::clamp(static_cast<int>(std::lround(share * nearest)), kLeastWindow_px, kMostWindow_px);
     std::vector<cv::Point2f> one{{static_cast<float>(corner.pixel.x), static_cast<float>(corner.pixel.y)}};
     cv::cornerSubPix(grey, one, {window, window}, {-1, -1}, refineUntil());
     corner.pixel = {one[0].x, one[0].y};
   }
   // A corner that ran to another's place, or out of the picture, is no corner.
   std::erase_if(corners, [&](const BoardCorner& corner) {
-    return corner.pixel.x < 0 || corner.pixel.y < 0 || corner.pixel.x > grey.cols - 1 ||
-           corner.pixel.y > grey.rows - 1;
+    return corner.pixel.x < 0 || corner.pixel.y < 0 || corner.pixel.x > grey.cols - 1 || corner.pixel.y > grey.rows - 1;
   });
 }
 
@@ -63,14 +62,15 @@ BoardSight findChessboard(const Board& board, const cv::Mat& grey) {
   if (scale < 1.0) cv::resize(grey, small, {}, scale, scale, cv::INTER_AREA);
   const cv::Size pattern(board.columns, board.rows);
   std::vector<cv::Point2f> found;
-  bool seen = cv::findChessboardCorners(small, pattern, found,
-                                        cv::CALIB_CB_ADAPTIVE_THRESH | cv::CALIB_CB_NORMALIZE_IMAGE);
+  bool seen =
+      cv::findChessboardCorners(small, pattern, found, cv::CALIB_CB_ADAPTIVE_THRESH | cv::CALIB_CB_NORMALIZE_IMAGE);
   if (!seen) seen = cv::findChessboardCornersSB(small, pattern, found, cv::CALIB_CB_NORMALIZE_IMAGE);
   if (!seen) return {};
   BoardSight sight;
   sight.kind = BoardSight::Kind::Found;
   for (std::size_t i = 0; i < found.size(); ++i) {
-    sight.corners.push_back({static_cast<int>(i), {(found[i].x + 0.5) / scale - 0.5, (found[i].y + 0.5) / scale - 0.5}});
+    sight.corners.push_back(
+        {static_cast<int>(i), {(found[i].x + 0.5) / scale - 0.5, (found[i].y + 0.5) / scale - 0.5}});
   }
   refine(board, grey, sight.corners);
   return sight;
@@ -144,7 +144,8 @@ bool explains(const Board& board, Layout layout, const Markers& markers) {
   std::vector<cv::Point2f> predicted;
   cv::perspectiveTransform(onBoard, predicted, image_from_board);
   std::vector<double> misses;
-  for (std::size_t i = 0; i < seen.size(); ++i) misses.push_back(cv::norm(seen[i] - predicted[i]));
+  for (std::size_t i = 0; i < seen.size(); ++i)
+    misses.push_back(cv::norm(seen[i] - predicted[i]));
   std::ranges::nth_element(misses, misses.begin() + static_cast<std::ptrdiff_t>(misses.size() / 2));
   return misses[misses.size() / 2] < kLayoutFit * side_px;
 }
@@ -166,7 +167,8 @@ BoardSight findCharuco(const Board& board, const cv::Mat& grey) {
   std::vector<int> ids;
   cv::aruco::interpolateCornersCharuco(markers.corners, markers.ids, grey, charucoBoard(board), found, ids);
   BoardSight sight;
-  for (std::size_t i = 0; i < ids.size(); ++i) sight.corners.push_back({ids[i], {found[i].x, found[i].y}});
+  for (std::size_t i = 0; i < ids.size(); ++i)
+    sight.corners.push_back({ids[i], {found[i].x, found[i].y}});
   if (sight.corners.empty()) return {};
   sight.kind = BoardSight::Kind::Found;
   // The library's corners come back half a pixel off to the right and below; this second refinement undoes it.

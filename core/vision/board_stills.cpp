@@ -39,8 +39,8 @@ Result<std::vector<BoardView>> viewsOfBoard(const Board& board, std::span<const 
     if (i == 0) size = own;
     if (own != size) {
       return failure(ErrorCode::ImageSizesMixed, stills[i], {},
-                     {static_cast<double>(own.width), static_cast<double>(own.height),
-                      static_cast<double>(size.width), static_cast<double>(size.height)});
+                     {static_cast<double>(own.width), static_cast<double>(own.height), static_cast<double>(size.width),
+                      static_cast<double>(size.height)});
     }
     BoardSight sight = findBoard(board, *grey);
     switch (sight.kind) {

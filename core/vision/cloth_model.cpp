@@ -13,8 +13,8 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kCell_px = 8;             ///< of the small picture
-constexpr double kLearnReach = 16.0;    ///< grey levels; what differs more is not cloth
+constexpr int kCell_px = 8;           ///< of the small picture
+constexpr double kLearnReach = 16.0;  ///< grey levels; what differs more is not cloth
 constexpr double kLearnRate = 1.0 / 12.0;
 
 cv::Mat surfaceMask(const Rig& rig, const Table& table, SmallScale scale) {
@@ -72,7 +72,8 @@ std::vector<Cell> cellsOf(const cv::Mat& small, const cv::Mat& surface) {
         std::size_t n = 0;
         for (int y = top; y < top + kCell_px; ++y) {
           const uchar* row = small.ptr<uchar>(y);
-          for (int x = left; x < left + kCell_px; ++x) values[n++] = row[3 * x + c];
+          for (int x = left; x < left + kCell_px; ++x)
+            values[n++] = row[3 * x + c];
         }
         std::nth_element(values.begin(), values.begin() + n / 2, values.end());
         cell.colour[c] = values[n / 2];
@@ -97,13 +98,15 @@ void markCloth(std::vector<Cell>& cells, int width, int height) {
   std::array<double, 3> middle{};
   for (int c = 0; c < 3; ++c) {
     std::vector<double> values;
-    for (const Cell& cell : cells) values.push_back(cell.colour[c]);
+    for (const Cell& cell : cells)
+      values.push_back(cell.colour[c]);
     std::nth_element(values.begin(), values.begin() + static_cast<long>(values.size() / 2), values.end());
     middle[static_cast<std::size_t>(c)] = values[values.size() / 2];
   }
   double reach = 60.0;
   Eigen::Matrix<double, 6, 3> fit = Eigen::Matrix<double, 6, 3>::Zero();
-  for (int c = 0; c < 3; ++c) fit(0, c) = middle[static_cast<std::size_t>(c)];
+  for (int c = 0; c < 3; ++c)
+    fit(0, c) = middle[static_cast<std::size_t>(c)];
   for (int round = 0; round < 6; ++round) {
     Eigen::Matrix<double, 6, 6> normal = Eigen::Matrix<double, 6, 6>::Identity() * 1e-3;
     Eigen::Matrix<double, 6, 3> right = Eigen::Matrix<double, 6, 3>::Zero();
@@ -169,7 +172,8 @@ void ClothModel::start(const cv::Mat& small) {
     auto* out = clothExact_.ptr<float>(y);
     for (int x = 0; x < small.cols; ++x) {
       if (d[x] >= 8) continue;
-      for (int c = 0; c < 3; ++c) out[3 * x + c] = in[3 * x + c];
+      for (int c = 0; c < 3; ++c)
+        out[3 * x + c] = in[3 * x + c];
     }
   }
   clothExact_.convertTo(cloth_, CV_8UC3);
@@ -202,7 +206,8 @@ void ClothModel::learn(const cv::Mat& small, const cv::Mat& occupied) {
     for (int x = 0; x < small.cols; ++x) {
       if (keepOut[x] || !s[x]) continue;
       float most = 0.0F;
-      for (int c = 0; c < 3; ++c) most = std::max(most, std::abs(static_cast<float>(in[3 * x + c]) - exact[3 * x + c]));
+      for (int c = 0; c < 3; ++c)
+        most = std::max(most, std::abs(static_cast<float>(in[3 * x + c]) - exact[3 * x + c]));
       if (most > kLearnReach) continue;
       for (int c = 0; c < 3; ++c) {
         float& e = exact[3 * x + c];

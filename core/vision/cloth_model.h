@@ -22,8 +22,8 @@ struct SmallScale {
 };
 
 /// What the empty cloth looks like, learnt from the film itself: a smooth surface through the colours of the cloth at
-/// first, then pixel by pixel wherever nothing lies. A pixel that differs much is never learnt, so a ball that rests for
-/// minutes does not become cloth.
+/// first, then pixel by pixel wherever nothing lies. A pixel that differs much is never learnt, so a ball that rests
+/// for minutes does not become cloth.
 class ClothModel {
  public:
   ClothModel(const Rig& rig, const Table& table, SmallScale scale);

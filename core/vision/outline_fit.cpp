@@ -112,7 +112,8 @@ class Ray {
       const float after = change[static_cast<std::size_t>(i + 1)];
       if (here < enough || here < before || here <= after) continue;
       const float bend = before - 2.0F * here + after;
-      const double within = bend < 0.0F ? std::clamp(0.5 * static_cast<double>((before - after) / bend), -1.0, 1.0) : 0.0;
+      const double within =
+          bend < 0.0F ? std::clamp(0.5 * static_cast<double>((before - after) / bend), -1.0, 1.0) : 0.0;
       const double weight = std::min(1.0F, here / kFullContrast) * (found == 0 ? 1.0 : 0.8) * shadowFactor(i);
       edges.push_back({ray, outward_, (i + within) * kStep_px - half_px_, weight});
       ++found;
@@ -196,8 +197,8 @@ struct Prior {
   double spread_px = 0.0;  ///< 0: nothing
 };
 
-/// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that grow
-/// is small. Starts from the shift that most edges agree with, tried on pairs.
+/// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that
+/// grow is small. Starts from the shift that most edges agree with, tried on pairs.
 Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds, const Prior& prior) {
   Solution best;
   const std::size_t n = edges.size();
@@ -366,7 +367,8 @@ OutlineFit fitOutline(const cv::Mat& picture, const Silhouette& start, Neighbour
   };
   std::vector<Silhouette> others;
   for (const Silhouette& other : neighbours) {
-    if (distance(other.centre, start.centre) < 3.0 * (start.radius_px() + options.reach_px)) others.push_back(inside(other));
+    if (distance(other.centre, start.centre) < 3.0 * (start.radius_px() + options.reach_px))
+      others.push_back(inside(other));
   }
   return fitWithin(surroundings.picture, inside(start), others, options);
 }

@@ -12,21 +12,21 @@ namespace ferrule {
 using Neighbours = std::span<const Silhouette>;
 
 struct OutlineFitOptions {
-  double reach_px = 5.0;          ///< how far off the start may be
-  ImageVector blur;               ///< streak drawn during the exposure, px; zero for a ball at rest
-  double leastContrast = 9.0;     ///< grey levels between inside and outside for a ray to count
-  double startSpread_px = 0.0;    ///< how well the start is known beforehand, one standard deviation; 0: not at all
+  double reach_px = 5.0;        ///< how far off the start may be
+  ImageVector blur;             ///< streak drawn during the exposure, px; zero for a ball at rest
+  double leastContrast = 9.0;   ///< grey levels between inside and outside for a ray to count
+  double startSpread_px = 0.0;  ///< how well the start is known beforehand, one standard deviation; 0: not at all
 };
 
 /// The best place of a known outline in the picture.
 struct OutlineFit {
-  ImageVector shift;              ///< from the start, px
-  double support = 0.0;           ///< share of all rays whose edge agrees with the outline
-  double agreement = 0.0;         ///< share of the rays with an edge that agree
-  double rms_px = 0.0;            ///< of the agreeing rays
+  ImageVector shift;                    ///< from the start, px
+  double support = 0.0;                 ///< share of all rays whose edge agrees with the outline
+  double agreement = 0.0;               ///< share of the rays with an edge that agree
+  double rms_px = 0.0;                  ///< of the agreeing rays
   double standardUncertainty_px = 0.0;  ///< of each coordinate of shift
-  double radiusScale = 1.0;       ///< found radius over expected radius
-  bool usable = false;            ///< enough agreeing rays all round to fix both coordinates
+  double radiusScale = 1.0;             ///< found radius over expected radius
+  bool usable = false;                  ///< enough agreeing rays all round to fix both coordinates
 };
 
 /// Looks along rays for the edge of a ball whose size is known and whose place is roughly known.

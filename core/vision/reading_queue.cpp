@@ -39,7 +39,8 @@ std::map<int, BallName> nameTracks(std::span<BallTrack> tracks) {
 
 void ReadingQueue::forgetAfter(int track, double time_s) {
   for (Image& image : pending_) {
-    if (image.time_s > time_s) std::erase_if(image.samples, [&](const Sample& sample) { return sample.track == track; });
+    if (image.time_s > time_s)
+      std::erase_if(image.samples, [&](const Sample& sample) { return sample.track == track; });
   }
 }
 

@@ -105,8 +105,7 @@ bool fitLine(const std::vector<Place>& places, double& offset, double& slope) {
   return true;
 }
 
-std::optional<Line> fitSide(const cv::Mat& grey, ImagePoint from, ImagePoint to, ImageVector outward,
-                            double reach_px) {
+std::optional<Line> fitSide(const cv::Mat& grey, ImagePoint from, ImagePoint to, ImageVector outward, double reach_px) {
   const double side_px = distance(from, to);
   if (side_px < kLeastSide_px) return std::nullopt;
   const ImageVector along = unit(to - from);
@@ -122,7 +121,8 @@ std::optional<Line> fitSide(const cv::Mat& grey, ImagePoint from, ImagePoint to,
   for (int round = 0; round < 3; ++round) {
     if (!fitLine(places, offset, slope)) return std::nullopt;
     std::vector<double> misses;
-    for (const Place& p : places) misses.push_back(std::abs(p.across - offset - slope * p.along));
+    for (const Place& p : places)
+      misses.push_back(std::abs(p.across - offset - slope * p.along));
     auto sorted = misses;
     std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
     const double gate = std::max(3.0 * 1.4826 * sorted[sorted.size() / 2], kOutlier_px);
@@ -144,8 +144,7 @@ std::optional<ImagePoint> meet(const Line& a, const Line& b) {
 
 }  // namespace
 
-std::optional<std::array<ImagePoint, 4>> cornersFromSides(const cv::Mat& grey,
-                                                          const std::array<ImagePoint, 4>& corners,
+std::optional<std::array<ImagePoint, 4>> cornersFromSides(const cv::Mat& grey, const std::array<ImagePoint, 4>& corners,
                                                           double module_px) {
   const double reach_px = std::min(kReach * module_px, kMostReach_px);
   const ImagePoint centre{0.25 * (corners[0].x + corners[1].x + corners[2].x + corners[3].x),

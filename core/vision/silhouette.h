@@ -10,9 +10,9 @@
 namespace ferrule {
 
 /// The outline that a ball lying on the cloth shows in the picture, as the affine image of a unit circle:
-/// centre + shape * (cos t, sin t). A sphere's outline is the tangent cone's, a little off the image of its centre and a
-/// little longer away from the camera's axis.
-/// Assumes that the lens is affine over one ball; wrong by less than 0.05 px for balls under 60 px.
+/// centre + shape * (cos t, sin t). A sphere's outline is the tangent cone's, a little off the image of its centre and
+/// a little longer away from the camera's axis. Assumes that the lens is affine over one ball; wrong by less than 0.05
+/// px for balls under 60 px.
 struct Silhouette {
   ImagePoint centre;
   Eigen::Matrix2d shape = Eigen::Matrix2d::Identity();           ///< px

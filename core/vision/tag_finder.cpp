@@ -46,7 +46,8 @@ constexpr std::array<std::pair<std::string_view, int>, 21> kDictionaries{{
 
 double shortestSide(const std::vector<cv::Point2f>& corners) {
   double shortest = INFINITY;
-  for (std::size_t i = 0; i < 4; ++i) shortest = std::min(shortest, cv::norm(corners[i] - corners[(i + 1) % 4]));
+  for (std::size_t i = 0; i < 4; ++i)
+    shortest = std::min(shortest, cv::norm(corners[i] - corners[(i + 1) % 4]));
   return shortest;
 }
 
@@ -91,13 +92,14 @@ std::vector<TagObservation> TagFinder::find(const cv::Mat& picture) const {
   for (std::size_t i = 0; i < ids.size(); ++i) {
     auto& corners = quads[i];
     const double module_px = shortestSide(corners) / (impl_->dictionary->markerSize + 2);
-    const int window = std::clamp(static_cast<int>(std::lround(kWindowPerModule * module_px)), kLeastWindow_px,
-                                  kMostWindow_px);
+    const int window =
+        std::clamp(static_cast<int>(std::lround(kWindowPerModule * module_px)), kLeastWindow_px, kMostWindow_px);
     cv::cornerSubPix(grey, corners, {window, window}, {-1, -1},
                      {cv::TermCriteria::COUNT | cv::TermCriteria::EPS, kRefineSteps, kRefined_px});
     TagObservation tag;
     tag.id = ids[i];
-    for (std::size_t k = 0; k < 4; ++k) tag.corners[k] = {corners[k].x, corners[k].y};
+    for (std::size_t k = 0; k < 4; ++k)
+      tag.corners[k] = {corners[k].x, corners[k].y};
     if (const auto better = cornersFromSides(grey, tag.corners, module_px)) tag.corners = *better;
     found.push_back(tag);
   }

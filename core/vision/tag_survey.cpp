@@ -26,11 +26,13 @@ AveragedTag averaged(const std::vector<TagObservation>& sightings) {
   result.images = static_cast<int>(sightings.size());
   double spread = 0.0;
   for (std::size_t corner = 0; corner < 4; ++corner) {
-    const auto middleOf = [&](double ImagePoint::* axis) {
+    const auto middleOf = [&](double ImagePoint::*axis) {
       std::vector<double> values;
-      for (const TagObservation& seen : sightings) values.push_back(seen.corners[corner].*axis);
+      for (const TagObservation& seen : sightings)
+        values.push_back(seen.corners[corner].*axis);
       const double middle = median(values);
-      for (double& value : values) value = std::abs(value - middle);
+      for (double& value : values)
+        value = std::abs(value - middle);
       spread += 1.4826 * median(values);  // median absolute deviation, as a standard deviation of a normal law
       return middle;
     };
@@ -50,7 +52,8 @@ Result<TagSurvey> TagSurvey::of(const MeasuredTable& measured, const std::string
   auto finder = TagFinder::forDictionary(measured.tagDictionary);
   if (!finder) return failure(ErrorCode::FieldInvalid, tableName, "tag_dictionary");
   TagSurvey survey(std::move(*finder));
-  for (const RailTag& tag : measured.tags) survey.seen_[tag.id];
+  for (const RailTag& tag : measured.tags)
+    survey.seen_[tag.id];
   return survey;
 }
 

@@ -7,9 +7,10 @@
 
 namespace ferrule {
 
-/// Whether what a new track shows passes for a ball that has no place in the picture yet: seen long enough, round enough,
-/// and coloured like a ball whose name is free. opening: the film's first second, in which every ball is new.
-[[nodiscard]] bool passesForBall(const BallTrack& fresh, std::span<const BallTrack> tracks, double time_s, bool opening);
+/// Whether what a new track shows passes for a ball that has no place in the picture yet: seen long enough, round
+/// enough, and coloured like a ball whose name is free. opening: the film's first second, in which every ball is new.
+[[nodiscard]] bool passesForBall(const BallTrack& fresh, std::span<const BallTrack> tracks, double time_s,
+                                 bool opening);
 
 /// The ball that a new track must be, if one is out of sight or down whose name fits it far better than any free name:
 /// it left its place unseen, or was put back on the table. Null when there is none.

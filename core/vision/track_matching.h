@@ -13,6 +13,7 @@ inline constexpr double kNeverCost = 1e6;          ///< of a match that cannot b
 
 /// The price of taking the candidate for the track at time_s, about minus a log-likelihood.
 /// fastest_mps: of any ball on the table; a contact may send the track anywhere at up to about that speed.
-[[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate, double time_s, double fastest_mps);
+[[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate, double time_s,
+                               double fastest_mps);
 
 }  // namespace ferrule

@@ -135,7 +135,8 @@ class SampleSource : public ReviewSource {
 class SampleFilm : public FilmPictures {
  public:
   SampleFilm() {
-    for (long image = 0; image < kFilmImages; ++image) times_s_.push_back(static_cast<double>(image) * kSpacing_s);
+    for (long image = 0; image < kFilmImages; ++image)
+      times_s_.push_back(static_cast<double>(image) * kSpacing_s);
   }
   const std::vector<double>& times() const override { return times_s_; }
   std::optional<FilmPicture> picture(long number) override {
@@ -169,7 +170,8 @@ SessionContent sampleContent() {
   FrameContent first;
   first.frame = {FrameId{1}, SessionId{1}, 1, "eight-ball", sampleFilm(), 3, true};
   first.rig = sampleRig();
-  for (int number = 1; number <= 3; ++number) first.shots.push_back(summaryOf(sampleShot(number)));
+  for (int number = 1; number <= 3; ++number)
+    first.shots.push_back(summaryOf(sampleShot(number)));
   first.placements = {{BallName{8}, 26.0, {-0.5, 0.2}}};
   FrameContent second;
   second.frame = {FrameId{2}, SessionId{1}, 2, "nine-ball", sampleFilm(), 1, true};
@@ -181,10 +183,14 @@ SessionContent sampleContent() {
 
 StoredShot sampleShot(int number) {
   switch (number) {
-    case 1: return pot();
-    case 2: return miss();
-    case 3: return safety();
-    default: return breakOff();
+    case 1:
+      return pot();
+    case 2:
+      return miss();
+    case 3:
+      return safety();
+    default:
+      return breakOff();
   }
 }
 

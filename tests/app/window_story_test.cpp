@@ -73,7 +73,9 @@ class WindowStoryTest : public QObject {
     return window_->findChild<T*>(QString::fromLatin1(name));
   }
   ReviewPlace& review() const { return *static_cast<ReviewPlace*>(window_->place(0)); }
-  void key(int code, Qt::KeyboardModifiers modifiers = Qt::NoModifier) { QTest::keyClick(window_.get(), Qt::Key(code), modifiers); }
+  void key(int code, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+    QTest::keyClick(window_.get(), Qt::Key(code), modifiers);
+  }
 
   std::unique_ptr<QTemporaryDir> folder_;
   std::unique_ptr<MainWindow> window_;

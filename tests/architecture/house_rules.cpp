@@ -29,7 +29,8 @@ QStringList sourcePaths(const QDir& root) {
   QStringList paths;
   for (const char* folder : {"core", "app", "tests", "packaging", ".ci"}) {
     QDirIterator files(root.filePath(folder), QDir::Files | QDir::Hidden, QDirIterator::Subdirectories);
-    while (files.hasNext()) paths << root.relativeFilePath(files.next());
+    while (files.hasNext())
+      paths << root.relativeFilePath(files.next());
   }
   paths << "CMakeLists.txt";
   paths.sort();
@@ -117,9 +118,7 @@ class Check {
   }
 
  private:
-  void find(int line, const QString& what) {
-    findings_ << QString("%1:%2: %3").arg(file_.path).arg(line).arg(what);
-  }
+  void find(int line, const QString& what) { findings_ << QString("%1:%2: %3").arg(file_.path).arg(line).arg(what); }
 
   void checkForm() {
     const QStringList head = file_.lines.mid(0, 3);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/contract.h"
 
-#include <QtTest>
-#include <csignal>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
+#include <QtTest>
+#include <csignal>
 
 #include "tests/support/test_registry.h"
 
@@ -39,7 +39,8 @@ void ContractTest::aBrokenPromiseEndsTheProgramAndNamesItself() {
   ::close(words[1]);
   std::string said;
   char piece[256];
-  for (ssize_t got = 0; (got = ::read(words[0], piece, sizeof piece)) > 0;) said.append(piece, static_cast<std::size_t>(got));
+  for (ssize_t got = 0; (got = ::read(words[0], piece, sizeof piece)) > 0;)
+    said.append(piece, static_cast<std::size_t>(got));
   ::close(words[0]);
   int status = 0;
   QCOMPARE(::waitpid(child, &status, 0), child);

@@ -24,7 +24,8 @@ class RandomTest : public QObject {
 /// mt19937_64 produces the value 9981545732273789042"; its default seed is 5489.
 void RandomTest::theTenThousandthNumberIsTheStandards() {
   Random random(5489);
-  for (int i = 1; i < 10000; ++i) random.uniform();
+  for (int i = 1; i < 10000; ++i)
+    random.uniform();
   const double expected = static_cast<double>(std::uint64_t{9981545732273789042U} >> 11U) / 9007199254740992.0;
   QCOMPARE(random.uniform(), expected);
 }
@@ -73,7 +74,8 @@ void RandomTest::uniformNumbersFillTheirInterval() {
     sum += u;
   }
   QVERIFY(std::abs(sum / kCount - 0.5) < 5.0 / std::sqrt(12.0 * kCount));
-  for (const int share : tenths) QVERIFY(std::abs(share - 0.1 * kCount) < 5.0 * std::sqrt(0.09 * kCount));
+  for (const int share : tenths)
+    QVERIFY(std::abs(share - 0.1 * kCount) < 5.0 * std::sqrt(0.09 * kCount));
 }
 
 /// The raw moments 0, 1, 0 and 3, each within 5 standard errors, whose squares are 1, 2, 15 and 96 over the count (the

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/text_file.h"
 
+#include <sys/stat.h>
+#include <unistd.h>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
 #include <QtTest>
-#include <sys/stat.h>
 #include <thread>
-#include <unistd.h>
 
 #include "tests/support/test_registry.h"
 

@@ -35,16 +35,26 @@ void BoardTest::aCharucoBoardCountsSquares() {
 void BoardTest::badBoardsAreNamed_data() {
   QTest::addColumn<QString>("text");
   QTest::addColumn<QString>("detail");
-  QTest::newRow("empty") << "" << "form";
-  QTest::newRow("unknown kind") << "dots:9x6:25" << "form";
-  QTest::newRow("no square") << "chessboard:9x6" << "form";
-  QTest::newRow("one count") << "chessboard:9:25" << "count";
-  QTest::newRow("too small") << "chessboard:2x6:25" << "count";
-  QTest::newRow("letters") << "chessboard:9xsix:25" << "count";
-  QTest::newRow("negative") << "chessboard:9x6:-25" << "square";
-  QTest::newRow("comma") << "chessboard:9x6:2,5" << "square";
-  QTest::newRow("marker too large") << "charuco:8x6:30:40:DICT_5X5_100" << "marker";
-  QTest::newRow("no dictionary") << "charuco:8x6:40:30" << "form";
+  QTest::newRow("empty") << ""
+                         << "form";
+  QTest::newRow("unknown kind") << "dots:9x6:25"
+                                << "form";
+  QTest::newRow("no square") << "chessboard:9x6"
+                             << "form";
+  QTest::newRow("one count") << "chessboard:9:25"
+                             << "count";
+  QTest::newRow("too small") << "chessboard:2x6:25"
+                             << "count";
+  QTest::newRow("letters") << "chessboard:9xsix:25"
+                           << "count";
+  QTest::newRow("negative") << "chessboard:9x6:-25"
+                            << "square";
+  QTest::newRow("comma") << "chessboard:9x6:2,5"
+                         << "square";
+  QTest::newRow("marker too large") << "charuco:8x6:30:40:DICT_5X5_100"
+                                    << "marker";
+  QTest::newRow("no dictionary") << "charuco:8x6:40:30"
+                                 << "form";
 }
 
 void BoardTest::badBoardsAreNamed() {

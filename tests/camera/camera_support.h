@@ -129,8 +129,8 @@ inline std::vector<BoardView> inventedViews(const Lens& lens, const Board& board
         Eigen::AngleAxisd(0.6 * (random.uniform() - 0.5), Eigen::Vector3d::UnitZ()).toRotationMatrix();
     CameraFromTable pose;
     pose.rotation = turn;
-    pose.translation_m = distance_m * Eigen::Vector3d(ray->x, ray->y, 1.0) -
-                         turn * Eigen::Vector3d(0.5 * width_m, 0.5 * height_m, 0.0);
+    pose.translation_m =
+        distance_m * Eigen::Vector3d(ray->x, ray->y, 1.0) - turn * Eigen::Vector3d(0.5 * width_m, 0.5 * height_m, 0.0);
     BoardView view;
     view.still = "still-" + std::to_string(v + 1) + ".jpg";
     view.size = lens.size;

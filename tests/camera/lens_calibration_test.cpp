@@ -114,7 +114,8 @@ void LensCalibrationTest::aBadStillIsNamedAndLeftOut() {
   }
   const auto result = calibrateLens(board(), views);
   QVERIFY(result.has_value());
-  for (const ViewReport& view : result->views) QCOMPARE(view.used, view.still != "still-5.jpg");
+  for (const ViewReport& view : result->views)
+    QCOMPARE(view.used, view.still != "still-5.jpg");
   QCOMPARE(result->usedViews.size(), views.size() - 1);
   QVERIFY(worstDifference(result->lens, brownLens()) < 3.0);
 }

@@ -36,7 +36,8 @@ cv::Mat cameraMatrix(const Lens& lens) {
 cv::Mat coefficientsOf(const Lens& lens) {
   const auto names = coefficientNames(lens.model);
   cv::Mat result(1, static_cast<int>(names.size()), CV_64F);
-  for (std::size_t i = 0; i < names.size(); ++i) result.at<double>(static_cast<int>(i)) = lens.coefficients[i];
+  for (std::size_t i = 0; i < names.size(); ++i)
+    result.at<double>(static_cast<int>(i)) = lens.coefficients[i];
   return result;
 }
 
@@ -63,7 +64,8 @@ void LensTest::everyModelAgreesWithOpenCv() {
   const Lens lens = lensNumber(which);
   std::vector<cv::Point3d> points;
   for (double x = -0.6; x <= 0.6; x += 0.1) {
-    for (double y = -0.35; y <= 0.35; y += 0.05) points.emplace_back(x, y, 1.0);
+    for (double y = -0.35; y <= 0.35; y += 0.05)
+      points.emplace_back(x, y, 1.0);
   }
   std::vector<cv::Point2d> expected;
   const cv::Vec3d zero(0, 0, 0);

@@ -45,7 +45,8 @@ void expectRefusal(const Result<Rig>& rig, const std::string& detail, const std:
   QVERIFY(rig.error().code == ErrorCode::TagsInconsistent);
   QCOMPARE(rig.error().subject, std::string("film.mp4"));
   QCOMPARE(rig.error().detail, detail);
-  for (std::size_t i = 0; i < numbers.size(); ++i) QVERIFY(std::abs(rig.error().numbers.at(i) - numbers[i]) < 0.5);
+  for (std::size_t i = 0; i < numbers.size(); ++i)
+    QVERIFY(std::abs(rig.error().numbers.at(i) - numbers[i]) < 0.5);
 }
 
 }  // namespace
@@ -94,7 +95,8 @@ void RigCalibrationTest::threeTagsAreEnoughAndTwoAreRefused() {
 void RigCalibrationTest::tagsAtAWrongHeightShowInTheResidual() {
   const Rig truth = invented9ftRig();
   MeasuredTable real = taggedTable();
-  for (TablePoint3& corner : real.tags[2].corners) corner.z += 0.010;
+  for (TablePoint3& corner : real.tags[2].corners)
+    corner.z += 0.010;
   const auto rig = calibrateRig(evidenceFor(truth, real), taggedTable());
   QVERIFY(rig.has_value());
   QVERIFY(rig->tagRms_m > 0.001);
@@ -118,7 +120,8 @@ void RigCalibrationTest::aTurnedTagIsNamed() {
 
 void RigCalibrationTest::aTagThatLiesElsewhereIsNamed() {
   MeasuredTable real = taggedTable();
-  for (TablePoint3& corner : real.tags[0].corners) corner.x += 0.120;
+  for (TablePoint3& corner : real.tags[0].corners)
+    corner.x += 0.120;
   const auto rig = calibrateRig(evidenceFor(invented9ftRig(), real, 0.1), taggedTable());
   QVERIFY(!rig.has_value());
   QVERIFY(rig.error().code == ErrorCode::TagsInconsistent);
@@ -133,7 +136,8 @@ void RigCalibrationTest::aSmallerFilmIsScaledOnceAndInTheChain() {
   RigEvidence evidence = evidenceFor(truth, taggedTable());
   evidence.filmSize = {1280, 720};
   for (AveragedTag& tag : evidence.tags) {
-    for (ImagePoint& p : tag.tag.corners) p = {(p.x + 0.5) / 1.5 - 0.5, (p.y + 0.5) / 1.5 - 0.5};
+    for (ImagePoint& p : tag.tag.corners)
+      p = {(p.x + 0.5) / 1.5 - 0.5, (p.y + 0.5) / 1.5 - 0.5};
   }
   const auto rig = calibrateRig(evidence, taggedTable());
   QVERIFY(rig.has_value());
@@ -159,7 +163,8 @@ void RigCalibrationTest::aFilmHungUpsideDownIsTurnedInTheChain() {
   RigEvidence evidence = evidenceFor(truth, taggedTable());
   evidence.filmRotation_deg = 180;
   for (AveragedTag& tag : evidence.tags) {
-    for (ImagePoint& p : tag.tag.corners) p = {1919.0 - p.x, 1079.0 - p.y};
+    for (ImagePoint& p : tag.tag.corners)
+      p = {1919.0 - p.x, 1079.0 - p.y};
   }
   const auto rig = calibrateRig(evidence, taggedTable());
   QVERIFY(rig.has_value());

@@ -73,8 +73,8 @@ void RigTest::theChainRefusesTwoOfAKind() {
 
 void RigTest::theChainKeepsItsOrder() {
   CorrectionChain chain;
-  for (const auto kind : {CorrectionKind::Pose, CorrectionKind::Rotation, CorrectionKind::Lens,
-                          CorrectionKind::ImageScale}) {
+  for (const auto kind :
+       {CorrectionKind::Pose, CorrectionKind::Rotation, CorrectionKind::Lens, CorrectionKind::ImageScale}) {
     QVERIFY(chain.add({kind, "", "", ""}).has_value());
   }
   QVERIFY(chain.corrections()[0].kind == CorrectionKind::Rotation);

@@ -35,7 +35,8 @@ Quartic fromRoots(double lead, const std::vector<double>& roots) {
   std::size_t degree = 0;
   for (const double root : roots) {
     ++degree;
-    for (std::size_t k = degree; k > 0; --k) q.c[k] = q.c[k - 1] - root * q.c[k];
+    for (std::size_t k = degree; k > 0; --k)
+      q.c[k] = q.c[k - 1] - root * q.c[k];
     q.c[0] *= -root;
   }
   return q;
@@ -49,10 +50,12 @@ void PolynomialTest::theFirstDescentIsFoundAmongKnownRoots() {
   for (int round = 0; round < 20000; ++round) {
     std::vector<double> roots;
     const int real = round % 5;
-    for (int i = 0; i < real; ++i) roots.push_back(-0.5 + 2.0 * random.uniform());
+    for (int i = 0; i < real; ++i)
+      roots.push_back(-0.5 + 2.0 * random.uniform());
     std::ranges::sort(roots);
     bool apart = true;
-    for (std::size_t i = 1; i < roots.size(); ++i) apart = apart && roots[i] - roots[i - 1] > 1e-3;
+    for (std::size_t i = 1; i < roots.size(); ++i)
+      apart = apart && roots[i] - roots[i - 1] > 1e-3;
     if (!apart) continue;
     const double lead = (random.uniform() < 0.5 ? -1.0 : 1.0) * std::exp(6.0 * random.normal());
     const Quartic q = fromRoots(lead, roots);
@@ -139,8 +142,8 @@ void PolynomialTest::widelySpreadRootsKeepTheSmallOne() {
 
 /// A ball that rolls past a jaw and then stops: at the stretch's end the slope is 0 but for rounding, of either sign.
 void PolynomialTest::aCurveThatEndsLevelKeepsItsValley() {
-  const Quartic q{{2.7228473463465814, -2.4005052874283548, 0.69083921995804121, -0.071346610902248184,
-                   0.0024059025000000012}};
+  const Quartic q{
+      {2.7228473463465814, -2.4005052874283548, 0.69083921995804121, -0.071346610902248184, 0.0024059025000000012}};
   for (int i = -200; i <= 200; ++i) {
     const auto hit = firstDescent(q, 7.41370557 + 1e-10 * i);
     QVERIFY(hit.has_value());

@@ -34,7 +34,8 @@ std::string MeasureFilmTest::film(const std::string& name, int width, int height
   const std::string path = folder_->file(name);
   cv::VideoWriter writer(path, cv::VideoWriter::fourcc('M', 'J', 'P', 'G'), 30.0, {width, height});
   cv::Mat image(height, width, CV_8UC3, cv::Scalar(60, 110, grey));
-  for (int i = 0; i < 6; ++i) writer.write(image);
+  for (int i = 0; i < 6; ++i)
+    writer.write(image);
   return path;
 }
 
@@ -99,7 +100,8 @@ void MeasureFilmTest::againPutsASessionBesideTheFirst() {
   Record record = sample::openOrDie(options_.record);
   const auto sessions = record.sessions();
   QCOMPARE(sessions->size(), std::size_t{2});
-  for (const SessionSummary& session : *sessions) QCOMPARE(session.frames, 1);
+  for (const SessionSummary& session : *sessions)
+    QCOMPARE(session.frames, 1);
   QCOMPARE(record.players()->size(), std::size_t{2});
 }
 

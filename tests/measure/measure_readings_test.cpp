@@ -32,8 +32,7 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   observer.shot = [&](const ReadShot& shot) { told.push_back(shot.reading); };
   observer.image = [&](const ImageReading&) { ++images; };
   synthetic::Readings source(22 * 60);
-  const auto report =
-      measureReadings(source, sample::table(), {&record, game.frame, game.ada, &*file}, {}, observer);
+  const auto report = measureReadings(source, sample::table(), {&record, game.frame, game.ada, &*file}, {}, observer);
   QVERIFY(report.has_value());
   QCOMPARE(report->shots, 2);
   QCOMPARE(report->images, 22L * 60);
@@ -74,8 +73,7 @@ void MeasureReadingsTest::cancellingKeepsWhatWasCommitted() {
     };
     JobControl job;
     job.stop = stop.get_token();
-    const auto report =
-        measureReadings(source, sample::table(), {&record, game.frame, std::nullopt, &*file}, job);
+    const auto report = measureReadings(source, sample::table(), {&record, game.frame, std::nullopt, &*file}, job);
     QVERIFY(!report.has_value());
     QCOMPARE(report.error().code, ErrorCode::Cancelled);
   }

@@ -18,7 +18,8 @@ namespace {
 /// The names of an object, in the alphabet's order.
 QStringList names(const json& object) {
   QStringList all;
-  for (const auto& [name, value] : object.items()) all << QString::fromStdString(name);
+  for (const auto& [name, value] : object.items())
+    all << QString::fromStdString(name);
   return all;
 }
 
@@ -103,8 +104,9 @@ void MeasuredFileTest::theFileHasTheDocumentedFieldsAndNoOthers() {
 
 void MeasuredFileTest::filmAndRigAreDescribed() {
   QVERIFY(sample_["format"] == "ferrule-measured/1");
-  QVERIFY(sample_["film"] == json({{"name", "evening.mp4"}, {"images", 3600}, {"duration_s", 59.983333},
-                                   {"width", 1280}, {"height", 720}}));
+  QVERIFY(
+      sample_["film"] ==
+      json({{"name", "evening.mp4"}, {"images", 3600}, {"duration_s", 59.983333}, {"width", 1280}, {"height", 720}}));
   QVERIFY(sample_["rig"]["chain"] == json::parse(R"([{"kind": "lens", "source": "lens.json"},
                                                      {"kind": "pose", "source": "rig.json"}])"));
   QVERIFY(sample_["rig"]["pose_rms_px"] == 0.25);
@@ -126,7 +128,8 @@ void MeasuredFileTest::tracksHoldEveryImageOfEveryBallOnTheTable() {
 }
 
 void MeasuredFileTest::aCarriedBallIsNotOnTheTable() {
-  for (const json& track : sample_["tracks"]) QVERIFY(track["ball"] != "15");
+  for (const json& track : sample_["tracks"])
+    QVERIFY(track["ball"] != "15");
 }
 
 void MeasuredFileTest::shotsAreInFileUnits() {

@@ -57,12 +57,15 @@ Pair hit(double speed, double cut_deg, Vector3 spinSpeed, const PhysicsParameter
   Pair pair;
   pair.cue = moving({speed, 0.0, 0.0}, spinSpeed, p);
   const double cut = radiansFromDegrees(cut_deg);
-  pair.object = ballAtRest(BallName(1), {2.0 * p.ballRadius_m * std::cos(cut), 2.0 * p.ballRadius_m * std::sin(cut)}, p);
+  pair.object =
+      ballAtRest(BallName(1), {2.0 * p.ballRadius_m * std::cos(cut), 2.0 * p.ballRadius_m * std::sin(cut)}, p);
   collideBalls(pair.cue, pair.object, p);
   return pair;
 }
 
-double heading_deg(Vector3 v) { return degreesFromRadians(std::atan2(v.y, v.x)); }
+double heading_deg(Vector3 v) {
+  return degreesFromRadians(std::atan2(v.y, v.x));
+}
 
 /// Angle by which the object ball leaves the line of centres toward the cue ball's way.
 double throw_deg(double speed, double cut_deg, Vector3 spinSpeed, const PhysicsParameters& p) {
@@ -81,7 +84,8 @@ double finalHeading_deg(double cut_deg, double spinSpeed, double restitution) {
 /// Alciatore, technical proof 3.2 (rev. 2013): 20 degrees 93.969 and 34.202 of 100; 45 degrees 70.711 both.
 void BallCollisionTest::stunSpeedsSplitAsPublished() {
   const PhysicsParameters p = with(1.0, kNone);
-  for (const auto& [cut, object, cue] : {std::tuple{20.0, 93.969, 34.202}, {45.0, 70.711, 70.711}, {70.0, 34.202, 93.969}}) {
+  for (const auto& [cut, object, cue] :
+       {std::tuple{20.0, 93.969, 34.202}, {45.0, 70.711, 70.711}, {70.0, 34.202, 93.969}}) {
     const Pair pair = hit(100.0, cut, {}, p);
     COMPARE_WITHIN(length(pair.object.velocity), object, 6e-4);
     COMPARE_WITHIN(length(pair.cue.velocity), cue, 6e-4);
@@ -93,8 +97,8 @@ void BallCollisionTest::inelasticBallsPartByLessThanARightAngle() {
   struct Row {
     double e, cut, angle;
   };
-  for (const Row& row : {Row{1.0, 15, 90}, Row{0.98, 15, 87.863}, Row{0.95, 30, 87.521}, Row{0.95, 60, 89.173},
-                         Row{0.90, 45, 87.138}}) {
+  for (const Row& row :
+       {Row{1.0, 15, 90}, Row{0.98, 15, 87.863}, Row{0.95, 30, 87.521}, Row{0.95, 60, 89.173}, Row{0.90, 45, 87.138}}) {
     const Pair pair = hit(2.0, row.cut, {}, with(row.e, kNone));
     COMPARE_WITHIN(heading_deg(pair.object.velocity) - heading_deg(pair.cue.velocity), row.angle, 6e-4);
   }
@@ -233,13 +237,13 @@ void BallCollisionTest::theThreeDimensionalCaseMatches() {
   const PhysicsParameters slide = with(0.95, constantBallFriction(0.06));
   const double radius = slide.ballRadius_m;
   const Pair s = hit(2.0, 30.0, {0.0, 2.0, 0.0}, slide);
-  const double slideRows[][2] = {{s.cue.velocity.x, 0.51217},    {s.cue.velocity.y, -0.80050},
-                                 {s.cue.velocity.z, 0.08775},    {s.object.velocity.x, 1.48783},
-                                 {s.object.velocity.y, 0.80050}, {s.object.velocity.z, -0.08775},
-                                 {radius * s.cue.spin.x, 0.10969}, {radius * s.cue.spin.y, 1.81002},
-                                 {radius * s.cue.spin.z, 0.12666}, {radius * s.object.spin.x, 0.10969},
-                                 {radius * s.object.spin.y, -0.18998}, {radius * s.object.spin.z, 0.12666}};
-  for (const auto& row : slideRows) COMPARE_WITHIN(row[0], row[1], 6e-6);
+  const double slideRows[][2] = {
+      {s.cue.velocity.x, 0.51217},         {s.cue.velocity.y, -0.80050},         {s.cue.velocity.z, 0.08775},
+      {s.object.velocity.x, 1.48783},      {s.object.velocity.y, 0.80050},       {s.object.velocity.z, -0.08775},
+      {radius * s.cue.spin.x, 0.10969},    {radius * s.cue.spin.y, 1.81002},     {radius * s.cue.spin.z, 0.12666},
+      {radius * s.object.spin.x, 0.10969}, {radius * s.object.spin.y, -0.18998}, {radius * s.object.spin.z, 0.12666}};
+  for (const auto& row : slideRows)
+    COMPARE_WITHIN(row[0], row[1], 6e-6);
   COMPARE_WITHIN(heading_deg(horizontal(planOf(s.object.velocity))), 28.282, 6e-4);
   COMPARE_WITHIN(energy_J(s.cue, slide) + energy_J(s.object, slide), 0.43523, 6e-6);
 
@@ -248,7 +252,8 @@ void BallCollisionTest::theThreeDimensionalCaseMatches() {
   const double stickRows[][2] = {{g.cue.velocity.x, 0.46607},    {g.cue.velocity.y, -0.72066},
                                  {g.cue.velocity.z, 0.24744},    {g.object.velocity.x, 1.53393},
                                  {g.object.velocity.y, 0.72066}, {g.object.velocity.z, -0.24744}};
-  for (const auto& row : stickRows) COMPARE_WITHIN(row[0], row[1], 6e-6);
+  for (const auto& row : stickRows)
+    COMPARE_WITHIN(row[0], row[1], 6e-6);
   COMPARE_WITHIN(heading_deg(horizontal(planOf(g.object.velocity))), 25.165, 6e-4);
   COMPARE_WITHIN(energy_J(g.cue, stick) + energy_J(g.object, stick), 0.41500, 6e-6);
 }
@@ -256,8 +261,14 @@ void BallCollisionTest::theThreeDimensionalCaseMatches() {
 /// Alciatore, technical proof A.28 (2007), after Marlow (1995), table 10.
 void BallCollisionTest::ballFrictionFollowsTheFitToMarlow() {
   const BallFriction friction;
-  for (const auto& [slip, value] : {std::pair{0.0, 0.11795}, {0.070711, 0.10995}, {0.5, 0.072637}, {0.70711, 0.05999},
-                                    {1.0, 0.046335}, {2.0, 0.022208}, {3.0, 0.01408}, {7.0711, 0.010000}}) {
+  for (const auto& [slip, value] : {std::pair{0.0, 0.11795},
+                                    {0.070711, 0.10995},
+                                    {0.5, 0.072637},
+                                    {0.70711, 0.05999},
+                                    {1.0, 0.046335},
+                                    {2.0, 0.022208},
+                                    {3.0, 0.01408},
+                                    {7.0711, 0.010000}}) {
     COMPARE_WITHIN(friction.at(slip), value, 6e-6);
   }
 }

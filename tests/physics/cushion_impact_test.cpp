@@ -78,7 +78,8 @@ void CushionImpactTest::theNoseTouchesAboveTheCentre() {
   COMPARE_WITHIN(length(contact.toward), 1.0, 1e-15);
 }
 
-/// Mathavan, Jackson and Parkin (2010), constants e = 0.98, μ = 0.14: our own solution of the stated model, four digits.
+/// Mathavan, Jackson and Parkin (2010), constants e = 0.98, μ = 0.14: our own solution of the stated model, four
+/// digits.
 void CushionImpactTest::theIntegratedModelMatchesItsOwnTable_data() {
   QTest::addColumn<double>("angle");
   QTest::addColumn<double>("roll");
@@ -136,8 +137,8 @@ void CushionImpactTest::theIntegratedModelMatchesThePoolNumbers() {
   COMPARE_WITHIN(std::atan2(rolling.x, -rolling.y) / kDegree, 58.88, 0.02);
 }
 
-/// Boost.Odeint integrates the rigid ball's equations over the normal impulse, in vectors and with a slip direction that
-/// is smoothed below 10 µm/s; written apart from the model.
+/// Boost.Odeint integrates the rigid ball's equations over the normal impulse, in vectors and with a slip direction
+/// that is smoothed below 10 µm/s; written apart from the model.
 void CushionImpactTest::theIntegratedModelAgreesWithAnIndependentIntegrator() {
   using namespace boost::numeric::odeint;
   using Values = std::array<double, 7>;  // v, ω, work done against the cushion; per mass
@@ -159,14 +160,19 @@ void CushionImpactTest::theIntegratedModelAgreesWithAnIndependentIntegrator() {
     const Vector3 dw = (cross(radius * n, force) + cross(bottom, drag)) / inertia;
     change = {dv.x, dv.y, 0.0, dw.x, dw.y, dw.z, dot(v, n)};
   };
-  for (const auto& [angle, roll, side] : {std::tuple{0.0, 1.0, 0.0}, {0.0, 0.0, 0.0}, {45.0, 1.0, 0.0}, {45.0, 1.0, 1.0},
-                                          {30.0, 0.0, -0.5}, {60.0, -1.0, 0.3}}) {
+  for (const auto& [angle, roll, side] : {std::tuple{0.0, 1.0, 0.0},
+                                          {0.0, 0.0, 0.0},
+                                          {45.0, 1.0, 0.0},
+                                          {45.0, 1.0, 1.0},
+                                          {30.0, 0.0, -0.5},
+                                          {60.0, -1.0, 0.3}}) {
     BallState ours = toward(angle, 1.0, roll, side, p);
     Values s{ours.velocity.x, ours.velocity.y, 0.0, ours.spin.x, ours.spin.y, ours.spin.z, 0.0};
     meetCushionByIntegration(ours, contact, p);
     runge_kutta4<Values> stepper;
     const double step = 1e-5;
-    while (s[1] > 0.0) stepper.do_step(equations, s, 0.0, step);
+    while (s[1] > 0.0)
+      stepper.do_step(equations, s, 0.0, step);
     const double stored = s[6];
     Values last = s;
     while (s[6] > (1.0 - 0.85 * 0.85) * stored) {
@@ -174,7 +180,8 @@ void CushionImpactTest::theIntegratedModelAgreesWithAnIndependentIntegrator() {
       stepper.do_step(equations, s, 0.0, step);
     }
     const double share = (last[6] - (1.0 - 0.85 * 0.85) * stored) / (last[6] - s[6]);
-    for (std::size_t i = 0; i < 6; ++i) s[i] = last[i] + share * (s[i] - last[i]);
+    for (std::size_t i = 0; i < 6; ++i)
+      s[i] = last[i] + share * (s[i] - last[i]);
     const double scale = std::hypot(s[0], s[1]);
     COMPARE_WITHIN(ours.velocity.x, s[0], 1e-4 * scale);
     COMPARE_WITHIN(ours.velocity.y, s[1], 1e-4 * scale);
@@ -212,8 +219,8 @@ void CushionImpactTest::theImpulseModelMatchesItsOwnNumbers() {
   if (angle == 0.0) COMPARE_WITHIN(p.ballRadius_m * s.spin.x, roll == 0.0 ? 0.1929 : -0.1094, 6e-5);
 }
 
-/// sin Θ = 0: normal speed −e vy, and a sticking ball keeps 5/7 of its speed along the rail (closed form, compare Garwin
-/// 1969 for the sticking rebound).
+/// sin Θ = 0: normal speed −e vy, and a sticking ball keeps 5/7 of its speed along the rail (closed form, compare
+/// Garwin 1969 for the sticking rebound).
 void CushionImpactTest::aNoseAtCentreHeightGivesTheTextbookRebound() {
   const PhysicsParameters p = pool(0.85, 2.0);
   BallState stun = toward(45.0, 1.0, 0.0, 0.0, p);
@@ -277,8 +284,8 @@ void CushionImpactTest::mirroredInputGivesMirroredOutput() {
 }
 
 /// Alciatore, cushion nose height and banks (physics resource pages): a rolling ball banks longer than it came once it
-/// rolls again, running side lengthens, check side shortens. The last is looked at in the rebound itself: how far the spin
-/// that is left bends the ball afterwards depends on the cloth.
+/// rolls again, running side lengthens, check side shortens. The last is looked at in the rebound itself: how far the
+/// spin that is left bends the ball afterwards depends on the cloth.
 void CushionImpactTest::runningSideLengthensAndCheckSideShortens() {
   const auto rebound = [](CushionModel model, double side, bool rollsAgain) {
     PhysicsParameters p = model == CushionModel::Impulse ? pool(0.85, 0.2) : pool(0.85, 0.14);

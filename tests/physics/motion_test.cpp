@@ -42,7 +42,8 @@ const PhysicsParameters kP = referenceParameters();
 /// Motions until rest, in order.
 std::vector<Motion> wayOf(const BallState& start, const PhysicsParameters& p) {
   std::vector<Motion> way{freeMotion(start, 0.0, p)};
-  while (way.back().kind != MotionKind::Resting && way.size() < 100) way.push_back(motionAfter(way.back(), p));
+  while (way.back().kind != MotionKind::Resting && way.size() < 100)
+    way.push_back(motionAfter(way.back(), p));
   return way;
 }
 
@@ -233,7 +234,8 @@ void MotionTest::rollingKeepsItsSpinTiedToItsSpeed() {
   }
 }
 
-/// vz = e_s v sin θ, apex vz²/2g, range 2 vx vz/g (from the formulas; slate values from memory of Alciatore's analyses).
+/// vz = e_s v sin θ, apex vz²/2g, range 2 vx vz/g (from the formulas; slate values from memory of Alciatore's
+/// analyses).
 void MotionTest::aLaunchedBallFliesThePublishedArc_data() {
   QTest::addColumn<double>("elevation");
   QTest::addColumn<double>("speed");
@@ -254,8 +256,7 @@ void MotionTest::aLaunchedBallFliesThePublishedArc() {
   QFETCH(double, flight);
   QFETCH(double, range);
   const double angle = radiansFromDegrees(elevation);
-  const BallState start =
-      moving({speed * std::cos(angle), 0.0, slate * speed * std::sin(angle)}, {0.0, 1.0, 2.0}, kP);
+  const BallState start = moving({speed * std::cos(angle), 0.0, slate * speed * std::sin(angle)}, {0.0, 1.0, 2.0}, kP);
   const Motion arc = freeMotion(start, 0.0, kP);
   QCOMPARE(arc.kind, MotionKind::Airborne);
   COMPARE_WITHIN(arc.end_s, flight, 6e-6);
@@ -306,9 +307,9 @@ void MotionTest::pathsAgreeWithAnIndependentIntegrator() {
     change[3] = -kP.rollingFriction * kP.gravity_mps2 * s[3] / speed;
   };
   using namespace boost::numeric::odeint;
-  for (const auto& [velocity, spinSpeed] :
-       {std::pair{Vector3{2.0, 0.0, 0.0}, Vector3{1.0, -1.5, 0.7}}, std::pair{Vector3{3.5, 1.0, 0.0}, Vector3{2.0, -4.0, 1.0}},
-        std::pair{Vector3{0.6, -0.9, 0.0}, Vector3{-1.0, 1.2, 0.1}}}) {
+  for (const auto& [velocity, spinSpeed] : {std::pair{Vector3{2.0, 0.0, 0.0}, Vector3{1.0, -1.5, 0.7}},
+                                            std::pair{Vector3{3.5, 1.0, 0.0}, Vector3{2.0, -4.0, 1.0}},
+                                            std::pair{Vector3{0.6, -0.9, 0.0}, Vector3{-1.0, 1.2, 0.1}}}) {
     const BallState start = moving(velocity, spinSpeed, kP);
     const auto way = wayOf(start, kP);
     Values s{0.0, 0.0, velocity.x, velocity.y, start.spin.x, start.spin.y, start.spin.z};

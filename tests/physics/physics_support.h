@@ -24,8 +24,9 @@ inline BallState moving(Vector3 velocity, Vector3 spinSpeed_mps, const PhysicsPa
 }  // namespace ferrule::testing
 
 /// Fails with both values. tolerance: absolute; a printed value of n digits allows half a unit of its last digit.
-#define COMPARE_WITHIN(actual, expected, tolerance)                                                             \
-  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance),                                                      \
-           qPrintable(QStringLiteral("%1: %2, expected %3 +- %4")                                               \
-                          .arg(QStringLiteral(#actual)).arg(double(actual), 0, 'g', 12)                         \
-                          .arg(double(expected), 0, 'g', 12).arg(double(tolerance))))
+#define COMPARE_WITHIN(actual, expected, tolerance)                                                               \
+  QVERIFY2(std::abs((actual) - (expected)) <= (tolerance), qPrintable(QStringLiteral("%1: %2, expected %3 +- %4") \
+                                                                          .arg(QStringLiteral(#actual))           \
+                                                                          .arg(double(actual), 0, 'g', 12)        \
+                                                                          .arg(double(expected), 0, 'g', 12)      \
+                                                                          .arg(double(tolerance))))

@@ -95,8 +95,7 @@ std::vector<BallState> randomShot(const Simulator& table, Random& random) {
     if (kind < 0.15) place.y = random.uniform() < 0.5 ? y : -y;
     if (kind > 0.7 && !balls.empty()) {
       const double angle = between(0.0, 2.0 * std::numbers::pi);
-      place = planOf(balls.back().position) +
-              2.0 * p.ballRadius_m * TableVector{std::cos(angle), std::sin(angle)};
+      place = planOf(balls.back().position) + 2.0 * p.ballRadius_m * TableVector{std::cos(angle), std::sin(angle)};
     }
     if (!standsOnBed(bed, place, 0.0)) continue;
     const bool free = std::ranges::all_of(balls, [&](const BallState& other) {

@@ -10,8 +10,8 @@
 
 namespace ferrule::testing {
 
-/// One to sixteen balls at places without overlap, some of them frozen together or on a cushion, and any strike a cue can
-/// make: up to 12 m/s, any tip point within the miscue limit, elevation up to 60 degrees.
+/// One to sixteen balls at places without overlap, some of them frozen together or on a cushion, and any strike a cue
+/// can make: up to 12 m/s, any tip point within the miscue limit, elevation up to 60 degrees.
 [[nodiscard]] std::vector<BallState> randomShot(const Simulator& table, Random& random);
 
 /// Plays the shot and says which law it breaks: energy rises, balls overlap by more than 1 µm, a ball is beyond a

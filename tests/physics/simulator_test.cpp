@@ -36,7 +36,9 @@ namespace {
 
 const PhysicsParameters kP = referenceParameters();
 
-Simulator simulator(const PhysicsParameters& p = kP) { return *Simulator::create(Table{}, p); }
+Simulator simulator(const PhysicsParameters& p = kP) {
+  return *Simulator::create(Table{}, p);
+}
 
 const FinalBall& finalOf(const Simulation& s, BallName ball) {
   return *std::ranges::find(s.after, ball, &FinalBall::ball);
@@ -46,8 +48,9 @@ const FinalBall& finalOf(const Simulation& s, BallName ball) {
 
 /// One metre apart, 1 m/s, deceleration 0.0981: contact at 0.99102334 s (Leckie and Greenspan 2006, from memory).
 void SimulatorTest::aBallRollsIntoAnotherAtThePublishedTime() {
-  const BallState balls[] = {{kCueBall, {-0.5, 0.0, kP.ballRadius_m}, {1.0, 0.0, 0.0}, {0.0, 1.0 / kP.ballRadius_m, 0.0}},
-                             ballAtRest(BallName(1), {0.5, 0.0}, kP)};
+  const BallState balls[] = {
+      {kCueBall, {-0.5, 0.0, kP.ballRadius_m}, {1.0, 0.0, 0.0}, {0.0, 1.0 / kP.ballRadius_m, 0.0}},
+      ballAtRest(BallName(1), {0.5, 0.0}, kP)};
   const auto s = simulator().run(balls);
   QVERIFY(s.has_value());
   QCOMPARE(s->events.front().kind, EventKind::Ball);
@@ -122,13 +125,15 @@ void SimulatorTest::aRowOfFrozenBallsPassesTheBlowToItsEnd() {
   p.ballFriction = constantBallFriction(0.0);
   const double side = 2.0 * p.ballRadius_m;
   std::vector<BallState> balls{{kCueBall, {-0.2, 0.0, p.ballRadius_m}, {1.0, 0.0, 0.0}, {}}};
-  for (int i = 1; i <= 4; ++i) balls.push_back(ballAtRest(BallName(i), {side * i, 0.0}, p));
+  for (int i = 1; i <= 4; ++i)
+    balls.push_back(ballAtRest(BallName(i), {side * i, 0.0}, p));
   const auto s = simulator(p).run(balls);
   const double hit_s = s->events.front().time_s;
   const double brought = s->paths[0].stateAt(hit_s - 1e-9).velocity.x;
   QVERIFY(brought > 0.6);
   COMPARE_WITHIN(s->paths[4].stateAt(hit_s + 1e-9).velocity.x, brought, 1e-8);
-  for (std::size_t i = 0; i < 4; ++i) COMPARE_WITHIN(s->paths[i].stateAt(hit_s + 1e-9).velocity.x, 0.0, 1e-8);
+  for (std::size_t i = 0; i < 4; ++i)
+    COMPARE_WITHIN(s->paths[i].stateAt(hit_s + 1e-9).velocity.x, 0.0, 1e-8);
 }
 
 void SimulatorTest::aHeadOnBreakStaysSymmetrical() {
@@ -159,7 +164,8 @@ void SimulatorTest::aHeadOnBreakStaysSymmetrical() {
 
 void SimulatorTest::randomShotsObeyTheLaws_data() {
   QTest::addColumn<int>("seed");
-  for (int seed = 0; seed < 8; ++seed) QTest::addRow("seed %d", seed) << seed;
+  for (int seed = 0; seed < 8; ++seed)
+    QTest::addRow("seed %d", seed) << seed;
 }
 
 /// A sample; tests/bench/physics plays a hundred thousand.
@@ -170,7 +176,8 @@ void SimulatorTest::randomShotsObeyTheLaws() {
   for (int round = 0; round < 150; ++round) {
     const std::vector<BallState> balls = randomShot(table, random);
     const auto complaint = lawBrokenBy(table, balls);
-    QVERIFY2(complaint.empty(), qPrintable(QString::fromStdString(complaint) + QStringLiteral(" in round %1").arg(round)));
+    QVERIFY2(complaint.empty(),
+             qPrintable(QString::fromStdString(complaint) + QStringLiteral(" in round %1").arg(round)));
   }
 }
 
@@ -182,7 +189,8 @@ void SimulatorTest::theOrderOfTheBallsDoesNotMatter() {
   std::ranges::reverse(balls);
   const auto other = table.run(balls);
   QVERIFY(one.has_value() && other.has_value());
-  for (const FinalBall& ball : one->after) QCOMPARE(finalOf(*other, ball.ball), ball);
+  for (const FinalBall& ball : one->after)
+    QCOMPARE(finalOf(*other, ball.ball), ball);
 }
 
 void SimulatorTest::measuredPositionsThatOverlapALittleArePartedFirst() {
@@ -212,7 +220,7 @@ void SimulatorTest::nonsenseIsRefusedByName() {
            ErrorCode::FieldInvalid);
   QCOMPARE(refusal({{BallName(4), {0.3, 0.0}}}).code, ErrorCode::NotFound);
   QCOMPARE(refusal({{kCueBall, {0.0, 0.0}}}, {0.0, 2.0, 0.4, 0.4, 0.0}).code, ErrorCode::StrikePastMiscue);
-  for (double PhysicsParameters::* field :
+  for (double PhysicsParameters::*field :
        {&PhysicsParameters::slidingFriction, &PhysicsParameters::rollingFriction, &PhysicsParameters::ballRestitution,
         &PhysicsParameters::cushionFriction, &PhysicsParameters::gravity_mps2, &PhysicsParameters::ballMass_kg}) {
     for (const double bad : {-0.1, std::nan(""), HUGE_VAL}) {

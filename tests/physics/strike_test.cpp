@@ -46,16 +46,22 @@ const TablePoint3 kOrigin{0.0, 0.0, 0.028575};
 /// technical proof A.30 (from memory).
 void StrikeTest::cueSpeedMakesThePublishedBallSpeed() {
   PhysicsParameters p = referenceParameters();
-  for (const auto& [offset, ratio, cueAfter] :
-       {std::tuple{0.0, 1.3304, 0.58039}, {0.1, 1.3056, 0.58822}, {0.2, 1.2364, 0.61004}, {0.3, 1.1361, 0.64168},
-        {0.4, 1.0202, 0.67824}, {0.5, 0.90188, 0.71555}}) {
+  for (const auto& [offset, ratio, cueAfter] : {std::tuple{0.0, 1.3304, 0.58039},
+                                                {0.1, 1.3056, 0.58822},
+                                                {0.2, 1.2364, 0.61004},
+                                                {0.3, 1.1361, 0.64168},
+                                                {0.4, 1.0202, 0.67824},
+                                                {0.5, 0.90188, 0.71555}}) {
     const double ball = ballSpeedFromCueSpeed(1.0, offset, p);
     COMPARE_WITHIN(ball, ratio, 6e-5);
     COMPARE_WITHIN(1.0 - ball * p.ballMass_kg / p.cueMass_kg, cueAfter, 2e-5);
     COMPARE_WITHIN(cueSpeedFromBallSpeed(ball, offset, p), 1.0, 1e-14);
   }
-  for (const auto& [restitution, mass, ratio] :
-       {std::tuple{1.0, 0.539, 1.5205}, {0.87, 0.539, 1.4216}, {0.73, 0.539, 1.3152}, {0.75, 0.567, 1.3463}, {0.75, 0.482, 1.2937}}) {
+  for (const auto& [restitution, mass, ratio] : {std::tuple{1.0, 0.539, 1.5205},
+                                                 {0.87, 0.539, 1.4216},
+                                                 {0.73, 0.539, 1.3152},
+                                                 {0.75, 0.567, 1.3463},
+                                                 {0.75, 0.482, 1.2937}}) {
     p.tipRestitution = restitution;
     p.cueMass_kg = mass;
     COMPARE_WITHIN(ballSpeedFromCueSpeed(1.0, 0.0, p), ratio, 6e-5);
@@ -155,9 +161,12 @@ void StrikeTest::aMasseEndsAlongCoriolisLine() {
 void StrikeTest::sidespinOnAnElevatedCueSwervesAsDerived() {
   PhysicsParameters p = cue(0.0);
   p.slateRestitution = 0.0;
-  for (const auto& [elevation, offset, angle] :
-       {std::tuple{3.0, 0.1, 0.3003}, {3.0, 0.5, 1.501}, {5.0, 0.25, 1.253}, {10.0, 0.5, 5.038}, {45.0, 0.25, 14.04},
-        {60.0, 0.5, 40.89}}) {
+  for (const auto& [elevation, offset, angle] : {std::tuple{3.0, 0.1, 0.3003},
+                                                 {3.0, 0.5, 1.501},
+                                                 {5.0, 0.25, 1.253},
+                                                 {10.0, 0.5, 5.038},
+                                                 {45.0, 0.25, 14.04},
+                                                 {60.0, 0.5, 40.89}}) {
     const auto ball = struckBall(kOrigin, {0.0, 1.5, offset, 0.0, radiansFromDegrees(elevation)}, p);
     QVERIFY(ball.has_value());
     const Motion roll = motionAfter(freeMotion(*ball, 0.0, p), p);
@@ -180,8 +189,7 @@ void StrikeTest::theDepartureCanBeAskedFor() {
   const PhysicsParameters p = cue(25.0);
   for (const double departure : {-2.5, 0.0, 1.0, 3.1}) {
     for (const double elevation_deg : {0.0, 8.0, 50.0}) {
-      const Strike strike =
-          strikeDeparting(departure, {0.0, 2.0, -0.35, 0.2, radiansFromDegrees(elevation_deg)}, p);
+      const Strike strike = strikeDeparting(departure, {0.0, 2.0, -0.35, 0.2, radiansFromDegrees(elevation_deg)}, p);
       const auto ball = struckBall(kOrigin, strike, p);
       COMPARE_WITHIN(wrapAngle(direction(planOf(ball->velocity)) - departure), 0.0, 1e-12);
     }
@@ -193,15 +201,15 @@ void StrikeTest::theAimForACurvedWayPassesThroughTheTarget() {
   const TablePoint start{-0.6, 0.1};
   const TablePoint target{0.5, -0.2};
   for (const double elevation_deg : {0.0, 5.0, 20.0, 45.0}) {
-    const auto strike =
-        strikeThrough(start, target, {0.0, 3.0, 0.3, 0.1, radiansFromDegrees(elevation_deg)}, p);
+    const auto strike = strikeThrough(start, target, {0.0, 3.0, 0.3, 0.1, radiansFromDegrees(elevation_deg)}, p);
     QVERIFY(strike.has_value());
     Motion m = freeMotion(*struckBall({start.x, start.y, p.ballRadius_m}, *strike, p), 0.0, p);
     double nearest = 1.0;
     while (m.moves()) {
       for (int i = 0; i < 2000; ++i) {
         const double step = (m.end_s - m.start_s) / 2000.0;
-        const TableSegment chord{planOf(m.positionAt(m.start_s + i * step)), planOf(m.positionAt(m.start_s + (i + 1) * step))};
+        const TableSegment chord{planOf(m.positionAt(m.start_s + i * step)),
+                                 planOf(m.positionAt(m.start_s + (i + 1) * step))};
         nearest = std::min(nearest, distanceToSegment(target, chord));
       }
       m = motionAfter(m, p);

@@ -19,8 +19,7 @@ Position racked(const Table& table, int rows) {
   int number = 1;
   for (int row = 0; row < rows; ++row) {
     for (int i = 0; i <= row; ++i) {
-      const TablePoint place{footSpot(table).x + row * kRadius_m * std::numbers::sqrt3,
-                             (2.0 * i - row) * kRadius_m};
+      const TablePoint place{footSpot(table).x + row * kRadius_m * std::numbers::sqrt3, (2.0 * i - row) * kRadius_m};
       position.push_back({BallName(number++), place});
     }
   }
@@ -93,7 +92,8 @@ void OutcomeTest::withoutATargetAMissIsASafety() {
   QCOMPARE(judgeOutcome(reading, Table{}, kRadius_m, {}).outcome, Outcome::Miss);
 }
 
-/// World standardized rules, regulation on split hits: without evidence the shot counts for the player, a person decides.
+/// World standardized rules, regulation on split hits: without evidence the shot counts for the player, a person
+/// decides.
 void OutcomeTest::aSplitHitAsks() {
   ShotReading reading;
   reading.firstContact = BallName(3);

@@ -87,7 +87,8 @@ void PathFitTest::aLongPathGivesAimAndSpeed() {
   }
 }
 
-/// A straight line through the same points reads the speed low by mu g T / 2. Source: reference sheet on motion, trap 13.
+/// A straight line through the same points reads the speed low by mu g T / 2. Source: reference sheet on motion,
+/// trap 13.
 void PathFitTest::aShortPathIsNotBiased() {
   Random random(5);
   double sum = 0.0;
@@ -99,8 +100,8 @@ void PathFitTest::aShortPathIsNotBiased() {
     const PathFit fit = fitStruckPath(kPlace, path, 1.0);
     QVERIFY(fit.usable);
     sum += fit.speed_mps.value - 2.0;
-    straight += distance(path.front().position, path.back().position) /
-                    (path.back().time_s - path.front().time_s) - 2.0;
+    straight +=
+        distance(path.front().position, path.back().position) / (path.back().time_s - path.front().time_s) - 2.0;
   }
   QVERIFY2(std::abs(sum / kRuns) < 0.02, qPrintable(QString::number(sum / kRuns)));
   QVERIFY(straight / kRuns < -0.1);

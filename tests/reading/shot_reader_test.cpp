@@ -24,8 +24,10 @@ Read readAll(const MeasuredTable& measured, const std::vector<ImageReading>& rea
   ShotReader reader(measured);
   Read read;
   const auto take = [&] {
-    for (ReadShot& shot : reader.takeShots()) read.shots.push_back(std::move(shot));
-    for (Placement& placement : reader.takePlacements()) read.placements.push_back(placement);
+    for (ReadShot& shot : reader.takeShots())
+      read.shots.push_back(std::move(shot));
+    for (Placement& placement : reader.takePlacements())
+      read.placements.push_back(placement);
   };
   for (const ImageReading& reading : readings) {
     reader.feed(reading);
@@ -117,7 +119,9 @@ void ShotReaderTest::aStraightPotIsReadWhole() {
 
 void ShotReaderTest::theOrderOfThreeContactsIsRead() {
   const MeasuredTable measured = nineFeet();
-  Play play(measured, {{kCueBall, {-0.6, -0.2}}, {BallName(1), {0.0, -0.178}}, {BallName(5), {0.03, -0.30}},
+  Play play(measured, {{kCueBall, {-0.6, -0.2}},
+                       {BallName(1), {0.0, -0.178}},
+                       {BallName(5), {0.03, -0.30}},
                        {BallName(9), {0.4, -0.15}}});
   play.strike({1.2, 0.0, 2.5, 0.5});
   const auto readings = play.film(20.0, {60.0, 0.0004, 0.0, 3});
@@ -141,7 +145,8 @@ void ShotReaderTest::theOrderOfThreeContactsIsRead() {
     seenTimes.push_back(event.time_s);
   }
   QCOMPARE(seen, happened);
-  for (std::size_t i = 0; i < times.size(); ++i) QVERIFY(std::abs(times[i] - seenTimes[i]) < 0.008);
+  for (std::size_t i = 0; i < times.size(); ++i)
+    QVERIFY(std::abs(times[i] - seenTimes[i]) < 0.008);
 }
 
 void ShotReaderTest::jitterMakesNoShots() {
@@ -262,8 +267,7 @@ void ShotReaderTest::aBallOnTheJawIsNotPocketed() {
   const TablePoint hangs = pocket.hole - (pocket.holeRadius_m + 0.01) * pocket.inward;
   for (ImageReading& reading : readings) {
     const auto sample = std::ranges::find(reading.balls, BallName(3), &BallSample::ball);
-    const bool past = sample == reading.balls.end() ||
-                      dot(sample->position - hangs, pocket.inward) > 0.0;
+    const bool past = sample == reading.balls.end() || dot(sample->position - hangs, pocket.inward) > 0.0;
     if (!past) continue;
     if (sample == reading.balls.end()) {
       reading.balls.push_back({BallName(3), hangs, 0.0005, true, false});
@@ -327,9 +331,11 @@ void ShotReaderTest::everyBallOfABreakIsFoundAtRest() {
     if (event.kind == EventKind::Pocket) fell.push_back(event.ball);
   }
   QCOMPARE(shot.pocketed.size(), fell.size());
-  for (std::size_t i = 0; i < fell.size(); ++i) QCOMPARE(shot.pocketed[i].ball, fell[i]);
+  for (std::size_t i = 0; i < fell.size(); ++i)
+    QCOMPARE(shot.pocketed[i].ball, fell[i]);
   QCOMPARE(shot.after.size(), position.size() - fell.size());
-  for (const BallAt& at : shot.after) QVERIFY(distance(at.position, play.at(at.ball)) < 0.001);
+  for (const BallAt& at : shot.after)
+    QVERIFY(distance(at.position, play.at(at.ball)) < 0.001);
 }
 
 void ShotReaderTest::readingsInOneGoAndOneByOneAgree() {
@@ -339,7 +345,8 @@ void ShotReaderTest::readingsInOneGoAndOneByOneAgree() {
   play.strike({1.5, pot.aim_rad, 1.8, 0.0});
   const auto readings = play.film(10.0);
   ShotReader atOnce(measured);
-  for (const ImageReading& reading : readings) atOnce.feed(reading);
+  for (const ImageReading& reading : readings)
+    atOnce.feed(reading);
   atOnce.finish();
   const Read stepwise = readAll(measured, readings);
   const auto shots = atOnce.takeShots();

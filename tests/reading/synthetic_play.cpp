@@ -30,7 +30,8 @@ MeasuredTable nineFeet() {
 }
 
 Play::Play(MeasuredTable measured, const Position& position) : measured_(std::move(measured)) {
-  for (const BallAt& at : position) bodies_.push_back({at.ball, at.position, {}, {}, true});
+  for (const BallAt& at : position)
+    bodies_.push_back({at.ball, at.position, {}, {}, true});
 }
 
 Body& Play::body(BallName ball) {

@@ -104,7 +104,8 @@ void ExportTest::everyShotIsOneCsvRowUnderNamedUnits() {
   QCOMPARE(second.size(), header.size());
   const auto value = [&](const std::vector<std::string>& row, const char* column) {
     const auto found = std::ranges::find(header, column);
-    return found == header.end() ? std::string("no such column") : row[static_cast<std::size_t>(found - header.begin())];
+    return found == header.end() ? std::string("no such column")
+                                 : row[static_cast<std::size_t>(found - header.begin())];
   };
   QCOMPARE(value(first, "session"), std::string("Evening"));
   QCOMPARE(value(first, "player"), std::string("Ada"));
@@ -193,7 +194,8 @@ void ExportTest::aGermanLocaleGivesTheSameBytes() {
   const sample::Folder folder;
   QProcess localedef;
   localedef.start("localedef", {"-i", "de_DE", "-f", "UTF-8", QString::fromStdString(folder.file("de_DE.UTF-8"))});
-  if (!localedef.waitForFinished(60'000) || localedef.exitCode() != 0) QSKIP("localedef and the package locales needed");
+  if (!localedef.waitForFinished(60'000) || localedef.exitCode() != 0)
+    QSKIP("localedef and the package locales needed");
   Record record = sample::openOrDie(folder.file("a.sqlite"));
   fill(record);
   QVERIFY(exportRecord(record, {folder.file("plain"), std::nullopt}).has_value());

@@ -62,7 +62,8 @@ void RecordCrashTest::aKillBeforeTheFirstWriteLeavesAFileThatOpens() {
   QProcess appender;
   appender.start(QStringLiteral(FERRULE_RECORD_APPENDER), {QString::fromStdString(path)});
   QVERIFY(appender.waitForStarted(30'000));
-  while (!std::filesystem::exists(path) && appender.state() == QProcess::Running) QTest::qSleep(0);
+  while (!std::filesystem::exists(path) && appender.state() == QProcess::Running)
+    QTest::qSleep(0);
   appender.kill();
   QVERIFY(appender.waitForFinished(30'000));
   Record record = sample::openOrDie(path);

@@ -112,8 +112,9 @@ void RecordFileTest::theEngineIsSetForDurability() {
   OtherProgram other(path);
   QCOMPARE(other.value("PRAGMA journal_mode").toString(), "wal");
   QCOMPARE(other.value("PRAGMA user_version").toInt(), kRecordVersion);
-  QCOMPARE(other.value("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' "
-                       "AND name NOT LIKE 'sqlite_%' AND strict = 0")
+  QCOMPARE(other
+               .value("SELECT count(*) FROM pragma_table_list WHERE schema = 'main' AND type = 'table' "
+                      "AND name NOT LIKE 'sqlite_%' AND strict = 0")
                .toInt(),
            0);
   QVERIFY(record.check().has_value());

@@ -64,7 +64,8 @@ void RecordShotTest::theListShowsTheShotsByNumber() {
   const sample::Folder folder;
   Record record = sample::openOrDie(folder.file("a.sqlite"));
   const auto game = sample::addGame(record);
-  for (const int number : {2, 1, 3}) QVERIFY(record.appendShot(game.frame, sample::shot(number), {}).has_value());
+  for (const int number : {2, 1, 3})
+    QVERIFY(record.appendShot(game.frame, sample::shot(number), {}).has_value());
   const auto shots = record.shots(game.frame);
   QVERIFY(shots.has_value());
   QCOMPARE(shots->size(), std::size_t{3});
@@ -82,8 +83,8 @@ void RecordShotTest::theListShowsTheShotsByNumber() {
   const auto sessions = record.sessions();
   QVERIFY(sessions.has_value());
   QCOMPARE(sessions->size(), std::size_t{1});
-  QCOMPARE(sessions->front(), (SessionSummary{game.session, "Evening", 1'760'000'000'000, "club table 2",
-                                              {"Ada", "Ben"}, 1, 3}));
+  QCOMPARE(sessions->front(),
+           (SessionSummary{game.session, "Evening", 1'760'000'000'000, "club table 2", {"Ada", "Ben"}, 1, 3}));
 }
 
 void RecordShotTest::aSessionKnowsItsTableAndAFrameItsRig() {
@@ -198,7 +199,8 @@ void RecordShotTest::placementsComeBackInOrder() {
   Record record = sample::openOrDie(folder.file("a.sqlite"));
   const auto game = sample::addGame(record);
   const std::vector<Placement> placed{{kCueBall, 31.5, {-0.6, 0.1}}, {BallName(8), 32.0, {0.5, 0.0}}};
-  for (const Placement& placement : placed) QVERIFY(record.addPlacement(game.frame, placement).has_value());
+  for (const Placement& placement : placed)
+    QVERIFY(record.addPlacement(game.frame, placement).has_value());
   const auto back = record.placements(game.frame);
   QVERIFY(back.has_value());
   QCOMPARE(*back, placed);

@@ -19,9 +19,10 @@ ShotReading shot(int number) {
   reading.delivery.aim_rad = Measured{0.1 + 0.001 * number, 0.0004};
   reading.delivery.speed_mps = Measured{2.5, 0.02};
   reading.delivery.side = Measured{-0.125, 0.05};
-  reading.events = {{reading.strike_s + 0.5, EventKind::Ball, kCueBall, BallName(3), {}, {}, {0.2, -0.05}},
-                    {reading.strike_s + 1.0, EventKind::Cushion, kCueBall, {}, CushionName::LeftFoot, {}, {0.6, 0.5}},
-                    {reading.strike_s + 1.5, EventKind::Pocket, BallName(3), {}, {}, PocketName::FootRight, {1.1, -0.5}}};
+  reading.events = {
+      {reading.strike_s + 0.5, EventKind::Ball, kCueBall, BallName(3), {}, {}, {0.2, -0.05}},
+      {reading.strike_s + 1.0, EventKind::Cushion, kCueBall, {}, CushionName::LeftFoot, {}, {0.6, 0.5}},
+      {reading.strike_s + 1.5, EventKind::Pocket, BallName(3), {}, {}, PocketName::FootRight, {1.1, -0.5}}};
   reading.firstContact = BallName(3);
   reading.pocketed = {{BallName(3), PocketName::FootRight}};
   reading.target = Target{BallName(3), PocketName::FootRight, 0.35, -0.004, MissSide::Over};

@@ -24,7 +24,16 @@ void TrackBlobTest::theDocumentedBytesAreReadAsTheirNumbers() {
   // Two samples: t = 1.000000 and 1.016667 s; x = -0.001 and 0.5 m; y = 0 and -0.00001 m; u = 0.0004 m; seen: 2nd only.
   // 1000000 -> zig-zag 2000000 -> 80 89 7a; 16667 - 1000000 = -983333 -> zig-zag 1966665 -> c9 84 78.
   // x: -100 -> 199 -> c7 01; 50100 -> 100200 -> e8 8e 06. y: 0 -> 00; -1 -> 01. u: 40 -> 80 -> 50; 0 -> 00. seen: 02.
-  const QByteArray body = QByteArray::fromHex("02" "80897a" "c98478" "c701" "e88e06" "00" "01" "5000" "02");
+  const QByteArray body = QByteArray::fromHex(
+      "02"
+      "80897a"
+      "c98478"
+      "c701"
+      "e88e06"
+      "00"
+      "01"
+      "5000"
+      "02");
   const auto track = unpackTrack(BallName(7), QByteArray(1, '\x01') + qCompress(body));
   QVERIFY(track.has_value());
   QCOMPARE(track->ball, BallName(7));
@@ -60,7 +69,8 @@ void TrackBlobTest::aTrackComesBackWithinHalfAStepOfTheGrid() {
 
 void TrackBlobTest::packingWhatWasUnpackedGivesTheSameBytes() {
   Track track{kCueBall, {}};
-  for (int i = 0; i < 500; ++i) track.samples.push_back({i / 59.94, {0.0123456 * i, -0.3}, 0.00041, true});
+  for (int i = 0; i < 500; ++i)
+    track.samples.push_back({i / 59.94, {0.0123456 * i, -0.3}, 0.00041, true});
   const QByteArray once = packTrack(track);
   const auto back = unpackTrack(kCueBall, once);
   QVERIFY(back.has_value());
@@ -75,13 +85,15 @@ void TrackBlobTest::anEmptyTrackIsATrack() {
 
 void TrackBlobTest::aRestingBallTakesFewBytes() {
   Track track{BallName(4), {}};
-  for (int i = 0; i < 600; ++i) track.samples.push_back({std::round(i / 60.0 * 1e6) / 1e6, {0.3, 0.2}, 0.0003, true});
+  for (int i = 0; i < 600; ++i)
+    track.samples.push_back({std::round(i / 60.0 * 1e6) / 1e6, {0.3, 0.2}, 0.0003, true});
   QVERIFY2(packTrack(track).size() < 100, "ten seconds at rest");
 }
 
 void TrackBlobTest::damagedBytesAreRefused() {
   Track track{kCueBall, {}};
-  for (int i = 0; i < 50; ++i) track.samples.push_back({i / 60.0, {0.01 * i, 0.0}, 0.0004, true});
+  for (int i = 0; i < 50; ++i)
+    track.samples.push_back({i / 60.0, {0.01 * i, 0.0}, 0.0004, true});
   const QByteArray sound = packTrack(track);
   QVERIFY(!unpackTrack(kCueBall, {}).has_value());
   QVERIFY(!unpackTrack(kCueBall, sound.left(3)).has_value());

@@ -28,7 +28,8 @@ void BallTest::namesSurviveWritingAndReading() {
 }
 
 void BallTest::wordsThatAreNoBallAreNothing() {
-  for (const char* text : {"", "0", "16", "-1", "+3", " 3", "3 ", "03x", "1e0", "Cue", "eight", "99999999999999999999"}) {
+  for (const char* text :
+       {"", "0", "16", "-1", "+3", " 3", "3 ", "03x", "1e0", "Cue", "eight", "99999999999999999999"}) {
     QVERIFY2(!ballFromText(text), text);
   }
 }
@@ -59,7 +60,8 @@ void BallTest::solidAndStripeOfOnePairShareTheirColour() {
   const BallSet balls = poolBalls();
   for (std::size_t number = 1; number <= 7; ++number) {
     QVERIFY(balls.colours[number] == balls.colours[number + 8]);
-    for (std::size_t other = 1; other < number; ++other) QVERIFY(balls.colours[number] != balls.colours[other]);
+    for (std::size_t other = 1; other < number; ++other)
+      QVERIFY(balls.colours[number] != balls.colours[other]);
   }
 }
 

@@ -95,10 +95,11 @@ void MeasuredTableTest::cueTagsAreRead() {
 }
 
 void MeasuredTableTest::optionalSizesReplaceTheUsualOnes() {
-  const auto measured = parseMeasuredTable(
-      with("\"tag_black_side\"", "\"corner_pocket_mouth\": 110, \"side_pocket_mouth\": 125, "
-                                 "\"nose_height_above_cloth\": 36.5, \"ball_mass_g\": 165, \"tag_black_side\""),
-      "table.json");
+  const auto measured =
+      parseMeasuredTable(with("\"tag_black_side\"",
+                              "\"corner_pocket_mouth\": 110, \"side_pocket_mouth\": 125, "
+                              "\"nose_height_above_cloth\": 36.5, \"ball_mass_g\": 165, \"tag_black_side\""),
+                         "table.json");
   QVERIFY(measured.has_value());
   QVERIFY(near(measured->table.corner.mouth_m, 0.110));
   QVERIFY(near(measured->table.side.mouth_m, 0.125));
@@ -125,8 +126,9 @@ void MeasuredTableTest::aPresetNeedsNoFile() {
 }
 
 void MeasuredTableTest::whatIsWrittenReadsTheSame() {
-  const std::string coloured = with(
-      "\"tag_black_side\"", "\"corner_pocket_shelf\": 41.3, \"ball_colours\": {\"4\": \"#ff80a0\"}, \"tag_black_side\"");
+  const std::string coloured =
+      with("\"tag_black_side\"",
+           "\"corner_pocket_shelf\": 41.3, \"ball_colours\": {\"4\": \"#ff80a0\"}, \"tag_black_side\"");
   for (const std::string& text : {kWhole, coloured}) {
     const auto first = parseMeasuredTable(text, "first");
     QVERIFY(first.has_value());
@@ -173,8 +175,7 @@ void MeasuredTableTest::aSlipIsNamed_data() {
   row("a corner as text", "[1080, 701]]", "[1080, \"701\"]]", invalid, "tags[id 3].corners");
   row("a corner in metres", "[1080, 701]]", "[1.080, 0.701]]", invalid, "tags[id 3].corners");
   row("a corner outside every hall", "[1080, 701]]", "[1080, 70100]]", invalid, "tags[id 3].corners");
-  row("a squeezed tag", "[-1080, -781], [-1160, -781]", "[-1050, -775], [-1130, -775]", invalid,
-      "tags[id 0].corners");
+  row("a squeezed tag", "[-1080, -781], [-1160, -781]", "[-1050, -775], [-1130, -775]", invalid, "tags[id 0].corners");
   row("corners the wrong way round", "[[-1160, -701], [-1080, -701], [-1080, -781], [-1160, -781]]",
       "[[-1160, -781], [-1080, -781], [-1080, -701], [-1160, -701]]", invalid,
       "tags[id 0].corners: counter-clockwise as seen from above");
@@ -216,8 +217,8 @@ void MeasuredTableTest::aBrokenFileNamesItsLine() {
   const auto cut = parseMeasuredTable(kWhole.substr(0, kWhole.find("\"ball_diameter\"")), "table.json");
   QCOMPARE(cut.error().code, ErrorCode::FileMalformed);
   QCOMPARE(cut.error().detail, std::string("line 5"));
-  for (const char* text : {"NaN", "{\"table_length_nose_to_nose\": NaN}", "[1, 2]", "1", "\"9ft\"", "<xml/>", "\xff\xfe",
-                           "{\"table_length_nose_to_nose\": 1e999}", "{\"a\": \"\xff\"}"}) {
+  for (const char* text : {"NaN", "{\"table_length_nose_to_nose\": NaN}", "[1, 2]", "1", "\"9ft\"", "<xml/>",
+                           "\xff\xfe", "{\"table_length_nose_to_nose\": 1e999}", "{\"a\": \"\xff\"}"}) {
     const auto broken = parseMeasuredTable(text, "table.json");
     QVERIFY2(!broken.has_value(), text);
     QVERIFY2(broken.error().code == ErrorCode::FileMalformed, text);

@@ -63,8 +63,7 @@ void PocketTest::mouthsAreAsWideAsTheirShapes() {
     const double expected_m = isSidePocket(pocket.name) ? table.side.mouth_m : table.corner.mouth_m;
     QVERIFY(std::abs(mouth_m - expected_m) < kTiny);
     QCOMPARE(pocket.mouth_m, expected_m);
-    const TablePoint middle =
-        pocket.facings[0].start + 0.5 * (pocket.facings[1].start - pocket.facings[0].start);
+    const TablePoint middle = pocket.facings[0].start + 0.5 * (pocket.facings[1].start - pocket.facings[0].start);
     QVERIFY(distance(middle, pocket.mouth) < kTiny);
   }
 }
@@ -100,8 +99,8 @@ void PocketTest::facingsLeaveTheClothBehindThem() {
       QVERIFY(dot(facing.end - facing.start, pocket.inward) > 0.0);
       QVERIFY(!onPlayingSurface(table, facing.end));
       // It ends where the cushion ends, at the rail.
-      const double behind_m = std::max(std::abs(facing.end.x) - table.length_m / 2.0,
-                                       std::abs(facing.end.y) - table.width_m / 2.0);
+      const double behind_m =
+          std::max(std::abs(facing.end.x) - table.length_m / 2.0, std::abs(facing.end.y) - table.width_m / 2.0);
       QVERIFY(std::abs(behind_m - table.cushionWidth_m) < kTiny);
     }
   }

@@ -91,8 +91,8 @@ void RackTest::aNineBallRackHasTheOneInFrontAndTheNineInTheMiddle() {
   QVERIFY(near(placeOf(rack, 9), 0.635 + 0.09899, 0.0));
 }
 
-/// Source: reported world rules of 2025, nine-ball: the 9 on the foot spot. The 1 is then 1.4221 surface widths from the
-/// head cushion of a 9-foot table, worked out by hand.
+/// Source: reported world rules of 2025, nine-ball: the 9 on the foot spot. The 1 is then 1.4221 surface widths from
+/// the head cushion of a 9-foot table, worked out by hand.
 void RackTest::theNineMayStandOnTheFootSpot() {
   const Position rack = rackedWithSeed(RackKind::NineBall, 3, {.nineOnFootSpot = true});
   QVERIFY(near(placeOf(rack, 9), 0.635, 0.0));

@@ -85,7 +85,8 @@ void TableTest::thereAreEighteenSights() {
   const auto points = sights(Table{});
   QCOMPARE(points.size(), std::size_t{18});
   for (std::size_t i = 0; i < points.size(); ++i) {
-    for (std::size_t j = 0; j < i; ++j) QVERIFY(distance(points[i], points[j]) > 0.1);
+    for (std::size_t j = 0; j < i; ++j)
+      QVERIFY(distance(points[i], points[j]) > 0.1);
   }
   // Counter-clockwise around the table's centre.
   for (std::size_t i = 1; i < points.size(); ++i) {
@@ -95,8 +96,8 @@ void TableTest::thereAreEighteenSights() {
   }
 }
 
-/// Source: world equipment specification, sights: 317.5 mm (12.5 inches) on a 9-foot table, 292.1 mm (11.5 inches) on the
-/// 8-foot table of 92 inches; the side pocket takes one place on each long rail.
+/// Source: world equipment specification, sights: 317.5 mm (12.5 inches) on a 9-foot table, 292.1 mm (11.5 inches) on
+/// the 8-foot table of 92 inches; the side pocket takes one place on each long rail.
 void TableTest::sightsStandOneEighthOfTheLengthApart() {
   for (const auto& [name, spacing_m] : {std::pair{"9ft", 0.3175}, std::pair{"8ft-tournament", 0.2921}}) {
     const auto points = sights(tableOfSize(*tableSizeNamed(name)));
@@ -129,7 +130,8 @@ void TableTest::cushionsEndAtThePocketsNosePoints() {
   for (const Cushion& cushion : cushions(table)) {
     for (const TablePoint& end : {cushion.nose.start, cushion.nose.end}) {
       for (const Pocket& pocket : pockets(table)) {
-        for (const TableSegment& facing : pocket.facings) met += same(facing.start, end) ? 1 : 0;
+        for (const TableSegment& facing : pocket.facings)
+          met += same(facing.start, end) ? 1 : 0;
       }
     }
   }

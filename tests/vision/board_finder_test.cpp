@@ -28,7 +28,7 @@ class BoardFinderTest : public QObject {
 namespace {
 
 constexpr int kFine = 6;
-constexpr int kSquare = 60;   // of the print, px
+constexpr int kSquare = 60;  // of the print, px
 constexpr int kMargin = 60;
 
 /// The print of a ChArUco board drawn square by square, so that its layout is known without the library's own drawing.
@@ -71,7 +71,8 @@ Scene slanted(const cv::Mat& print, cv::Size size) {
   const std::vector<cv::Point2f> from{{-0.5F, -0.5F}, {w - 0.5F, -0.5F}, {w - 0.5F, h - 0.5F}, {-0.5F, h - 0.5F}};
   const std::vector<cv::Point2f> to{{42.3F, 31.7F}, {610.2F, 55.1F}, {587.6F, 441.9F}, {58.8F, 452.4F}};
   std::vector<cv::Point2f> fineTo;
-  for (const cv::Point2f& p : to) fineTo.emplace_back((p.x + 0.5F) * kFine - 0.5F, (p.y + 0.5F) * kFine - 0.5F);
+  for (const cv::Point2f& p : to)
+    fineTo.emplace_back((p.x + 0.5F) * kFine - 0.5F, (p.y + 0.5F) * kFine - 0.5F);
   cv::Mat fine;
   cv::warpPerspective(print, fine, cv::getPerspectiveTransform(from, fineTo), size * kFine, cv::INTER_LINEAR,
                       cv::BORDER_CONSTANT, 140);
@@ -112,7 +113,8 @@ void BoardFinderTest::charucoCornersAreWhereTheyWereDrawn() {
     y += corner.pixel.y - truth.y;
     squares += std::pow(distance(corner.pixel, truth), 2);
   }
-  QVERIFY2(std::abs(x / 24) < 0.05 && std::abs(y / 24) < 0.05, qPrintable(QStringLiteral("%1 %2").arg(x / 24).arg(y / 24)));
+  QVERIFY2(std::abs(x / 24) < 0.05 && std::abs(y / 24) < 0.05,
+           qPrintable(QStringLiteral("%1 %2").arg(x / 24).arg(y / 24)));
   QVERIFY2(std::sqrt(squares / 24) < 0.1, qPrintable(QString::number(std::sqrt(squares / 24))));
 }
 

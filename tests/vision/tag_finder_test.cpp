@@ -97,8 +97,8 @@ MeasuredTable tableOfFour() {
 
 /// Markers of 30 and 120 px in one picture: each corner within 0.35 px.
 void TagFinderTest::smallAndLargeTagsAreFoundToAThirdOfAPixel() {
-  const std::vector<Placed> placed{{5, {60.37, 50.61}, 30.0, 0.13}, {7, {200.2, 90.7}, 120.0, -0.2},
-                                   {9, {420.8, 60.1}, 45.0, 0.4}};
+  const std::vector<Placed> placed{
+      {5, {60.37, 50.61}, 30.0, 0.13}, {7, {200.2, 90.7}, 120.0, -0.2}, {9, {420.8, 60.1}, 45.0, 0.4}};
   const auto found = TagFinder::forDictionary("DICT_4X4_50")->find(render(placed, {560, 300}));
   QCOMPARE(found.size(), placed.size());
   for (std::size_t i = 0; i < placed.size(); ++i) {
@@ -171,7 +171,8 @@ void TagFinderTest::aHiddenTagIsLeftOut() {
   placed.pop_back();
   auto survey = TagSurvey::of(tableOfFour(), "table.json").value();
   const cv::Mat picture = render(placed, {640, 480});
-  for (int i = 0; i < 20; ++i) survey.add(picture);
+  for (int i = 0; i < 20; ++i)
+    survey.add(picture);
   QVERIFY(!survey.enough());
   const auto tags = survey.result("film.mp4");
   QVERIFY(tags.has_value());
