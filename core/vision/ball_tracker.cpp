@@ -51,17 +51,16 @@ class BallTracker::Impl {
     interval_s_ = images_ > 0 ? time_s - time_s_ : 0.0;
     time_s_ = time_s;
     if (images_ == 0) start_s_ = time_s;
-    cv::resize(picture, small_, {rig_.lens.size.width / scale_.factor, rig_.lens.size.height / scale_.factor}, 0, 0,
-               cv::INTER_AREA);
-    if (images_ == 0) cloth_.start(small_);
-    away_ = cloth_.difference(small_);
+    smallIsFresh_ = false;
+    awayIsFresh_ = false;
+    if (images_ == 0) cloth_.start(small());
 
     queue_.begin(number, time_s);
     for (BallTrack& track : tracks_) {
       if (track.state == TrackState::Resting) watchResting(track);
     }
     search();
-    if (images_ % 8 == 0) cloth_.learn(small_, occupied());
+    if (images_ % 8 == 0) cloth_.learn(small(), occupied());
     ++images_;
     release(kLag_s);
   }
@@ -71,6 +70,28 @@ class BallTracker::Impl {
   std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
 
  private:
+  /// The shrunk picture and its difference from the cloth, made when first asked for: while every ball rests undisturbed
+  /// most images need neither.
+  const cv::Mat& small() {
+    if (!smallIsFresh_) {
+      cv::resize(picture_, small_, smallSize(), 0, 0, cv::INTER_AREA);
+      smallIsFresh_ = true;
+    }
+    return small_;
+  }
+
+  const cv::Mat& away() {
+    if (!awayIsFresh_) {
+      away_ = cloth_.difference(small());
+      awayIsFresh_ = true;
+    }
+    return away_;
+  }
+
+  [[nodiscard]] cv::Size smallSize() const {
+    return {rig_.lens.size.width / scale_.factor, rig_.lens.size.height / scale_.factor};
+  }
+
   [[nodiscard]] double radius_m() const { return measured_.balls.radius_m(); }
 
   void record(const BallTrack& track, bool seen) {
@@ -78,14 +99,14 @@ class BallTracker::Impl {
   }
 
   [[nodiscard]] double uncertaintyOf(const BallTrack& track, bool seen) const {
-    constexpr double kSystematic_m = 0.0003;  // outline model and cloth: what repeats from image to image
+    constexpr double kSystematic_px = 0.3;  // shading, shadow and compression: what repeats from image to image
     double own_m = track.standardUncertainty_m;
     if (track.state == TrackState::Resting && track.rest.count() > 1)
       own_m /= std::sqrt(std::min(track.rest.count(), 9));
     if (!seen && track.state != TrackState::Resting) {
       own_m = std::hypot(own_m, 0.002 + 0.3 * (time_s_ - track.lastSeen_s) * length(track.velocity_mps));
     }
-    return std::hypot(own_m, kSystematic_m);
+    return std::hypot(own_m, kSystematic_px * std::sqrt(std::abs(track.outline.tableFromImage.determinant())));
   }
 
   [[nodiscard]] std::vector<Silhouette> neighboursOf(const BallTrack& track, TablePoint at) const {
@@ -97,8 +118,8 @@ class BallTracker::Impl {
     return neighbours;
   }
 
-  [[nodiscard]] double coverOf(const BallTrack& track) const {
-    return coveredShare(away_, cloth_.surface(), scale_, track.outline, CandidateFinder::kFaint);
+  [[nodiscard]] double coverOf(const BallTrack& track) {
+    return coveredShare(away(), cloth_.surface(), scale_, track.outline, CandidateFinder::kFaint);
   }
 
   [[nodiscard]] bool undisturbed(const BallTrack& track) const {
@@ -211,7 +232,7 @@ class BallTracker::Impl {
     const ImagePoint centre = scale_.toSmall(outline->centre);
     return cv::Rect(static_cast<int>(centre.x - reach_px), static_cast<int>(centre.y - reach_px),
                     static_cast<int>(2.0 * reach_px) + 1, static_cast<int>(2.0 * reach_px) + 1) &
-           cv::Rect(0, 0, small_.cols, small_.rows);
+           cv::Rect(0, 0, smallSize().width, smallSize().height);
   }
 
   void search() {
@@ -226,13 +247,13 @@ class BallTracker::Impl {
       region |= gateOf(track);
       clusters = clusters || track.state == TrackState::Moving;
     }
-    if (lookRound) region = cv::Rect(0, 0, small_.cols, small_.rows);
+    if (lookRound) region = cv::Rect(0, 0, smallSize().width, smallSize().height);
     if (region.empty()) {
       match({}, {});
       return;
     }
     std::vector<Silhouette> known;
-    cv::Mat unexplained = away_.clone();
+    cv::Mat unexplained = away().clone();
     for (const BallTrack& track : tracks_) {
       const bool seenNow = track.lastSeen_s == time_s_;
       if (track.state == TrackState::Resting || (track.state == TrackState::Moving && seenNow)) {
@@ -241,7 +262,7 @@ class BallTracker::Impl {
       }
     }
     std::vector<BallCandidate> candidates =
-        finder_.find(picture_, small_, unexplained, region, known, white_, clusters);
+        finder_.find(picture_, small(), unexplained, region, known, white_, clusters);
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < tracks_.size(); ++i) {
       const BallTrack& track = tracks_[i];
@@ -430,9 +451,9 @@ class BallTracker::Impl {
     white_.level += rate * (candidate.colours.brightWhite - white_.level);
   }
 
-  [[nodiscard]] cv::Mat occupied() const {
+  [[nodiscard]] cv::Mat occupied() {
     cv::Mat occupied;
-    cv::dilate(away_ > 2 * CandidateFinder::kAway, occupied, cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
+    cv::dilate(away() > 2 * CandidateFinder::kAway, occupied, cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
     for (const BallTrack& track : tracks_) {
       if (track.state == TrackState::Gone) continue;
       fillDisc(occupied, scale_, track.outline, 1.5, 255);
@@ -459,7 +480,9 @@ class BallTracker::Impl {
 
   cv::Mat picture_;
   cv::Mat small_;
+  bool smallIsFresh_ = false;
   cv::Mat away_;
+  bool awayIsFresh_ = false;
   long images_ = 0;
   double start_s_ = 0.0;
   double time_s_ = 0.0;

@@ -180,19 +180,12 @@ void ClothModel::start(const cv::Mat& small) {
 }
 
 cv::Mat ClothModel::difference(const cv::Mat& small) const {
-  cv::Mat away(small.rows, small.cols, CV_8U);
-  for (int y = 0; y < small.rows; ++y) {
-    const uchar* a = small.ptr<uchar>(y);
-    const uchar* b = cloth_.ptr<uchar>(y);
-    const uchar* s = surface_.ptr<uchar>(y);
-    uchar* d = away.ptr<uchar>(y);
-    for (int x = 0; x < small.cols; ++x) {
-      const int blue = std::abs(a[3 * x] - b[3 * x]);
-      const int green = std::abs(a[3 * x + 1] - b[3 * x + 1]);
-      const int red = std::abs(a[3 * x + 2] - b[3 * x + 2]);
-      d[x] = static_cast<uchar>(std::max({blue, green, red}) & s[x]);
-    }
-  }
+  cv::Mat apart;
+  cv::absdiff(small, cloth_, apart);
+  std::array<cv::Mat, 3> channels;
+  cv::split(apart, channels.data());
+  cv::Mat away = cv::max(channels[0], cv::max(channels[1], channels[2]));
+  cv::bitwise_and(away, surface_, away);
   return away;
 }
 

@@ -93,7 +93,7 @@ class Ray {
   /// its number, its stripe, a highlight or a shadow's border, and only the outline as a whole tells which.
   void addEdges(int ray, double leastContrast, std::vector<Edge>& edges) const {
     constexpr int kReach = 2;              // one pixel each way
-    constexpr float kOfStrongest = 0.25F;  // what counts as fast, of the ray's fastest change
+    constexpr float kOfStrongest = 0.12F;  // what counts as fast, of the ray's fastest change
     constexpr float kFullContrast = 25.0F;
     constexpr int kMostEdges = 4;
     std::array<float, kMost> change{};
