@@ -32,19 +32,31 @@ TablePoint BallTrack::predicted(double time_s) const {
 }
 
 void BallTrack::see(const BallCandidate& candidate, double time_s) {
-  if (!fixes.empty()) {
-    const double dt = time_s - lastSeen_s;
-    if (dt > 0.0) {
-      const TableVector measured_mps = (candidate.position - position) / dt;
-      const double innovation_m = distance(candidate.position, predicted(time_s));
-      // On its expected way the speed is smoothed; after a contact it starts anew.
-      const double expected_m = 0.003 + 0.05 * length(velocity_mps) * dt;
-      velocity_mps = innovation_m < expected_m && fixes.size() > 2 ? 0.5 * (velocity_mps + measured_mps) : measured_mps;
+  TablePoint place = candidate.position;
+  const double dt = time_s - lastSeen_s;
+  if (!fixes.empty() && dt > 0.0) {
+    const TablePoint expected = predicted(time_s);
+    const TableVector innovation = candidate.position - expected;
+    const TableVector measured_mps = (candidate.position - position) / dt;
+    // On its expected way the speed is smoothed; after a contact it starts anew.
+    const double expected_m = 0.003 + 0.05 * length(velocity_mps) * dt;
+    // A ball of the cloth's colour is placed to some millimetres only, so its way is believed more than one sight.
+    constexpr double kFaintReach_m = 0.02;
+    constexpr double kFaintPlaceGain = 0.4;
+    constexpr double kFaintSpeedGain = 0.2;
+    if (candidate.faint && state == TrackState::Moving && fixes.size() > 3 && length(innovation) < kFaintReach_m) {
+      velocity_mps = velocity_mps + (kFaintSpeedGain / dt) * innovation;
+      place = expected + kFaintPlaceGain * innovation;
+    } else if (length(innovation) < expected_m && fixes.size() > 2) {
+      velocity_mps = 0.5 * (velocity_mps + measured_mps);
+    } else {
+      velocity_mps = measured_mps;
     }
   }
-  position = candidate.position;
+  position = place;
   outline = candidate.outline;
-  standardUncertainty_m = candidate.standardUncertainty_m;
+  constexpr double kFaintUncertainty_m = 0.0025;
+  standardUncertainty_m = candidate.standardUncertainty_m + (candidate.faint ? kFaintUncertainty_m : 0.0);
   lastSeen_s = time_s;
   missed = 0;
   ++hits;
@@ -53,7 +65,7 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   quality = std::max(candidate.quality(), 0.98 * quality + 0.02 * candidate.quality());
   faint = candidate.faint;
   if (candidate.alone) ++aloneHits;
-  fixes.push_back({time_s, candidate.position});
+  fixes.push_back({time_s, place});
   if (fixes.size() > kMostFixes) fixes.pop_front();
   constexpr double kNewLook_m = 0.003;
   constexpr int kLooksAtOnce = 12;

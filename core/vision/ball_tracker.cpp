@@ -70,8 +70,8 @@ class BallTracker::Impl {
   std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
 
  private:
-  /// The shrunk picture and its difference from the cloth, made when first asked for: while every ball rests undisturbed
-  /// most images need neither.
+  /// The shrunk picture and its difference from the cloth, made when first asked for: while every ball rests
+  /// undisturbed most images need neither.
   const cv::Mat& small() {
     if (!smallIsFresh_) {
       cv::resize(picture_, small_, smallSize(), 0, 0, cv::INTER_AREA);
@@ -365,6 +365,8 @@ class BallTracker::Impl {
   }
 
   void beginTrack(const BallCandidate& candidate) {
+    // Among arms and cues many things look round; a ball that comes late lies alone or shows nearly all its rim.
+    if (!opening() && !candidate.alone && candidate.fit.support < 0.8) return;
     if (candidate.belief() < 0.4 || *std::ranges::max_element(candidate.names) < -12.0) return;
     for (const BallTrack& track : tracks_) {
       if (track.state != TrackState::Gone && track.state != TrackState::Hidden &&

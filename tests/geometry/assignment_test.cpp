@@ -24,18 +24,21 @@ void AssignmentTest::costsAsMuchAsTheBestOfAllOrders() {
   Random random(7);
   for (int round = 0; round < 50; ++round) {
     Eigen::MatrixXd costs(4, 5);
-    for (int i = 0; i < costs.size(); ++i) costs(i) = random.uniform() * 10.0 - 5.0;
+    for (int i = 0; i < costs.size(); ++i)
+      costs(i) = random.uniform() * 10.0 - 5.0;
     std::vector<int> order(5);
     std::iota(order.begin(), order.end(), 0);
     double best = 1e9;
     do {
       double sum = 0.0;
-      for (int row = 0; row < 4; ++row) sum += costs(row, order[static_cast<std::size_t>(row)]);
+      for (int row = 0; row < 4; ++row)
+        sum += costs(row, order[static_cast<std::size_t>(row)]);
       best = std::min(best, sum);
     } while (std::next_permutation(order.begin(), order.end()));
     const std::vector<int> columns = assignCheapest(costs);
     double sum = 0.0;
-    for (int row = 0; row < 4; ++row) sum += costs(row, columns[static_cast<std::size_t>(row)]);
+    for (int row = 0; row < 4; ++row)
+      sum += costs(row, columns[static_cast<std::size_t>(row)]);
     QVERIFY(std::abs(sum - best) < 1e-9);
     QVERIFY(std::set<int>(columns.begin(), columns.end()).size() == 4);
   }

@@ -22,8 +22,7 @@ Rig overheadRig() {
 namespace {
 
 cv::Vec3d colourOf(const DrawnBall& ball, const Silhouette& outline, double x, double y, cv::Vec3d behind) {
-  const Eigen::Vector2d within =
-      outline.shape.inverse() * Eigen::Vector2d(x - outline.centre.x, y - outline.centre.y);
+  const Eigen::Vector2d within = outline.shape.inverse() * Eigen::Vector2d(x - outline.centre.x, y - outline.centre.y);
   const double rho = within.norm();
   if (rho >= 1.0) {
     // Soft and to one side, as a lamp beside the camera throws it.
@@ -43,7 +42,8 @@ cv::Mat drawBalls(const Rig& rig, cv::Vec3d cloth, std::span<const DrawnBall> ba
   for (int moment = 0; moment < kMoments; ++moment) {
     const double share = (moment + 0.5) / kMoments - 0.5;
     std::vector<Silhouette> outlines;
-    for (const DrawnBall& ball : balls) outlines.push_back(*silhouetteOf(rig, ball.position + share * ball.streak, radius_m));
+    for (const DrawnBall& ball : balls)
+      outlines.push_back(*silhouetteOf(rig, ball.position + share * ball.streak, radius_m));
     for (int y = 0; y < sum.rows; ++y) {
       for (int x = 0; x < sum.cols; ++x) {
         cv::Vec3d pixel = cloth;
@@ -56,7 +56,8 @@ cv::Mat drawBalls(const Rig& rig, cv::Vec3d cloth, std::span<const DrawnBall> ba
             const double px = x + (i % kPoints + 0.5) / kPoints - 0.5;
             const double py = y + (i / kPoints + 0.5) / kPoints - 0.5;
             cv::Vec3d point = cloth;
-            for (std::size_t b = 0; b < balls.size(); ++b) point = colourOf(balls[b], outlines[b], px, py, point);
+            for (std::size_t b = 0; b < balls.size(); ++b)
+              point = colourOf(balls[b], outlines[b], px, py, point);
             pixel += point / static_cast<double>(kPoints * kPoints);
           }
         }

@@ -18,12 +18,12 @@ constexpr double kRadius_m = 0.028575;
 NameLikelihood likelihoodOf(int number, double patch) {
   const Rig rig = overheadRig();
   const BallColour pattern = poolBalls().colours[static_cast<std::size_t>(number)];
-  const std::array balls{DrawnBall{{0.1, 0.1},
-                                   {static_cast<double>(pattern.blue), static_cast<double>(pattern.green),
-                                    static_cast<double>(pattern.red)},
-                                   patch,
-                                   {},
-                                   0.0}};
+  const std::array balls{DrawnBall{
+      {0.1, 0.1},
+      {static_cast<double>(pattern.blue), static_cast<double>(pattern.green), static_cast<double>(pattern.red)},
+      patch,
+      {},
+      0.0}};
   const cv::Mat picture = drawBalls(rig, {150.0, 90.0, 30.0}, balls, kRadius_m);
   return likelihoodOfNames(coloursOf(picture, *silhouetteOf(rig, {0.1, 0.1}, kRadius_m), {}), poolBalls());
 }
@@ -44,11 +44,13 @@ class BallColourTest : public QObject {
 };
 
 void BallColourTest::eachSolidIsItsOwnLikeliestName() {
-  for (int number = 1; number <= 8; ++number) QCOMPARE(likeliest(likelihoodOf(number, 0.25)), number);
+  for (int number = 1; number <= 8; ++number)
+    QCOMPARE(likeliest(likelihoodOf(number, 0.25)), number);
 }
 
 void BallColourTest::muchWhiteMakesAStripe() {
-  for (int number = 9; number <= 15; ++number) QCOMPARE(likeliest(likelihoodOf(number, 0.65)), number);
+  for (int number = 9; number <= 15; ++number)
+    QCOMPARE(likeliest(likelihoodOf(number, 0.65)), number);
 }
 
 void BallColourTest::theCueBallIsWhite() {
