@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <opencv2/core.hpp>
 
 namespace ferrule {
 
@@ -79,6 +80,21 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
     ++looks;
     lastLook = position;
   }
+}
+
+bool BallTrack::undisturbed(const cv::Mat& picture) const {
+  constexpr double kNoise = 1.5;  // mean grey levels that a film's compression adds by itself
+  if (patch.empty()) return false;
+  return cv::norm(picture(patchArea), patch, cv::NORM_L1) / (3.0 * patchArea.area()) < kNoise;
+}
+
+void BallTrack::keepPatch(const cv::Mat& picture) {
+  const double reach = 1.25 * outline.radius_px();
+  const int side = static_cast<int>(2.0 * reach) + 1;
+  const cv::Rect area(static_cast<int>(outline.centre.x - reach), static_cast<int>(outline.centre.y - reach), side,
+                      side);
+  patchArea = area & cv::Rect(0, 0, picture.cols, picture.rows);
+  patch = patchArea.empty() ? cv::Mat() : picture(patchArea).clone();
 }
 
 std::optional<TablePoint> BallTrack::stoodStill() const {

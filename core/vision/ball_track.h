@@ -72,6 +72,10 @@ struct BallTrack {
   [[nodiscard]] TablePoint predicted(double time_s) const;
   /// Takes a sight of it.
   void see(const BallCandidate& candidate, double time_s);
+  /// Whether the picture still shows at its place what it showed when it came to rest.
+  [[nodiscard]] bool undisturbed(const cv::Mat& picture) const;
+  /// Remembers what its place looks like now.
+  void keepPatch(const cv::Mat& picture);
   /// Whether its newest fixes stand still; then their mean.
   [[nodiscard]] std::optional<TablePoint> stoodStill() const;
 };

@@ -8,6 +8,7 @@
 #include "core/base/contract.h"
 #include "core/geometry/assignment.h"
 #include "core/vision/ball_candidates.h"
+#include "core/vision/ball_limits.h"
 #include "core/vision/ball_track.h"
 #include "core/vision/cloth_model.h"
 #include "core/vision/disc_cover.h"
@@ -42,7 +43,7 @@ class BallTracker::Impl {
         scale_(scaleFor(rig, measured.balls.radius_m())),
         cloth_(rig, measured.table, scale_),
         finder_(rig, measured, scale_),
-        pockets_(pockets(measured.table)) {}
+        limits_(measured.table, measured.balls.radius_m()) {}
 
   void feed(const cv::Mat& picture, long number, double time_s) {
     FERRULE_REQUIRE(picture.type() == CV_8UC3);
@@ -122,22 +123,6 @@ class BallTracker::Impl {
     return coveredShare(away(), cloth_.surface(), scale_, track.outline, CandidateFinder::kFaint);
   }
 
-  [[nodiscard]] bool undisturbed(const BallTrack& track) const {
-    constexpr double kNoise = 1.5;  // mean grey levels that a film's compression adds by itself
-    if (track.patch.empty()) return false;
-    const double sum = cv::norm(picture_(track.patchArea), track.patch, cv::NORM_L1);
-    return sum / (3.0 * track.patchArea.area()) < kNoise;
-  }
-
-  void keepPatch(BallTrack& track) const {
-    const double reach = 1.25 * track.outline.radius_px();
-    const cv::Rect area(static_cast<int>(track.outline.centre.x - reach),
-                        static_cast<int>(track.outline.centre.y - reach), static_cast<int>(2.0 * reach) + 1,
-                        static_cast<int>(2.0 * reach) + 1);
-    track.patchArea = area & cv::Rect(0, 0, picture_.cols, picture_.rows);
-    track.patch = track.patchArea.empty() ? cv::Mat() : picture_(track.patchArea).clone();
-  }
-
   void comeToRest(BallTrack& track, TablePoint place) {
     track.state = TrackState::Resting;
     track.velocity_mps = {};
@@ -147,7 +132,7 @@ class BallTracker::Impl {
       track.rest.add(place);
     track.displaced = 0;
     track.cover = coverOf(track);
-    keepPatch(track);
+    track.keepPatch(picture_);
   }
 
   void startMoving(BallTrack& track) {
@@ -163,7 +148,7 @@ class BallTracker::Impl {
     constexpr double kMovedAtOnce_m = 0.0025;
     constexpr int kEnoughFits = 25;
     constexpr double kOtherBall = 12.0;  // colour cost
-    if (track.rest.count() >= kEnoughFits && undisturbed(track)) {
+    if (track.rest.count() >= kEnoughFits && track.undisturbed(picture_)) {
       track.lastSeen_s = time_s_;
       track.missed = 0;
       record(track, true);
@@ -186,7 +171,7 @@ class BallTracker::Impl {
       track.position = track.rest.mean();
       track.velocity_mps = {};
       track.displaced = 0;
-      keepPatch(track);
+      track.keepPatch(picture_);
       record(track, true);
       return;
     }
@@ -226,7 +211,7 @@ class BallTracker::Impl {
     const bool known = track.missed == 0 && track.fixes.size() > 1;
     const double fastest_mps = known ? 1.3 * std::max(length(track.velocity_mps), fastest_mps_) : kHighestSpeed_mps;
     const double reach_m = fastest_mps * dt + 0.05 + radius_m();
-    const auto outline = silhouetteOf(rig_, onSurface(track.position), radius_m());
+    const auto outline = silhouetteOf(rig_, limits_.onSurface(track.position), radius_m());
     if (!outline) return {};
     const double reach_px = reach_m / radius_m() * outline->radius_px() / scale_.factor;
     const ImagePoint centre = scale_.toSmall(outline->centre);
@@ -382,23 +367,13 @@ class BallTracker::Impl {
     learnWhite(candidate);
   }
 
-  [[nodiscard]] bool atPocket(TablePoint point) const {
-    const Table& table = measured_.table;
-    if (std::abs(point.x) > table.length_m / 2.0 - 0.3 * radius_m() ||
-        std::abs(point.y) > table.width_m / 2.0 - 0.3 * radius_m()) {
-      return true;
-    }
-    return std::ranges::any_of(
-        pockets_, [&](const Pocket& pocket) { return distance(point, pocket.hole) < pocket.holeRadius_m + 0.03; });
-  }
-
   void miss(BallTrack& track) {
     if (track.state == TrackState::Resting) return;  // counted and recorded where it was watched
     ++track.missed;
     if (track.state == TrackState::Tentative) return;
     const double unseen_s = time_s_ - track.lastSeen_s;
     const TablePoint expected = track.predicted(time_s_);
-    if (track.state == TrackState::Moving && (atPocket(expected) || atPocket(track.position))) {
+    if (track.state == TrackState::Moving && (limits_.atPocket(expected) || limits_.atPocket(track.position))) {
       if (unseen_s > kGone_s && track.missed >= 3) {
         track.pocketed = true;
         leave(track);
@@ -406,7 +381,7 @@ class BallTracker::Impl {
       return;
     }
     if (track.state == TrackState::Moving && unseen_s > kHidden_s) {
-      track.position = onSurface(expected);
+      track.position = limits_.onSurface(expected);
       track.velocity_mps = {};
       track.state = TrackState::Hidden;
     }
@@ -415,14 +390,8 @@ class BallTracker::Impl {
       return;
     }
     BallTrack guess = track;
-    guess.position = onSurface(expected);
+    guess.position = limits_.onSurface(expected);
     record(guess, false);
-  }
-
-  [[nodiscard]] TablePoint onSurface(TablePoint point) const {
-    const double x = measured_.table.length_m / 2.0 - radius_m();
-    const double y = measured_.table.width_m / 2.0 - radius_m();
-    return {std::clamp(point.x, -x, x), std::clamp(point.y, -y, y)};
   }
 
   /// Off the table: what was guessed since its last sight is taken back.
@@ -476,7 +445,7 @@ class BallTracker::Impl {
   SmallScale scale_;
   ClothModel cloth_;
   CandidateFinder finder_;
-  std::array<Pocket, 6> pockets_;
+  BallLimits limits_;
   WhiteReference white_;
   bool whiteSeen_ = false;
 
