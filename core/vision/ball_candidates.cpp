@@ -136,6 +136,28 @@ std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, Ta
   return candidate;
 }
 
+std::optional<BallCandidate> CandidateFinder::streakAt(const cv::Mat& picture, TablePoint middle, ImageVector blur,
+                                                       const WhiteReference& white) const {
+  constexpr double kLong = 1.2;     // of the radius: from here on the outline's ends fade out
+  constexpr double kSupport = 0.6;  // what a lone streak of the right width is worth as a rim
+  constexpr double kUncertaintyOfStreak = 0.04;
+  const auto outline = silhouetteOf(rig_, middle, set_.radius_m());
+  if (!outline || length(blur) < kLong * outline->radius_px()) return std::nullopt;
+  BallCandidate candidate;
+  candidate.position = middle;
+  candidate.outline = *outline;
+  candidate.blur = blur;
+  candidate.fit.support = kSupport;
+  candidate.fit.agreement = 1.0;
+  candidate.fit.standardUncertainty_px = 1.0 + kUncertaintyOfStreak * length(blur);
+  candidate.fit.usable = true;
+  candidate.standardUncertainty_m =
+      candidate.fit.standardUncertainty_px * std::sqrt(std::abs(outline->tableFromImage.determinant()));
+  candidate.colours = coloursOf(picture, *outline, white);
+  candidate.names = likelihoodOfNames(candidate.colours, set_);
+  return candidate;
+}
+
 void CandidateFinder::voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region,
                                  const cv::Rect& area, double radius_px, std::vector<Seed>& seeds) const {
   constexpr double kLeastGradient = 4.0;
@@ -250,6 +272,7 @@ void CandidateFinder::fitSeeds(const cv::Mat& picture, const std::vector<Seed>& 
     options.blur = seed.blur;
     if (seed.faint) options = faintOptions(options, kFaintSeedSpread_px * scale_.factor);
     auto candidate = fitNear(picture, *start, known, options, white);
+    if (!candidate && seed.alone) candidate = streakAt(picture, *start, seed.blur, white);
     if (!candidate || candidate->fit.agreement < (seed.faint ? kLeastFaintAgreement : kLeastAgreement)) continue;
     candidate->alone = seed.alone;
     candidate->faint = seed.faint;

@@ -70,6 +70,10 @@ class CandidateFinder {
   };
   [[nodiscard]] std::vector<Seed> seedsWithin(const cv::Mat& small, const cv::Mat& away, const cv::Mat& mask,
                                               const cv::Rect& region, Look look, bool clusters) const;
+  /// A ball that crosses more than its own radius during the exposure has no outline left to fit; the middle of its
+  /// lone streak is its place at mid-exposure. Nothing for shorter streaks.
+  [[nodiscard]] std::optional<BallCandidate> streakAt(const cv::Mat& picture, TablePoint middle, ImageVector blur,
+                                                      const WhiteReference& white) const;
   void fitSeeds(const cv::Mat& picture, const std::vector<Seed>& seeds, Neighbours known, const WhiteReference& white,
                 std::vector<BallCandidate>& kept) const;
   void voteWithin(const cv::Mat& small, const cv::Mat& mask, const cv::Rect& region, const cv::Rect& area,
