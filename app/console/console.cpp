@@ -6,6 +6,7 @@
 #include "app/console/calibrate_command.h"
 #include "app/console/export_command.h"
 #include "app/console/measure_command.h"
+#include "app/console/simulate_command.h"
 
 namespace ferrule {
 
@@ -17,6 +18,7 @@ int runConsole(int argc, char** argv) {
   addCalibrateCommand(app, status);
   addExportCommand(app, status);
   addMeasureCommand(app, status);
+  addSimulateCommand(app, status);
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp& help) {
