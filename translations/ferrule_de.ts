@@ -348,6 +348,10 @@
             <translation>%1 lässt sich nicht lesen (%2); prüfen Sie die Zugriffsrechte.</translation>
         </message>
         <message>
+            <source>%1 is a folder; choose a file in it.</source>
+            <translation>%1 ist ein Ordner; wählen Sie eine Datei darin.</translation>
+        </message>
+        <message>
             <source>%1 cannot be written (%2); choose another folder.</source>
             <translation>%1 lässt sich nicht schreiben (%2); wählen Sie einen anderen Ordner.</translation>
         </message>
@@ -372,16 +376,20 @@
             <translation>%1 bricht vor dem ersten ganzen Bild ab; kopieren Sie den Film noch einmal von der Kamera.</translation>
         </message>
         <message>
-            <source>%1 is %3x%4 but the lens %2 was made at %5x%6, another shape of picture; calibrate the lens in the film's mode.</source>
-            <translation>%1 hat %3x%4, das Objektiv %2 aber %5x%6, ein anderes Seitenverhältnis; kalibrieren Sie das Objektiv in der Betriebsart des Films.</translation>
+            <source>%1 is %2 but the lens %3 was made at %4, another shape of picture; calibrate the lens in the film's mode.</source>
+            <translation>%1 hat %2, das Objektiv %3 aber %4, ein anderes Seitenverhältnis; kalibrieren Sie das Objektiv in der Betriebsart des Films.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 but %3 was made at %4; calibrate the rig on a film of this size.</source>
+            <translation>%1 hat %2, %3 wurde aber bei %4 gemacht; bestimmen Sie den Kamerastandort mit einem Film dieser Größe.</translation>
         </message>
         <message>
             <source>%1 is not a picture that can be read; leave it out or export it again as JPEG or PNG.</source>
             <translation>%1 ist kein lesbares Bild; lassen Sie es weg oder exportieren Sie es noch einmal als JPEG oder PNG.</translation>
         </message>
         <message>
-            <source>%1 is %2x%3 while the stills before it are %4x%5; use stills of one camera at one size.</source>
-            <translation>%1 hat %2x%3, die Aufnahmen davor haben %4x%5; nehmen Sie Aufnahmen einer Kamera in einer Größe.</translation>
+            <source>%1 is %2 while the stills before it are %3; use stills of one camera at one size.</source>
+            <translation>%1 hat %2, die Aufnahmen davor haben %3; nehmen Sie Aufnahmen einer Kamera in einer Größe.</translation>
         </message>
         <message>
             <source>None of %2 stills shows the whole board "%1"; check its counts and keep it flat, sharp and in the picture.</source>

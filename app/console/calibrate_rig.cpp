@@ -68,6 +68,8 @@ Result<Rig> rigOf(const Call& call, const JobControl& job) {
   evidence.date = today();
   evidence.filmSize = film->info().size;
   evidence.filmRotation_deg = film->info().rotation_deg;
+  // A lens for another picture is refused before the long look.
+  if (const auto fitting = rigWithoutPose(evidence); !fitting) return tl::make_unexpected(fitting.error());
   FilmImage image;
   while (image.number < kMostImages && !survey->enough() && film->next(image)) {
     if (image.number % kStride == 0) survey->add(image.picture);

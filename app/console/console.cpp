@@ -2,8 +2,10 @@
 #include "app/console/console.h"
 
 #include <CLI/CLI.hpp>
+#include <string>
 
 #include "app/console/calibrate_command.h"
+#include "app/console/console_output.h"
 #include "app/console/export_command.h"
 #include "app/console/measure_command.h"
 #include "app/console/simulate_command.h"
@@ -19,6 +21,13 @@ int runConsole(int argc, char** argv) {
   addExportCommand(app, status);
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);
+  const std::string command = argc > 1 ? argv[1] : "";
+  if (!command.empty() && command.front() != '-' &&
+      app.get_subcommands([&](CLI::App* known) { return known->check_name(command); }).empty()) {
+    printNote(QStringLiteral("There is no command %1; ferrule --help lists those there are.")
+                  .arg(QString::fromLocal8Bit(argv[1])));
+    return 2;
+  }
   try {
     app.parse(argc, argv);
   } catch (const CLI::CallForHelp& help) {

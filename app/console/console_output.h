@@ -15,6 +15,8 @@ void printNote(const QString& line);
 [[nodiscard]] int reportError(const Error& error);
 /// A job control that writes a percentage to standard error, overwriting itself on a terminal.
 [[nodiscard]] JobControl consoleJob();
+/// "1 shot", "2 shots"; thing takes a plain s.
+[[nodiscard]] QString counted(long count, const char* thing);
 /// Today, ISO 8601.
 [[nodiscard]] std::string today();
 

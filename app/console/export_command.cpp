@@ -30,7 +30,7 @@ int run(const Call& call) {
   if (!report) return reportError(report.error());
   for (const std::string& file : report->files)
     printResult(QString::fromStdString(file));
-  printNote(QStringLiteral("%1 sessions, %2 shots").arg(report->sessions).arg(report->shots));
+  printNote(counted(report->sessions, "session") + QStringLiteral(", ") + counted(report->shots, "shot"));
   return 0;
 }
 

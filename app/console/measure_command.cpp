@@ -29,11 +29,10 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
     for (const QString& line : shotTable(shots))
       printResult(line);
   }
-  printNote(QStringLiteral("%1 images, %2 s: %3 shots, %4 placements")
-                .arg(report.images)
+  printNote(QStringLiteral("%1, %2 s: %3, %4")
+                .arg(counted(report.images, "image"))
                 .arg(report.duration_s, 0, 'f', 2)
-                .arg(report.shots)
-                .arg(report.placements));
+                .arg(counted(report.shots, "shot"), counted(report.placements, "placement")));
   if (report.endedEarly) {
     printNote(QStringLiteral("%1 is shorter than its header says; what is there was measured.")
                   .arg(QString::fromStdString(options.film)));

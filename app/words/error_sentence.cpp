@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <cmath>
 
 namespace ferrule {
 
@@ -23,12 +24,19 @@ struct ErrorSentence {
     if (index >= error_.numbers.size()) return QStringLiteral("?");
     return QLocale().toString(error_.numbers[index], 'g', 6);
   }
+  /// "1280x720": a size in pixels is written without separators, as cameras write it.
+  [[nodiscard]] QString size(std::size_t index) const {
+    if (index + 1 >= error_.numbers.size()) return QStringLiteral("?");
+    return QStringLiteral("%1x%2").arg(error_.numbers[index], 0, 'f', 0).arg(error_.numbers[index + 1], 0, 'f', 0);
+  }
   [[nodiscard]] QString percent(std::size_t index) const {
     if (index >= error_.numbers.size()) return QStringLiteral("?");
     return QLocale().toString(100.0 * error_.numbers[index], 'f', 0);
   }
 
+  [[nodiscard]] QString fileUnreadable() const;
   [[nodiscard]] QString fieldInvalid() const;
+  [[nodiscard]] QString imageSizeMismatch() const;
   [[nodiscard]] QString boardMalformed() const;
   [[nodiscard]] QString coverageOneSided() const;
   [[nodiscard]] QString lensNotUsable() const;
@@ -41,12 +49,28 @@ struct ErrorSentence {
   QString detail_;
 };
 
+QString ErrorSentence::fileUnreadable() const {
+  if (detail_ == QLatin1String("a folder")) return tr("%1 is a folder; choose a file in it.").arg(subject_);
+  return tr("%1 cannot be read (%2); check its permissions.").arg(subject_, detail_);
+}
+
 QString ErrorSentence::fieldInvalid() const {
   if (error_.numbers.size() < 3) {
     return tr("%1 has an unusable value for \"%2\"; correct it.").arg(subject_, detail_);
   }
   return tr("%1 gives %3 for \"%2\", outside %4 to %5; measure it again.")
       .arg(subject_, detail_, number(0), number(1), number(2));
+}
+
+QString ErrorSentence::imageSizeMismatch() const {
+  // Of one shape when width and height stand in the same proportion, to a rounding of one pixel.
+  const auto& n = error_.numbers;
+  if (n.size() == 4 && n[3] > 0.0 && std::abs(n[0] - n[1] * n[2] / n[3]) <= 1.0) {
+    return tr("%1 is %2 but %3 was made at %4; calibrate the rig on a film of this size.")
+        .arg(subject_, size(0), detail_, size(2));
+  }
+  return tr("%1 is %2 but the lens %3 was made at %4, another shape of picture; calibrate the lens in the film's mode.")
+      .arg(subject_, size(0), detail_, size(2));
 }
 
 QString ErrorSentence::boardMalformed() const {
@@ -158,7 +182,7 @@ QString ErrorSentence::sentence() const {
     case ErrorCode::FileEmpty:
       return tr("%1 is empty; copy or export it again.").arg(subject_);
     case ErrorCode::FileUnreadable:
-      return tr("%1 cannot be read (%2); check its permissions.").arg(subject_, detail_);
+      return fileUnreadable();
     case ErrorCode::FileNotWritable:
       return tr("%1 cannot be written (%2); choose another folder.").arg(subject_, detail_);
     case ErrorCode::FileMalformed:
@@ -174,14 +198,12 @@ QString ErrorSentence::sentence() const {
     case ErrorCode::FilmTruncated:
       return tr("%1 breaks off before its first whole image; copy it from the camera again.").arg(subject_);
     case ErrorCode::ImageSizeMismatch:
-      return tr("%1 is %3x%4 but the lens %2 was made at %5x%6, another shape of picture; calibrate the lens in the "
-                "film's mode.")
-          .arg(subject_, detail_, number(0), number(1), number(2), number(3));
+      return imageSizeMismatch();
     case ErrorCode::NotAnImage:
       return tr("%1 is not a picture that can be read; leave it out or export it again as JPEG or PNG.").arg(subject_);
     case ErrorCode::ImageSizesMixed:
-      return tr("%1 is %2x%3 while the stills before it are %4x%5; use stills of one camera at one size.")
-          .arg(subject_, number(0), number(1), number(2), number(3));
+      return tr("%1 is %2 while the stills before it are %3; use stills of one camera at one size.")
+          .arg(subject_, size(0), size(2));
     case ErrorCode::BoardMalformed:
       return boardMalformed();
     case ErrorCode::BoardNotFound:

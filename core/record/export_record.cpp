@@ -49,7 +49,6 @@ class Exporter {
       json_.write(playerJson(player, *uid));
       found = true;
     }
-    if (options_.player && !found) return failure(ErrorCode::NotFound, *options_.player, record_.path());
     return {};
   }
 
@@ -153,6 +152,12 @@ class Exporter {
 }  // namespace
 
 Result<ExportReport> exportRecord(Record& record, const ExportOptions& options) {
+  // Before a folder is made.
+  if (options.player) {
+    const auto known = record.playerNamed(*options.player);
+    if (!known) return tl::make_unexpected(known.error());
+    if (!*known) return failure(ErrorCode::NotFound, *options.player, record.path());
+  }
   std::error_code error;
   std::filesystem::create_directories(options.folder, error);
   if (error) return failure(ErrorCode::FileNotWritable, options.folder, error.message());
