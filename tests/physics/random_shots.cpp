@@ -69,12 +69,25 @@ std::string lawBrokenIn(const Simulator& table, const Simulation& s) {
   return {};
 }
 
-std::vector<BallState> mirrored(std::vector<BallState> balls) {
+/// Mirrored at an axis of the table, or at both, which turns it by 180 degrees. Spin is an axial vector.
+struct Mirror {
+  const char* name;
+  double x;
+  double y;
+};
+
+constexpr Mirror kMirrors[] = {
+    {"across the length", 1.0, -1.0}, {"across the width", -1.0, 1.0}, {"turned", -1.0, -1.0}};
+
+std::vector<BallState> mirrored(std::vector<BallState> balls, const Mirror& m) {
   for (BallState& ball : balls) {
-    ball.position.y = -ball.position.y;
-    ball.velocity.y = -ball.velocity.y;
-    ball.spin.x = -ball.spin.x;
-    ball.spin.z = -ball.spin.z;
+    ball.position.x *= m.x;
+    ball.position.y *= m.y;
+    ball.velocity.x *= m.x;
+    ball.velocity.y *= m.y;
+    ball.spin.x *= m.y;
+    ball.spin.y *= m.x;
+    ball.spin.z *= m.x * m.y;
   }
   return balls;
 }
@@ -123,13 +136,19 @@ std::string lawBrokenBy(const Simulator& table, const std::vector<BallState>& ba
   if (std::string broken = lawBrokenIn(table, *s); !broken.empty()) return broken;
   const auto again = table.run(balls);
   if (hashOf(*again) != hashOf(*s) || again->paths != s->paths) return "a second run differs";
-  const auto mirror = table.run(mirrored(balls));
-  for (std::size_t i = 0; i < s->after.size(); ++i) {
-    const FinalBall& one = s->after[i];
-    const FinalBall& other = mirror->after[i];
-    if (one.fate != other.fate || one.position.x != other.position.x || one.position.y != -other.position.y) {
-      return "the mirrored shot differs for ball " + toText(one.ball) + " by " +
-             std::to_string(std::hypot(one.position.x - other.position.x, one.position.y + other.position.y));
+  for (const Mirror& m : kMirrors) {
+    const auto mirror = table.run(mirrored(balls, m));
+    if (!mirror) return std::string("the shot mirrored ") + m.name + " is refused";
+    for (std::size_t i = 0; i < s->after.size(); ++i) {
+      const FinalBall& one = s->after[i];
+      const FinalBall& other = mirror->after[i];
+      if (one.fate != other.fate || one.position.x != m.x * other.position.x ||
+          one.position.y != m.y * other.position.y) {
+        return std::string("the shot mirrored ") + m.name + " differs at ball " + toText(one.ball) + " by " +
+               std::to_string(
+                   std::hypot(one.position.x - m.x * other.position.x, one.position.y - m.y * other.position.y)) +
+               " m";
+      }
     }
   }
   return {};

@@ -15,7 +15,7 @@ namespace ferrule::testing {
 [[nodiscard]] std::vector<BallState> randomShot(const Simulator& table, Random& random);
 
 /// Plays the shot and says which law it breaks: energy rises, balls overlap by more than 1 µm, a ball is beyond a
-/// cushion, the shot does not end, a second run or a mirrored one differs. Empty when none.
+/// cushion, the shot does not end, a second run differs, or a mirrored or turned one does. Empty when none.
 [[nodiscard]] std::string lawBrokenBy(const Simulator& table, const std::vector<BallState>& balls);
 
 }  // namespace ferrule::testing
