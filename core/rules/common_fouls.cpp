@@ -62,7 +62,7 @@ bool behindString(const GameState& state, TablePoint place) {
 
 /// 6.11: from behind the string, the first ball met lies on or past it or the cue ball crossed it before.
 bool playedBadlyFromBehind(const RulingCase& matter) {
-  const auto& [state, shot, facts, shooter] = matter;
+  const auto& [state, shot, facts, shooter, outOfTurn] = matter;
   if (state.cueBall != CueBallPlace::InHandBehindString || !facts.firstContact) return false;
   const auto target = std::ranges::find(shot.before, *facts.firstContact, &BallAt::ball);
   if (target == shot.before.end() || !behindString(state, target->position)) return false;
@@ -108,7 +108,7 @@ class FoulList {
 }  // namespace
 
 std::vector<Foul> foulsOf(const RulingCase& matter, const FoulScope& scope) {
-  const auto& [state, shot, facts, shooter] = matter;
+  const auto& [state, shot, facts, shooter, outOfTurn] = matter;
   FoulList fouls(matter);
   if (!shot.struck) {
     for (const CalledFoul& called : shot.calledFouls)
@@ -133,9 +133,7 @@ std::vector<Foul> foulsOf(const RulingCase& matter, const FoulScope& scope) {
     }
   }
   if (placedBadly(matter)) fouls.add(FoulKind::BadPlacement, kCueBall, {}, Verdict::Proposed);
-  if (shot.shooter && *shot.shooter != state.atTable) {
-    fouls.add(FoulKind::OutOfTurn, std::nullopt, {}, Verdict::Proposed);
-  }
+  if (outOfTurn) fouls.add(FoulKind::OutOfTurn, std::nullopt, {}, Verdict::Proposed);
   for (const CalledFoul& called : shot.calledFouls)
     fouls.addCalled(called);
   return fouls.take();

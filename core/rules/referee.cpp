@@ -18,6 +18,20 @@ void addSureness(Verdict& sureness, const Evidence& evidence) {
   sureness = std::max(sureness, evidence.sureness);
 }
 
+template <class Change>
+void forEachEvidence(Ruling& ruling, Change&& change) {
+  for (Foul& foul : ruling.fouls)
+    change(foul.evidence);
+  if (ruling.pot) change(ruling.pot->evidence);
+  for (auto& spotting : ruling.spotted)
+    change(spotting.evidence);
+  if (ruling.shooterGroup) change(ruling.shooterGroup->evidence);
+  change(ruling.next.evidence);
+  change(ruling.cueBall.evidence);
+  change(ruling.points.evidence);
+  if (ruling.result) change(ruling.result->evidence);
+}
+
 /// As sure as the least sure of what follows from the shot.
 Verdict surenessOf(const Ruling& ruling) {
   Verdict sureness = Verdict::Certain;
@@ -61,7 +75,7 @@ Ruling ruleByGame(const RulingCase& matter) {
 Ruling ruleBetweenShots(const GameState& state, const ShotEvents& shot) {
   const ShotFacts facts = shotFacts(shot);
   const ShotFacts nothing;
-  const RulingCase matter{state, shot, nothing, shot.shooter.value_or(state.atTable)};
+  const RulingCase matter{state, shot, nothing, shot.shooter.value_or(state.atTable), false};
   Ruling ruling;
   if (shot.calledFouls.empty()) {
     ruling = openRuling(matter);
@@ -89,7 +103,30 @@ Ruling ruleBetweenShots(const GameState& state, const ShotEvents& shot) {
 Ruling ruleVersion(const GameState& state, const ShotEvents& shot) {
   if (!shot.struck) return ruleBetweenShots(state, shot);
   const ShotFacts facts = shotFacts(shot);
-  return ruleByGame({state, shot, facts, shot.shooter.value_or(state.atTable)});
+  const Seat shooter = shot.shooter.value_or(state.atTable);
+  if (shooter == state.atTable) return ruleByGame({state, shot, facts, shooter, false});
+  // What that player may meet and pot is judged by the player's own group.
+  GameState turned = state;
+  turned.atTable = shooter;
+  return ruleByGame({turned, shot, facts, shooter, true});
+}
+
+/// The evidence of a version points to the events of the shot as it was read; what only the version has is left out.
+void pointBack(Ruling& ruling, const ShotEvents& version, const ShotEvents& shot) {
+  if (version.events.size() == shot.events.size()) return;
+  std::vector<int> places;
+  std::size_t next = 0;
+  for (const ShotEvent& event : version.events) {
+    const auto from = shot.events.begin() + static_cast<std::ptrdiff_t>(next);
+    const auto found = std::find(from, shot.events.end(), event);
+    places.push_back(found == shot.events.end() ? -1 : static_cast<int>(found - shot.events.begin()));
+    if (found != shot.events.end()) next = static_cast<std::size_t>(places.back()) + 1;
+  }
+  forEachEvidence(ruling, [&](Evidence& evidence) {
+    for (int& event : evidence.events)
+      event = places.at(static_cast<std::size_t>(event));
+    std::erase(evidence.events, -1);
+  });
 }
 
 /// Takes the versions of each doubt in turn: the one without a foul holds, for want of evidence, and where they differ
@@ -115,6 +152,7 @@ Ruling ruleWithDoubts(const GameState& state, const ShotEvents& shot) {
     holding = versions[mildest];
   }
   Ruling ruling = ruleVersion(state, holding);
+  pointBack(ruling, holding, shot);
   ruling.questions.insert(ruling.questions.begin(), questions.begin(), questions.end());
   return ruling;
 }

@@ -16,7 +16,8 @@ namespace ferrule {
 /// What a decision rests on.
 struct Evidence {
   RuleNumber rule;
-  std::vector<int> events;  ///< places in ShotEvents::events, from 0; empty when it rests on what did not happen
+  std::vector<int> events;  ///< places in the events of the shot that was ruled on, from 0; empty when it rests on what
+                            ///< did not happen
   Verdict sureness = Verdict::Certain;
 
   bool operator==(const Evidence&) const = default;

@@ -40,7 +40,7 @@ Evidence RulingCase::evidence(RuleTopic topic, std::vector<int> events, Verdict 
 }
 
 Ruling openRuling(const RulingCase& matter) {
-  const auto& [state, shot, facts, shooter] = matter;
+  const auto& [state, shot, facts, shooter, outOfTurn] = matter;
   Ruling ruling;
   ruling.shooter = shooter;
   ruling.chooser = shooter;

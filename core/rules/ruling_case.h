@@ -8,10 +8,11 @@
 namespace ferrule {
 
 struct RulingCase {
-  const GameState& state;
+  const GameState& state;  ///< with the shooter at the table
   const ShotEvents& shot;
   const ShotFacts& facts;
   Seat shooter;
+  bool outOfTurn = false;
 
   [[nodiscard]] const HouseRules& house() const { return state.rules.house; }
   [[nodiscard]] Seat opponent() const { return otherSeat(shooter); }

@@ -28,11 +28,11 @@ enum class TestimonyKind {
 struct Testimony {
   TestimonyKind kind = TestimonyKind::Settled;
   bool holds = true;
-  BallName ball;
+  BallName ball{};
   PocketName pocket = PocketName::HeadLeft;
   CushionName cushion = CushionName::Head;
   FoulKind foul = FoulKind::TouchedBall;
-  Call call;
+  Call call{};
   int number = 0;
   Seat seat = Seat::First;
   DoubtKind doubt = DoubtKind::Unfinished;
