@@ -81,7 +81,7 @@ enum class DoubtKind {
   Placement,       ///< the cue ball's place on or behind the head string is too close to tell
   TargetAtString,  ///< so is that of the ball that was met
   // without versions: only a person knows
-  Unfinished,      ///< the end of the shot was not seen
+  Unfinished,      ///< the shot was not seen well enough, or not to its end
   CallUnknown,     ///< which ball and pocket were called
   GroupsUnknown,   ///< who plays which group
   PastString,      ///< how many balls passed the head string on the break

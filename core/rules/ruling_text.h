@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/rules/ruling.h"
+
+/// Rulings in the form of the files.
+namespace ferrule {
+
+/// A ruling as it is kept beside its shot.
+struct RuledShot {
+  Game game = Game::EightBall;
+  Edition edition = Edition::World2016;
+  int frame = 1;                   ///< of the film or session, from 1: a new rack begins a new one
+  std::array<int, 2> framesWon{};  ///< by seat, after the shot
+  std::array<int, 2> points{};     ///< by seat, after the shot; straight pool
+  Ruling ruling;
+
+  bool operator==(const RuledShot&) const = default;
+};
+
+/// One line of JSON (DEVELOPERS.md, file formats): {"game", "edition", "frame", "frames_won", "points", "sureness",
+/// "shooter", "fouls", "pot", ...}. A decision carries its "edition", "section", "events" (places in the shot's events,
+/// from 0) and "sureness".
+[[nodiscard]] std::string rulingText(const RuledShot& ruled);
+/// Nothing for anything that rulingText did not write.
+[[nodiscard]] std::optional<RuledShot> rulingFromText(std::string_view text);
+
+}  // namespace ferrule
