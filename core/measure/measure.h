@@ -8,6 +8,7 @@
 
 #include "core/base/error.h"
 #include "core/base/progress.h"
+#include "core/measure/film_referee.h"
 #include "core/measure/measured_file.h"
 #include "core/measure/reading_source.h"
 #include "core/reading/shot_reader.h"
@@ -20,7 +21,7 @@ struct MeasureOptions {
   std::string film;    ///< path
   std::string rig;     ///< path of the rig file
   std::string table;   ///< path of table.json, or a preset's name
-  std::string game;    ///< kept with the frame; empty when unknown
+  std::string game;    ///< kept with the frame; a game that core/rules knows is ruled; empty when unknown
   std::string output;  ///< path of measured.json; empty for none
 
   std::string record;                ///< path; empty for none
@@ -35,6 +36,7 @@ struct MeasureOptions {
 struct MeasureObserver {
   std::function<void(const ImageReading&)> image;
   std::function<void(const ReadShot&)> shot;
+  std::function<void(const ReadShot&, const FilmRuling&)> ruling;  ///< after shot, when there is a referee
   std::function<void(const Placement&)> placement;
 };
 
@@ -53,7 +55,8 @@ struct MeasureReport {
 /// committed stays and its frame counts as incomplete. The output appears only when it is whole.
 ///
 /// A frame is added to the session of that name on the same table, or a new session is begun. With exactly one player
-/// every shot is that player's; with more nobody can tell yet who struck, and the player stays open.
+/// every shot is that player's. With two, in playing order, the referee says whose turn it was, as long as the film
+/// shows the frame from its break on and no ruling waits for a person; otherwise the player stays open.
 ///
 /// Needs a QCoreApplication when there is a record.
 /// Errors: those of the film, rig, table and record; ImageSizeMismatch (subject: the film; detail: the rig file);
@@ -65,8 +68,10 @@ struct MeasureReport {
 struct MeasureSinks {
   Record* record = nullptr;  ///< with frame
   FrameId frame;
-  std::optional<PlayerId> player;
+  std::optional<PlayerId> player;  ///< of every shot
   MeasuredFile* file = nullptr;
+  FilmReferee* referee = nullptr;
+  std::vector<PlayerId> seats{};  ///< with a referee: who sits where; empty where nobody knows
 };
 
 /// The middle of measureFilm, from readings to sinks; neither opens nor completes anything.

@@ -58,7 +58,7 @@ struct OpenFrame {
   Record record;
   FilmEntry film;
   FrameId frame;
-  std::optional<PlayerId> player;
+  std::vector<PlayerId> players;
 };
 
 Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info, const Rig& rig,
@@ -96,9 +96,7 @@ Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info,
   report.session = *session;
   const auto frame = record->addFrame({*session, options.game, *filmId, rig});
   if (!frame) return tl::make_unexpected(frame.error());
-  std::optional<PlayerId> player;
-  if (players->size() == 1) player = players->front();
-  return OpenFrame{std::move(*record), std::move(film), *frame, player};
+  return OpenFrame{std::move(*record), std::move(film), *frame, *players};
 }
 
 /// Now the film's true length is known.
@@ -145,9 +143,15 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
   if (frame) {
     sinks.record = &frame->record;
     sinks.frame = frame->frame;
-    sinks.player = frame->player;
+    if (frame->players.size() == 1) sinks.player = frame->players.front();
+    if (frame->players.size() == 2) sinks.seats = frame->players;
   }
   if (file) sinks.file = &*file;
+  std::optional<FilmReferee> referee;
+  if (const auto game = gameFromText(options.game)) {
+    referee.emplace(worldRules(*game), *measured);
+    sinks.referee = &*referee;
+  }
   FilmReadings source(std::move(*film), *rig, *measured);
   auto report = measureReadings(source, *measured, sinks, job, observer);
   if (!report) return report;

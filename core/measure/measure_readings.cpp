@@ -5,6 +5,20 @@ namespace ferrule {
 
 namespace {
 
+RulingEntry entryOf(const FilmRuling& ruling) {
+  RulingEntry entry;
+  entry.sureness = ruling.ruled.ruling.sureness;
+  for (const Foul& foul : ruling.ruled.ruling.fouls)
+    entry.fouls.emplace_back(toText(foul.kind));
+  entry.content = rulingText(ruling.ruled);
+  return entry;
+}
+
+std::optional<PlayerId> playerOf(const MeasureSinks& sinks, const std::optional<FilmRuling>& ruling) {
+  if (sinks.player || !ruling || !ruling->shooter || sinks.seats.size() != 2) return sinks.player;
+  return sinks.seats[indexOf(*ruling->shooter)];
+}
+
 /// Hands shots and placements on as they become final.
 Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureObserver& observer,
                    MeasureReport& report) {
@@ -18,12 +32,16 @@ Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureO
   }
   for (const ReadShot& shot : reader.takeShots()) {
     ++report.shots;
+    std::optional<FilmRuling> ruling;
+    if (sinks.referee != nullptr) ruling = sinks.referee->judge(shot);
     if (sinks.record != nullptr) {
-      const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, sinks.player);
+      const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, playerOf(sinks, ruling),
+                                               ruling ? std::optional(entryOf(*ruling)) : std::nullopt);
       if (!id) return tl::make_unexpected(id.error());
     }
-    if (sinks.file != nullptr) sinks.file->add(shot.reading);
+    if (sinks.file != nullptr) sinks.file->add(shot.reading, ruling ? rulingText(ruling->ruled) : std::string());
     if (observer.shot) observer.shot(shot);
+    if (observer.ruling && ruling) observer.ruling(shot, *ruling);
   }
   return {};
 }

@@ -84,8 +84,10 @@ void MeasuredFile::add(const ImageReading& reading) {
   }
 }
 
-void MeasuredFile::add(const ShotReading& shot) {
-  addEntry(shots_, shotText(shot));
+void MeasuredFile::add(const ShotReading& shot, const std::string& ruling) {
+  std::string text = shotText(shot);
+  if (!ruling.empty()) text.insert(text.rfind('}'), ", \"ruling\": " + ruling);
+  addEntry(shots_, text);
 }
 void MeasuredFile::add(const Placement& placement) {
   addEntry(placements_, placementText(placement));

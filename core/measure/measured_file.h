@@ -33,7 +33,8 @@ class MeasuredFile {
 
   /// A failed write shows in keep().
   void add(const ImageReading& reading);
-  void add(const ShotReading& shot);
+  /// ruling: its line of JSON, which becomes the shot's field "ruling"; empty for none.
+  void add(const ShotReading& shot, const std::string& ruling = {});
   void add(const Placement& placement);
   /// Joins everything into the file and gives it its name. Errors: FileNotWritable.
   [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig);

@@ -26,7 +26,8 @@ constexpr std::array kColumns{"session",        "session_started_utc",
                               "line_error_deg", "miss_side",
                               "outcome",        "verdict",
                               "corrected",      "film",
-                              "tags",           "notes"};
+                              "tags",           "notes",
+                              "fouls",          "ruling_sureness"};
 
 constexpr double kDegreeStep = 1e-5;
 constexpr double kStep = 1e-6;
@@ -133,6 +134,8 @@ std::string csvRow(const ExportedFrame& frame, const StoredShot& shot) {
   row.add(shot.film ? shot.film->path : std::string());
   row.add(joined(shot.tags, "; ", [](const std::string& tag) { return tag; }));
   row.add(joined(shot.notes, "\n", [](const Note& note) { return note.text; }));
+  row.add(shot.ruling ? joined(shot.ruling->fouls, " ", [](const std::string& foul) { return foul; }) : std::string());
+  row.add(shot.ruling ? std::string(toText(shot.ruling->sureness)) : std::string());
   return row.ended();
 }
 

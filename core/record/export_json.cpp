@@ -101,6 +101,8 @@ std::string shotJson(const StoredShot& shot, const std::optional<std::string>& o
   }
   object["notes"] = std::move(notes);
   object["tags"] = shot.tags;
+  const auto ruling = shot.ruling ? ordered_json::parse(shot.ruling->content, nullptr, false) : ordered_json(nullptr);
+  object["ruling"] = ruling.is_discarded() ? ordered_json(nullptr) : ruling;
   return dumped(object);
 }
 

@@ -29,7 +29,7 @@ struct RecordOptions {
 
 /// The schema's version that this program writes. Older files are brought forward on opening, after a copy named
 /// FILE.version-N.backup was made beside them; newer ones are refused.
-inline constexpr int kRecordVersion = 2;
+inline constexpr int kRecordVersion = 3;
 
 /// The store of everything that was measured or put in by hand: one SQLite file (DEVELOPERS.md, the record).
 ///
@@ -83,7 +83,8 @@ class Record {
   [[nodiscard]] Result<FrameId> addFrame(const NewFrame& frame);
   /// The shot's number within the frame is reading.number. Errors: AlreadyRecorded when the frame has that number.
   [[nodiscard]] Result<ShotId> appendShot(FrameId frame, const ShotReading& reading, std::span<const Track> tracks,
-                                          std::optional<PlayerId> player = std::nullopt);
+                                          std::optional<PlayerId> player = std::nullopt,
+                                          const std::optional<RulingEntry>& ruling = std::nullopt);
   [[nodiscard]] Result<void> addPlacement(FrameId frame, const Placement& placement);
   /// Marks a frame as measured to its end.
   [[nodiscard]] Result<void> completeFrame(FrameId frame);

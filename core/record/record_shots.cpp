@@ -133,6 +133,21 @@ Result<std::vector<std::string>> tagsOf(Connection& connection, ShotId shot) {
   return tags;
 }
 
+Result<std::optional<RulingEntry>> rulingOf(Connection& connection, ShotId shot) {
+  const auto row = connection.row(QStringLiteral("SELECT sureness, fouls, content FROM rulings WHERE shot_id = ?"),
+                                  {bound(shot.value)});
+  if (!row) return tl::make_unexpected(row.error());
+  if (!*row) return std::optional<RulingEntry>();
+  RulingEntry ruling;
+  const auto sureness = verdictFromText(textOf((**row)[0]));
+  if (!sureness) return failure(ErrorCode::RecordBroken, connection.path(), "rulings.sureness");
+  ruling.sureness = *sureness;
+  for (const QString& foul : (**row)[1].toString().split(' ', Qt::SkipEmptyParts))
+    ruling.fouls.push_back(foul.toStdString());
+  ruling.content = textOf((**row)[2]);
+  return std::optional(std::move(ruling));
+}
+
 }  // namespace
 
 Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
@@ -243,6 +258,9 @@ Result<StoredShot> Record::shot(ShotId id) {
   auto tags = tagsOf(connection, id);
   if (!tags) return tl::make_unexpected(tags.error());
   shot.tags = std::move(*tags);
+  auto ruling = rulingOf(connection, id);
+  if (!ruling) return tl::make_unexpected(ruling.error());
+  shot.ruling = std::move(*ruling);
   return shot;
 }
 

@@ -142,6 +142,15 @@ struct Note {
   bool operator==(const Note&) const = default;
 };
 
+/// A referee's ruling on a shot. The record keeps its text as it is and does not read it.
+struct RulingEntry {
+  Verdict sureness = Verdict::Ask;
+  std::vector<std::string> fouls;  ///< in the words of the files, such as "wrong-ball-first"
+  std::string content;             ///< one JSON object (DEVELOPERS.md, file formats)
+
+  bool operator==(const RulingEntry&) const = default;
+};
+
 /// One shot whole, as the review shows it.
 struct StoredShot {
   ShotId id;
@@ -155,6 +164,7 @@ struct StoredShot {
   std::vector<ValueCorrection> corrections;  ///< oldest first
   std::vector<Note> notes;                   ///< oldest first
   std::vector<std::string> tags;
+  std::optional<RulingEntry> ruling;  ///< nothing where no referee watched
 
   bool operator==(const StoredShot&) const = default;
 };

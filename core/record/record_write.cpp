@@ -152,6 +152,15 @@ Result<void> insertTracks(Connection& connection, std::int64_t shot, std::span<c
   return {};
 }
 
+Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling) {
+  std::string fouls;
+  for (const std::string& foul : ruling.fouls)
+    fouls += (fouls.empty() ? "" : " ") + foul;
+  return connection.run(QStringLiteral("INSERT INTO rulings(shot_id, sureness, fouls, content) VALUES(?, ?, ?, ?)"),
+                        {bound(shot), bound(toText(ruling.sureness)), bound(std::string_view(fouls)),
+                         bound(std::string_view(ruling.content))});
+}
+
 }  // namespace
 
 Result<PlayerId> Record::addPlayer(const Player& player) {
@@ -269,7 +278,7 @@ Result<FrameId> Record::addFrame(const NewFrame& frame) {
 }
 
 Result<ShotId> Record::appendShot(FrameId frame, const ShotReading& reading, std::span<const Track> tracks,
-                                  std::optional<PlayerId> player) {
+                                  std::optional<PlayerId> player, const std::optional<RulingEntry>& ruling) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<ShotId> {
     const auto film = connection.row(
@@ -299,6 +308,9 @@ Result<ShotId> Record::appendShot(FrameId frame, const ShotReading& reading, std
     if (auto done = insertDelivery(connection, *id, reading.delivery); !done) return tl::make_unexpected(done.error());
     if (auto done = insertEvents(connection, *id, reading); !done) return tl::make_unexpected(done.error());
     if (auto done = insertTracks(connection, *id, tracks); !done) return tl::make_unexpected(done.error());
+    if (ruling) {
+      if (auto done = insertRuling(connection, *id, *ruling); !done) return tl::make_unexpected(done.error());
+    }
     return ShotId{*id};
   });
 }

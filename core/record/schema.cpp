@@ -218,9 +218,20 @@ constexpr const char* kVersion2[] = {
     END)",
 };
 
+// The referee's ruling beside its shot; content: core/rules/ruling_text.h. fouls: their words, a space between.
+constexpr const char* kVersion3[] = {
+    R"(CREATE TABLE rulings(
+      shot_id INTEGER PRIMARY KEY REFERENCES shots(id) ON DELETE CASCADE,
+      sureness TEXT NOT NULL CHECK(sureness IN ('certain', 'proposed', 'ask')),
+      fouls TEXT NOT NULL,
+      content TEXT NOT NULL
+    ) STRICT)",
+};
+
 constexpr std::array kMigrations{
     Migration{1, kVersion1},
     Migration{2, kVersion2},
+    Migration{3, kVersion3},
 };
 static_assert(kMigrations.back().version == kRecordVersion);
 

@@ -15,6 +15,7 @@ class MeasureReadingsTest : public QObject {
   Q_OBJECT
  private slots:
   void fileAndRecordAndObserverGetTheSameShots();
+  void aRefereesRulingStandsBesideItsShot();
   void cancellingKeepsWhatWasCommitted();
   void progressRisesToTheEnd();
 };
@@ -57,6 +58,43 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   QCOMPARE(measured["tracks"].size(), std::size_t{2});
   QCOMPARE(measured["tracks"][0]["t_s"].size(), std::size_t{22 * 60});
   QCOMPARE(measured["tracks"][0]["seen"].size(), std::size_t{22 * 60});
+}
+
+/// The cue ball meets nothing, twice: a foul each time, so the turns alternate.
+void MeasureReadingsTest::aRefereesRulingStandsBesideItsShot() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  auto file = MeasuredFile::make(folder.file("measured.json"));
+  QVERIFY(file.has_value());
+  FilmReferee referee(worldRules(Game::NineBall), sample::table());
+  std::vector<FilmRuling> told;
+  MeasureObserver observer;
+  observer.ruling = [&](const ReadShot&, const FilmRuling& ruling) { told.push_back(ruling); };
+  synthetic::Readings source(22 * 60);
+  MeasureSinks sinks;
+  sinks.record = &record;
+  sinks.frame = game.frame;
+  sinks.file = &*file;
+  sinks.referee = &referee;
+  sinks.seats = {game.ada, game.ben};
+  QVERIFY(measureReadings(source, sample::table(), sinks, {}, observer).has_value());
+  QCOMPARE(told.size(), std::size_t{2});
+  QCOMPARE(told[0].ruled.ruling.fouls.at(0).kind, FoulKind::NoContact);
+  QCOMPARE(told[1].ruled.ruling.shooter, Seat::Second);
+  const auto shots = record.shots(game.frame);
+  QVERIFY(shots.has_value());
+  for (std::size_t i = 0; i < 2; ++i) {
+    const auto shot = record.shot((*shots)[i].id);
+    QVERIFY(shot.has_value() && shot->ruling.has_value());
+    QCOMPARE(rulingFromText(shot->ruling->content), std::optional(told[i].ruled));
+    QCOMPARE(shot->ruling->fouls, std::vector<std::string>{"no-contact"});
+    // The film begins in the middle of a frame: nobody knows who struck.
+    QVERIFY(!shot->player.has_value());
+  }
+  QVERIFY(file->keep({"synthetic", 1, 1.0, {1280, 720}}, sample::rig()).has_value());
+  const auto measured = nlohmann::json::parse(readTextFile(folder.file("measured.json")).value());
+  QCOMPARE(rulingFromText(measured["shots"][1]["ruling"].dump()), std::optional(told[1].ruled));
 }
 
 void MeasureReadingsTest::cancellingKeepsWhatWasCommitted() {

@@ -53,7 +53,8 @@ const std::string kAwkward = "Ada \"the rail\"; fast, slow\nnext line";
 /// A record with two players' shots, a note, a tag and corrections.
 void fill(Record& record) {
   const auto game = sample::addGame(record);
-  const auto one = record.appendShot(game.frame, sample::shot(1), sample::tracks(1), game.ada).value();
+  const RulingEntry ruling{Verdict::Ask, {"scratch", "wrong-ball-first"}, R"({"game": "eight-ball"})"};
+  const auto one = record.appendShot(game.frame, sample::shot(1), sample::tracks(1), game.ada, ruling).value();
   const auto two = record.appendShot(game.frame, sample::shot(2), sample::tracks(2), game.ben).value();
   (void)record.addNote(one, kAwkward, "Cleo", 1'760'000'000'000).value();
   (void)record.addTag(one, "thin").has_value();
@@ -118,6 +119,10 @@ void ExportTest::everyShotIsOneCsvRowUnderNamedUnits() {
   QCOMPARE(value(first, "height_radii"), std::string(""));
   QCOMPARE(value(first, "pocketed"), std::string("3:foot-right"));
   QCOMPARE(value(first, "scratch"), std::string("false"));
+  QCOMPARE(value(first, "fouls"), std::string("scratch wrong-ball-first"));
+  QCOMPARE(value(first, "ruling_sureness"), std::string("ask"));
+  QCOMPARE(value(second, "fouls"), std::string(""));
+  QCOMPARE(value(second, "ruling_sureness"), std::string(""));
   QCOMPARE(value(first, "notes"), kAwkward);
   QCOMPARE(value(first, "tags"), std::string("thin"));
   QCOMPARE(value(first, "corrected"), std::string("false"));
@@ -147,6 +152,8 @@ void ExportTest::theJsonHoldsEverything() {
   QVERIFY(shot["verdict"] == "proposed");
   QVERIFY(shot["notes"][0]["text"] == kAwkward);
   QVERIFY(shot["tags"] == json::array({"thin"}));
+  QVERIFY(shot["ruling"] == json({{"game", "eight-ball"}}));
+  QVERIFY(frame["shots"][1]["ruling"].is_null());
   QCOMPARE(shot["tracks"].size(), std::size_t{2});
   QCOMPARE(shot["tracks"][0]["t_s"].size(), std::size_t{30});
   QVERIFY(shot["tracks"][0]["x_mm"][1] == -480.0);

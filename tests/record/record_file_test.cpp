@@ -267,7 +267,8 @@ void RecordFileTest::deletingAPlayerLeavesNoOrphans() {
   const std::string path = folder.file("a.sqlite");
   Record record = sample::openOrDie(path);
   const auto game = sample::addGame(record);
-  const auto adas = record.appendShot(game.frame, sample::shot(1), sample::tracks(1), game.ada);
+  const RulingEntry ruling{Verdict::Certain, {}, "{}"};
+  const auto adas = record.appendShot(game.frame, sample::shot(1), sample::tracks(1), game.ada, ruling);
   const auto bens = record.appendShot(game.frame, sample::shot(2), sample::tracks(2), game.ben);
   QVERIFY(adas.has_value() && bens.has_value());
   QVERIFY(record.addNote(*adas, "note", "Cleo", 1).has_value());
@@ -277,7 +278,7 @@ void RecordFileTest::deletingAPlayerLeavesNoOrphans() {
     OtherProgram other(path);
     QVERIFY(other.run("PRAGMA foreign_keys = ON"));
     QVERIFY(other.run("DELETE FROM players WHERE name = 'Ada'"));
-    for (const char* table : {"positions", "deliveries", "events", "pocketed", "tracks"}) {
+    for (const char* table : {"positions", "deliveries", "events", "pocketed", "tracks", "rulings"}) {
       const QString orphans =
           QStringLiteral("SELECT count(*) FROM %1 WHERE shot_id NOT IN (SELECT id FROM shots)").arg(table);
       QCOMPARE(other.value(orphans).toInt(), 0);

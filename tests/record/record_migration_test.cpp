@@ -14,10 +14,11 @@ using namespace ferrule;
 
 namespace {
 
-/// A copy of the version 1 record that is kept with the tests (tests/data/records/README.md).
-std::string oldRecord(const sample::Folder& folder) {
+/// A copy of an old record that is kept with the tests (tests/data/records/README.md).
+std::string oldRecord(const sample::Folder& folder, int version = 1) {
   const std::string path = folder.file("old.sqlite");
-  std::filesystem::copy_file(FERRULE_SOURCE_DIR "/tests/data/records/version-1.sqlite", path);
+  const std::string name = "/tests/data/records/version-" + std::to_string(version) + ".sqlite";
+  std::filesystem::copy_file(FERRULE_SOURCE_DIR + name, path);
   return path;
 }
 
@@ -41,6 +42,7 @@ class RecordMigrationTest : public QObject {
   Q_OBJECT
  private slots:
   void aVersionOneRecordIsBroughtForwardWithItsContent();
+  void aVersionTwoRecordIsBroughtForwardWithItsContent();
   void theOldFileIsCopiedFirst();
   void anOlderCopyStays();
   void aStepThatFailsLeavesTheOldRecordWhole();
@@ -85,6 +87,39 @@ void RecordMigrationTest::aVersionOneRecordIsBroughtForwardWithItsContent() {
   }
   QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
   QCOMPARE(valueIn(path, "SELECT note FROM notes WHERE entity = 'player'").toString(), "drops the elbow");
+  QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
+}
+
+/// Version 3 keeps rulings; the shots before it have none.
+void RecordMigrationTest::aVersionTwoRecordIsBroughtForwardWithItsContent() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder, 2);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 2);
+  {
+    Record record = sample::openOrDie(path);
+    const auto players = record.players();
+    QVERIFY(players.has_value());
+    QVERIFY((*players)[1].minor);
+    QCOMPARE((*players)[1].consentBy, std::string("a guardian"));
+    const auto frames = record.frames(record.sessions()->front().id);
+    QVERIFY(frames.has_value());
+    const auto shots = record.shots(frames->front().id);
+    QVERIFY(shots.has_value());
+    const auto shot = record.shot(shots->front().id);
+    QVERIFY(shot.has_value());
+    QVERIFY(shot->reading.outcome == Outcome::Miss);
+    QCOMPARE(shot->corrections.size(), std::size_t{1});
+    QCOMPARE(shot->tags, std::vector<std::string>{"thin"});
+    QVERIFY(!shot->ruling.has_value());
+    // What is new works in the old frame.
+    const RulingEntry ruling{Verdict::Proposed, {"no-rail"}, "{}"};
+    const auto ruled = record.appendShot(frames->front().id, sample::shot(2), {}, std::nullopt, ruling);
+    QVERIFY(ruled.has_value());
+    QCOMPARE(record.shot(*ruled)->ruling, std::optional(ruling));
+    QVERIFY(record.check().has_value());
+  }
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path + ".version-2.backup", "PRAGMA user_version").toInt(), 2);
   QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
 }
 

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "core/reading/shot_reader.h"
+#include "core/rules/match.h"
+#include "core/rules/ruling_text.h"
+#include "core/table/measured_table.h"
+
+namespace ferrule {
+
+/// A shot as it was ruled while measuring.
+struct FilmRuling {
+  RuledShot ruled;
+  /// Who struck, where the film shows the frame from its break on and nothing was left open since; nothing otherwise.
+  std::optional<Seat> shooter;
+
+  bool operator==(const FilmRuling&) const = default;
+};
+
+/// Follows the shots of one film with a referee: a break begins a frame, a film that begins in the middle of one is
+/// joined there. Nobody calls, declares or chooses anything on a film: what hangs on that is asked, and until it is
+/// answered the first option is taken. The first seat is who breaks first.
+class FilmReferee {
+ public:
+  FilmReferee(const RuleSet& rules, const MeasuredTable& measured);
+
+  /// The next shot of the film, in order.
+  [[nodiscard]] FilmRuling judge(const ReadShot& shot);
+
+ private:
+  void placeFrame(const ShotReading& reading);
+  [[nodiscard]] GameState joined(const ShotReading& reading) const;
+
+  MeasuredTable measured_;
+  Match match_;
+  bool begun_ = false;
+};
+
+}  // namespace ferrule
