@@ -17,7 +17,12 @@ namespace ferrule {
 
 namespace {
 
-const std::set<std::string> kGames{"eight-ball", "nine-ball", "ten-ball", "straight-pool"};
+std::set<std::string> gameNames() {
+  std::set<std::string> names;
+  for (const Game game : kGames)
+    names.emplace(toText(game));
+  return names;
+}
 
 QString quoted(const std::string& text) {
   return '"' + QString::fromStdString(text) + '"';
@@ -77,7 +82,7 @@ void addMeasureCommand(CLI::App& app, int& status) {
   command->add_option("FILM", options->film, "The film")->required();
   command->add_option("--rig", options->rig, "Rig file, from calibrate rig")->required();
   command->add_option("--table", options->table, "table.json, or a preset such as 9ft")->required();
-  command->add_option("--game", options->game, "The game that is played")->check(CLI::IsMember(kGames));
+  command->add_option("--game", options->game, "The game that is played")->check(CLI::IsMember(gameNames()));
   auto* record = command->add_option("--record", options->record, "The record that keeps the session");
   command->add_option("--session", options->session, "The session's name; the film's name if not given")->needs(record);
   const auto players = std::make_shared<std::string>();
