@@ -527,6 +527,383 @@
         </message>
     </context>
     <context>
+        <name>RulingWords</name>
+        <message>
+            <source>the first player</source>
+            <translation>der erste Spieler</translation>
+        </message>
+        <message>
+            <source>the second player</source>
+            <translation>der zweite Spieler</translation>
+        </message>
+        <message>
+            <source>a ball</source>
+            <translation>eine Kugel</translation>
+        </message>
+        <message>
+            <source>another ball</source>
+            <translation>eine andere Kugel</translation>
+        </message>
+        <message>
+            <source>a wrong ball</source>
+            <translation>eine falsche Kugel</translation>
+        </message>
+        <message>
+            <source>Which ball was met first, %1 or %2?</source>
+            <translation>Welche Kugel wurde zuerst getroffen, %1 oder %2?</translation>
+        </message>
+        <message>
+            <source>Did %1 touch a cushion?</source>
+            <translation>Hat %1 eine Bande berührt?</translation>
+        </message>
+        <message>
+            <source>Did %1 fall?</source>
+            <translation>Ist %1 gefallen?</translation>
+        </message>
+        <message>
+            <source>Where did %1 end: on the table, in a pocket or off the table?</source>
+            <translation>Wo ist %1 geblieben: auf dem Tisch, in einer Tasche oder neben dem Tisch?</translation>
+        </message>
+        <message>
+            <source>Did %1 leave the table and touch anything before it came back?</source>
+            <translation>Hat %1 den Tisch verlassen und etwas berührt, bevor sie zurückkam?</translation>
+        </message>
+        <message>
+            <source>Did somebody touch %1?</source>
+            <translation>Hat jemand %1 berührt?</translation>
+        </message>
+        <message>
+            <source>Was the cue ball struck twice? It lay very close to %1.</source>
+            <translation>Wurde die Weiße zweimal gestoßen? Sehr nah lag dort %1.</translation>
+        </message>
+        <message>
+            <source>Was %1 declared frozen to the cushion?</source>
+            <translation>Wurde %1 als press an der Bande angesagt?</translation>
+        </message>
+        <message>
+            <source>Which was which, %1 and %2?</source>
+            <translation>Welche war welche, %1 und %2?</translation>
+        </message>
+        <message>
+            <source>Did %1 lie behind the head string?</source>
+            <translation>Lag %1 hinter der Kopflinie?</translation>
+        </message>
+        <message>
+            <source>Was %1 called in that pocket?</source>
+            <translation>War %1 in diese Tasche angesagt?</translation>
+        </message>
+        <message>
+            <source>the cue ball fell or left the table</source>
+            <translation>die Weiße fiel oder verließ den Tisch</translation>
+        </message>
+        <message>
+            <source>%1 was met first</source>
+            <translation>%1 wurde zuerst getroffen</translation>
+        </message>
+        <message>
+            <source>no ball was met</source>
+            <translation>keine Kugel wurde getroffen</translation>
+        </message>
+        <message>
+            <source>nothing fell and no ball met a cushion after the contact</source>
+            <translation>nichts fiel, und nach der Berührung lief keine Kugel an eine Bande</translation>
+        </message>
+        <message>
+            <source>no foot was on the floor</source>
+            <translation>kein Fuß war auf dem Boden</translation>
+        </message>
+        <message>
+            <source>%1 left the table</source>
+            <translation>%1 verließ den Tisch</translation>
+        </message>
+        <message>
+            <source>%1 was touched</source>
+            <translation>%1 wurde berührt</translation>
+        </message>
+        <message>
+            <source>the cue ball was struck twice</source>
+            <translation>die Weiße wurde zweimal gestoßen</translation>
+        </message>
+        <message>
+            <source>the cue ball was pushed</source>
+            <translation>die Weiße wurde geschoben</translation>
+        </message>
+        <message>
+            <source>balls were still moving</source>
+            <translation>Kugeln liefen noch</translation>
+        </message>
+        <message>
+            <source>the cue ball was not placed behind the head string</source>
+            <translation>die Weiße lag nicht hinter der Kopflinie</translation>
+        </message>
+        <message>
+            <source>the cue ball did not cross the head string before it met %1</source>
+            <translation>die Weiße lief nicht über die Kopflinie, bevor diese Kugel getroffen wurde: %1</translation>
+        </message>
+        <message>
+            <source>the cue was laid on the table to aim</source>
+            <translation>der Queue lag zum Zielen auf dem Tisch</translation>
+        </message>
+        <message>
+            <source>it was the other's turn</source>
+            <translation>die andere Seite war an der Reihe</translation>
+        </message>
+        <message>
+            <source>the time was over</source>
+            <translation>die Zeit war abgelaufen</translation>
+        </message>
+        <message>
+            <source>the rack template was in the way</source>
+            <translation>die Aufbauschablone lag im Weg</translation>
+        </message>
+        <message>
+            <source>unsportsmanlike conduct</source>
+            <translation>unsportliches Verhalten</translation>
+        </message>
+        <message>
+            <source>too few balls were driven to a cushion on the break</source>
+            <translation>beim Anstoß liefen zu wenige Kugeln an eine Bande</translation>
+        </message>
+        <message>
+            <source>Did balls still move when the shot began?</source>
+            <translation>Liefen noch Kugeln, als der Stoß begann?</translation>
+        </message>
+        <message>
+            <source>Did the cue ball lie behind the head string?</source>
+            <translation>Lag die Weiße hinter der Kopflinie?</translation>
+        </message>
+        <message>
+            <source>The film does not show the shot well enough. What happened?</source>
+            <translation>Der Film zeigt den Stoß nicht gut genug. Was ist geschehen?</translation>
+        </message>
+        <message>
+            <source>Who plays the solids and who the stripes?</source>
+            <translation>Wer spielt die Vollen und wer die Halben?</translation>
+        </message>
+        <message>
+            <source>How many balls fell or passed the head string on the break?</source>
+            <translation>Wie viele Kugeln fielen beim Anstoß oder liefen über die Kopflinie?</translation>
+        </message>
+        <message>
+            <source>Was a push-out announced?</source>
+            <translation>Wurde ein Push-out angesagt?</translation>
+        </message>
+        <message>
+            <source>Was the player told of two fouls in a row?</source>
+            <translation>Wurde der Spieler auf zwei Fouls in Folge hingewiesen?</translation>
+        </message>
+        <message>
+            <source>Other balls lie on the table than the shots before left there. Which are in play?</source>
+            <translation>Auf dem Tisch liegen andere Kugeln, als die Stöße davor übrig ließen. Welche sind im Spiel?</translation>
+        </message>
+        <message>
+            <source>The rules do not spell this case out. How is it ruled?</source>
+            <translation>Die Regeln nennen diesen Fall nicht. Wie wird entschieden?</translation>
+        </message>
+        <message>
+            <source>The frame was over before this shot. Was it?</source>
+            <translation>Das Spiel war vor diesem Stoß zu Ende. Stimmt das?</translation>
+        </message>
+        <message>
+            <source>play from here</source>
+            <translation>so weiterspielen</translation>
+        </message>
+        <message>
+            <source>take the cue ball in hand</source>
+            <translation>die Weiße in die Hand nehmen</translation>
+        </message>
+        <message>
+            <source>take it behind the head string</source>
+            <translation>die Weiße hinter die Kopflinie legen</translation>
+        </message>
+        <message>
+            <source>have the balls racked and break</source>
+            <translation>neu aufbauen lassen und anstoßen</translation>
+        </message>
+        <message>
+            <source>have %1 break again</source>
+            <translation>%1 noch einmal anstoßen lassen</translation>
+        </message>
+        <message>
+            <source>have the 8 spotted and play</source>
+            <translation>die 8 aufsetzen lassen und spielen</translation>
+        </message>
+        <message>
+            <source>have %1 play on</source>
+            <translation>%1 weiterspielen lassen</translation>
+        </message>
+        <message>
+            <source>the 8 was potted as called</source>
+            <translation>die 8 fiel wie angesagt</translation>
+        </message>
+        <message>
+            <source>the 8 fell on a foul</source>
+            <translation>die 8 fiel bei einem Foul</translation>
+        </message>
+        <message>
+            <source>the 8 fell before its time</source>
+            <translation>die 8 fiel zu früh</translation>
+        </message>
+        <message>
+            <source>the 8 fell into a pocket that was not called</source>
+            <translation>die 8 fiel in eine nicht angesagte Tasche</translation>
+        </message>
+        <message>
+            <source>the 8 left the table</source>
+            <translation>die 8 verließ den Tisch</translation>
+        </message>
+        <message>
+            <source>the 8 fell on the break</source>
+            <translation>die 8 fiel beim Anstoß</translation>
+        </message>
+        <message>
+            <source>the 8 and the cue ball fell on the break</source>
+            <translation>die 8 und die Weiße fielen beim Anstoß</translation>
+        </message>
+        <message>
+            <source>the cue ball was lost with the 8 on</source>
+            <translation>die Weiße ging beim Spiel auf die 8 verloren</translation>
+        </message>
+        <message>
+            <source>the 9 was potted</source>
+            <translation>die 9 fiel</translation>
+        </message>
+        <message>
+            <source>the 10 was potted as called</source>
+            <translation>die 10 fiel wie angesagt</translation>
+        </message>
+        <message>
+            <source>the points are reached</source>
+            <translation>die Punkte sind erreicht</translation>
+        </message>
+        <message>
+            <source>three fouls in a row</source>
+            <translation>drei Fouls in Folge</translation>
+        </message>
+        <message>
+            <source>the other conceded</source>
+            <translation>die andere Seite gab auf</translation>
+        </message>
+        <message>
+            <source>ruled by a person</source>
+            <translation>von Hand entschieden</translation>
+        </message>
+        <message>
+            <source>the solids</source>
+            <translation>die Vollen</translation>
+        </message>
+        <message>
+            <source>the stripes</source>
+            <translation>die Halben</translation>
+        </message>
+        <message>
+            <source>cue ball in hand behind the head string</source>
+            <translation>Weiße in der Hand hinter der Kopflinie</translation>
+        </message>
+        <message>
+            <source>cue ball in hand</source>
+            <translation>Weiße in der Hand</translation>
+        </message>
+        <message>
+            <source>cue ball on the head spot</source>
+            <translation>Weiße auf dem Kopfpunkt</translation>
+        </message>
+        <message>
+            <source>cue ball on the centre spot</source>
+            <translation>Weiße auf dem Mittelpunkt</translation>
+        </message>
+        <message>
+            <source>rules before 2008</source>
+            <translation>Regeln vor 2008</translation>
+        </message>
+        <message>
+            <source>house rule</source>
+            <translation>Hausregel</translation>
+        </message>
+        <message>
+            <source>world rules 2008, %1</source>
+            <translation>Weltregeln 2008, %1</translation>
+        </message>
+        <message>
+            <source>world rules 2016, %1</source>
+            <translation>Weltregeln 2016, %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>RulingSentence</name>
+        <message>
+            <source>Foul: %1.</source>
+            <translation>Foul: %1.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <comment>last of a list</comment>
+            <translation> und </translation>
+        </message>
+        <message>
+            <source>A push-out.</source>
+            <translation>Ein Push-out.</translation>
+        </message>
+        <message>
+            <source>The break was too weak, which is no foul.</source>
+            <translation>Der Anstoß war zu schwach; das ist kein Foul.</translation>
+        </message>
+        <message>
+            <source>%1 has %2.</source>
+            <translation>%1 hat %2.</translation>
+        </message>
+        <message>
+            <source>%1 is spotted.</source>
+            <translation>%1 wird aufgesetzt.</translation>
+        </message>
+        <message>
+            <source>%1 is put back.</source>
+            <translation>%1 wird zurückgelegt.</translation>
+        </message>
+        <message>
+            <source>All balls are racked.</source>
+            <translation>Alle Kugeln werden aufgebaut.</translation>
+        </message>
+        <message>
+            <source>14 balls are racked without the apex.</source>
+            <translation>14 Kugeln werden ohne die Spitze aufgebaut.</translation>
+        </message>
+        <message>
+            <source>%1 is at the table, %2.</source>
+            <translation>%1 ist am Tisch, %2.</translation>
+        </message>
+        <message>
+            <source>%1 plays on.</source>
+            <translation>%1 spielt weiter.</translation>
+        </message>
+        <message>
+            <source>%1 is at the table.</source>
+            <translation>%1 ist am Tisch.</translation>
+        </message>
+        <message>
+            <source>%1 may choose: %2.</source>
+            <translation>%1 darf wählen: %2.</translation>
+        </message>
+        <message>
+            <source> or </source>
+            <comment>last of a list</comment>
+            <translation> oder </translation>
+        </message>
+        <message>
+            <source>%1: %2, now %3.</source>
+            <comment>player, points of the shot, points in all</comment>
+            <translation>%1: %2, nun %3.</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame: %2.</source>
+            <translation>%1 gewinnt das Spiel: %2.</translation>
+        </message>
+        <message>
+            <source>Overruled by %1.</source>
+            <translation>Überstimmt von %1.</translation>
+        </message>
+    </context>
+    <context>
         <name>ShotWords</name>
         <message>
             <source>%1 from the foot cushion</source>
@@ -659,6 +1036,10 @@
         <message>
             <source>%1: measured %2, corrected to %3</source>
             <translation>%1: gemessen %2, berichtigt zu %3</translation>
+        </message>
+        <message>
+            <source>To be settled: %1</source>
+            <translation>Zu klären: %1</translation>
         </message>
     </context>
     <context>
@@ -1145,6 +1526,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Events of the shot, seconds after the strike</source>
             <translation>Ereignisse des Stoßes, Sekunden nach dem Abstoß</translation>
+        </message>
+        <message>
+            <source>Ruling</source>
+            <translation>Entscheidung</translation>
         </message>
     </context>
     <context>

@@ -28,16 +28,34 @@ QString quoted(const std::string& text) {
   return '"' + QString::fromStdString(text) + '"';
 }
 
-void printReport(const MeasureOptions& options, const MeasureReport& report, const std::vector<ShotReading>& shots) {
+/// What was told while measuring.
+struct Told {
+  std::vector<ShotReading> shots;
+  std::vector<RuledShot> rulings;
+};
+
+/// The frames won, or the points of straight pool.
+void printScore(const RuledShot& last) {
+  const bool points = last.game == Game::StraightPool;
+  const auto& score = points ? last.points : last.framesWon;
+  printNote(QStringLiteral("%1 %2:%3; at the table: %4")
+                .arg(points ? QStringLiteral("points") : QStringLiteral("frames"))
+                .arg(score[0])
+                .arg(score[1])
+                .arg(QString::fromUtf8(toText(last.ruling.next.value).data())));
+}
+
+void printReport(const MeasureOptions& options, const MeasureReport& report, const Told& told) {
   // The table is the result where it goes to no file, and the receipt where it went into a record.
   if (options.output.empty() || !options.record.empty()) {
-    for (const QString& line : shotTable(shots))
+    for (const QString& line : shotTable(told.shots, told.rulings))
       printResult(line);
   }
   printNote(QStringLiteral("%1, %2 s: %3, %4")
                 .arg(counted(report.images, "image"))
                 .arg(report.duration_s, 0, 'f', 2)
                 .arg(counted(report.shots, "shot"), counted(report.placements, "placement")));
+  if (!told.rulings.empty()) printScore(told.rulings.back());
   if (report.endedEarly) {
     printNote(QStringLiteral("%1 is shorter than its header says; what is there was measured.")
                   .arg(QString::fromStdString(options.film)));
@@ -65,12 +83,13 @@ int run(const MeasureOptions& options) {
   const Interrupt interrupt;
   JobControl job = consoleJob();
   job.stop = interrupt.token();
-  std::vector<ShotReading> shots;
+  Told told;
   MeasureObserver observer;
-  observer.shot = [&shots](const ReadShot& shot) { shots.push_back(shot.reading); };
+  observer.shot = [&told](const ReadShot& shot) { told.shots.push_back(shot.reading); };
+  observer.ruling = [&told](const ReadShot&, const FilmRuling& ruling) { told.rulings.push_back(ruling.ruled); };
   const auto report = measureFilm(options, job, observer);
   if (!report) return reportError(report.error());
-  printReport(options, *report, shots);
+  printReport(options, *report, told);
   return 0;
 }
 

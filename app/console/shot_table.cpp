@@ -43,6 +43,19 @@ QString outcome(const ShotReading& shot) {
   return shot.outcomeVerdict == Verdict::Ask ? text + QStringLiteral(" ?") : text;
 }
 
+QString ruling(const RuledShot& ruled) {
+  const Ruling& ruling = ruled.ruling;
+  QStringList words{word(toText(ruling.shooter))};
+  for (const Foul& foul : ruling.fouls)
+    words << word(toText(foul.kind));
+  if (ruling.result) {
+    words << QStringLiteral("%1 wins: %2")
+                 .arg(word(toText(ruling.result->value.winner)), word(toText(ruling.result->value.why)));
+  }
+  const QString text = words.join(QStringLiteral(", "));
+  return ruling.sureness == Verdict::Ask ? text + QStringLiteral(" ?") : text;
+}
+
 QStringList cells(const ShotReading& shot) {
   const double degree = degreesFromRadians(1.0);
   return {QString::number(shot.number),
@@ -60,7 +73,7 @@ QStringList cells(const ShotReading& shot) {
 
 }  // namespace
 
-QStringList shotTable(const std::vector<ShotReading>& shots) {
+QStringList shotTable(const std::vector<ShotReading>& shots, const std::vector<RuledShot>& rulings) {
   std::vector<QStringList> rows{{QStringLiteral("shot"), QStringLiteral("strike s"), QStringLiteral("lasts s"),
                                  QStringLiteral("aim deg"), QStringLiteral("speed m/s"), QStringLiteral("side R"),
                                  QStringLiteral("height R"), QStringLiteral("first"), QStringLiteral("target"),
@@ -69,6 +82,11 @@ QStringList shotTable(const std::vector<ShotReading>& shots) {
   constexpr qsizetype kFirstWord = 7;
   for (const ShotReading& shot : shots)
     rows.push_back(cells(shot));
+  if (!shots.empty() && rulings.size() == shots.size()) {
+    rows.front() << QStringLiteral("ruling");
+    for (std::size_t i = 0; i < rulings.size(); ++i)
+      rows[i + 1] << ruling(rulings[i]);
+  }
   QList<qsizetype> widths(rows.front().size(), 0);
   for (const QStringList& row : rows) {
     for (qsizetype i = 0; i < row.size(); ++i)

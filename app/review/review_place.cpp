@@ -169,7 +169,11 @@ void ReviewPlace::showShot() {
   plan_->setShot(shot);
   film_->setShot(shot);
   film_->setRig(frame != nullptr ? frame->rig : std::nullopt);
-  panel_->setShot(shot, desk_.content() ? desk_.content()->table : MeasuredTable{});
+  if (const auto content = desk_.content()) {
+    panel_->setShot(shot, content->table, content->session.players);
+  } else {
+    panel_->setShot(shot, MeasuredTable{});
+  }
   if (shot) {
     const QModelIndex index = model_->indexOf(shot->id);
     if (index.isValid() && model_->firstShotUnder(tree_->currentIndex()).value_or(ShotSummary{}).id != shot->id) {

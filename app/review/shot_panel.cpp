@@ -35,9 +35,11 @@ ShotPanel::ShotPanel(QWidget* parent) : QScrollArea(parent), events_(new EventLi
   rebuild();
 }
 
-void ShotPanel::setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured) {
+void ShotPanel::setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured,
+                        const std::vector<std::string>& players) {
   shot_ = std::move(shot);
   measured_ = measured;
+  players_ = players;
   rebuild();
 }
 
@@ -105,6 +107,7 @@ void ShotPanel::rebuild() {
     addLines(*column, tr("Where everything rested"), restWords(reading, measured_, numbers_),
              QStringLiteral("restLines"));
     addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
+    addLines(*column, tr("Ruling"), rulingLines(*shot_, players_), QStringLiteral("rulingLines"));
     QStringList notes;
     for (const Note& note : shot_->notes)
       notes << QString::fromStdString(note.text);

@@ -22,7 +22,9 @@ class ShotPanel : public QScrollArea {
  public:
   explicit ShotPanel(QWidget* parent = nullptr);
 
-  void setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured);
+  /// players: of the session, in playing order.
+  void setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured,
+               const std::vector<std::string>& players = {});
   void setNumbers(const Numbers& numbers);
   /// Marks the event that has just happened at an image; spacing_s: between images.
   void setTime(double time_s, double spacing_s);
@@ -44,6 +46,7 @@ class ShotPanel : public QScrollArea {
 
   std::shared_ptr<const StoredShot> shot_;
   MeasuredTable measured_;
+  std::vector<std::string> players_;
   Numbers numbers_;
   EventListModel* events_;
   QTableView* eventView_ = nullptr;

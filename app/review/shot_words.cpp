@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -149,6 +150,20 @@ QStringList outcomeLines(const StoredShot& shot) {
                  .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
                       fileValueWords(correction.corrected));
   }
+  return lines;
+}
+
+QStringList rulingLines(const StoredShot& shot, const std::vector<std::string>& players) {
+  if (!shot.ruling) return {};
+  const auto ruled = rulingFromText(shot.ruling->content);
+  if (!ruled) return {};
+  SeatNames names;
+  if (players.size() == 2) names = {QString::fromStdString(players[0]), QString::fromStdString(players[1])};
+  QStringList lines{rulingSentence(*ruled, names), atStart(verdictWords(ruled->ruling.sureness))};
+  for (const QString& question : rulingQuestions(*ruled))
+    lines << ShotWords::tr("To be settled: %1").arg(question);
+  for (const QString& evidence : rulingEvidence(*ruled, shot.reading.events))
+    lines << atStart(evidence);
   return lines;
 }
 

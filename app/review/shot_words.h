@@ -27,5 +27,8 @@ struct ValueLine {
 [[nodiscard]] QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers);
 /// "Missed, certain", and what a person corrected.
 [[nodiscard]] QStringList outcomeLines(const StoredShot& shot);
+/// The referee's sentence with how sure it is, what it rests on and what it asks; empty where no referee watched.
+/// players: of the session, in playing order; with any other number than two the seats stay nameless.
+[[nodiscard]] QStringList rulingLines(const StoredShot& shot, const std::vector<std::string>& players);
 
 }  // namespace ferrule

@@ -16,6 +16,9 @@ constexpr double kUsualImage_s = 1.0 / 60.0;
 constexpr double kNearRail_m = 0.005;
 /// A ball that moved this far was moved: 3 mm, and the worst error of a ball's place once more.
 constexpr double kMoved_m = 0.006;
+/// A ball that came this near to another one's edge may have met it unseen, as happens in a rack. Common practice, no
+/// source.
+constexpr double kUnseenContact_m = 0.020;
 
 const BallAt* ballIn(const Position& position, BallName ball) {
   const auto found = std::ranges::find(position, ball, &BallAt::ball);
@@ -67,6 +70,19 @@ bool cameNearARail(const ShotReading& reading, const Track& track, const Table& 
   });
 }
 
+/// Whether another ball lay beside this one or passed it closely enough to have moved it.
+bool mayHaveBeenMet(const ShotReading& reading, std::span<const Track> tracks, const BallAt& lay, double radius_m) {
+  const double reach_m = 2.0 * radius_m + kUnseenContact_m;
+  const auto near = [&](BallName ball, TablePoint place) {
+    return ball != lay.ball && distance(place, lay.position) < reach_m;
+  };
+  return std::ranges::any_of(reading.before, [&](const BallAt& at) { return near(at.ball, at.position); }) ||
+         std::ranges::any_of(tracks, [&](const Track& track) {
+           return std::ranges::any_of(track.samples,
+                                      [&](const TrackSample& s) { return near(track.ball, s.position); });
+         });
+}
+
 std::vector<Doubt> doubtsOfPaths(const ShotReading& reading, std::span<const Track> tracks, const Table& table,
                                  double radius_m) {
   std::vector<Doubt> doubts;
@@ -90,7 +106,8 @@ std::vector<Doubt> doubtsOfPaths(const ShotReading& reading, std::span<const Tra
       continue;
     }
     const bool touched = lay.ball.isCueBall() || happened(lay.ball, [](EventKind) { return true; });
-    if (!touched && distance(lay.position, rests->position) > kMoved_m) {
+    if (!touched && distance(lay.position, rests->position) > kMoved_m &&
+        !mayHaveBeenMet(reading, tracks, lay, radius_m)) {
       doubts.push_back({DoubtKind::MovedByHand, lay.ball, std::nullopt});
     }
   }

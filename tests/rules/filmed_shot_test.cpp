@@ -99,6 +99,11 @@ void FilmedShotTest::aBallThatMovedByItselfWasMovedByHand() {
   ShotReading reading = clearShot();
   reading.after[2].position.y = 0.42;
   QCOMPARE(filmed(reading).doubts, (std::vector<Doubt>{{DoubtKind::MovedByHand, BallName(5), std::nullopt}}));
+  // Where a ball passed close by, or one lay beside it as in a rack, a contact was missed rather than made by hand.
+  QVERIFY(filmed(reading, {straightTrack(2, {0.3, 0.0}, {0.02, 0.35})}).doubts.empty());
+  reading.before.push_back({BallName(7), {0.06, 0.4}});
+  reading.after.push_back({BallName(7), {0.06, 0.4}});
+  QVERIFY(filmed(reading).doubts.empty());
 }
 
 void FilmedShotTest::aBallThatIsGoneWithoutFallingIsLost() {
