@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <memory>
 #include <string>
 
@@ -11,6 +12,7 @@
 #include "core/geometry/units.h"
 #include "core/table/measured_table.h"
 #include "core/vision/film_source.h"
+#include "core/vision/nose_survey.h"
 #include "core/vision/tag_survey.h"
 
 namespace ferrule {
@@ -28,9 +30,27 @@ struct Call {
 constexpr long kStride = 3;
 /// A film whose tags stay hidden so long will not show them later.
 constexpr long kMostImages = 900;
+/// The noses are looked at in the median of a few images, a tenth of a second or more apart.
+constexpr long kNoseStride = 12;
+constexpr long kMostNoseImages = 7;
 
 QString mm(double length_m) {
   return QString::number(millimetresFromMetres(length_m), 'f', 2);
+}
+
+/// What a doubtful rig means, in one sentence.
+void printDoubts(const Call& call, const Rig& rig) {
+  const auto worst = std::ranges::max_element(rig.noses, {}, &NoseStraightness::rms_m);
+  if (rig.verdict == kNosesBent) {
+    printNote(QStringLiteral("%1 leaves the straight noses of %2 bent by up to %3 mm; it belongs to another camera, or "
+                             "the film was corrected before: calibrate a lens for this film.")
+                  .arg(QString::fromStdString(call.lens), QString::fromStdString(call.film), mm(worst->max_m)));
+  } else if (rig.verdict == kTagsDisagree) {
+    printNote(
+        QStringLiteral("The noses come out straight but the tags of %1 disagree by %2 mm; measure the tags' places "
+                       "and heights again.")
+            .arg(QString::fromStdString(call.table), mm(rig.tagRms_m)));
+  }
 }
 
 void printSummary(const Rig& rig) {
@@ -42,6 +62,11 @@ void printSummary(const Rig& rig) {
                     .arg(tag.id)
                     .arg(tag.rms_px, 0, 'f', 3)
                     .arg(mm(tag.rms_m), mm(tag.leaveOneOut_m)));
+  }
+  for (const NoseStraightness& nose : rig.noses) {
+    printResult(QStringLiteral("  nose %1: straight to rms %2 mm, max %3 mm over %4 places")
+                    .arg(QString::fromUtf8(toText(nose.cushion).data()), mm(nose.rms_m), mm(nose.max_m))
+                    .arg(nose.places));
   }
   for (const Correction& correction : rig.chain.corrections()) {
     printResult(QStringLiteral("chain: %1 from %2: %3")
@@ -70,15 +95,19 @@ Result<Rig> rigOf(const Call& call, const JobControl& job) {
   evidence.filmRotation_deg = film->info().rotation_deg;
   // A lens for another picture is refused before the long look.
   if (const auto fitting = rigWithoutPose(evidence); !fitting) return tl::make_unexpected(fitting.error());
+  NoseSurvey noses;
   FilmImage image;
   while (image.number < kMostImages && !survey->enough() && film->next(image)) {
     if (image.number % kStride == 0) survey->add(image.picture);
+    if (image.number % kNoseStride == 0 && image.number < kMostNoseImages * kNoseStride) noses.add(image.picture);
     job.reportShare(-1.0, "looking for tags");
   }
   auto tags = survey->result(call.film);
   if (!tags) return tl::make_unexpected(tags.error());
   evidence.tags = std::move(*tags);
-  return calibrateRig(evidence, *measured);
+  auto rig = calibrateRig(evidence, *measured);
+  if (rig) addNoses(*rig, noses.result(*rig, measured->table));
+  return rig;
 }
 
 int run(const Call& call) {
@@ -86,6 +115,7 @@ int run(const Call& call) {
   if (!rig) return reportError(rig.error());
   if (const auto written = writeRigFile(call.output, *rig); !written) return reportError(written.error());
   printSummary(*rig);
+  printDoubts(call, *rig);
   return 0;
 }
 

@@ -9,6 +9,7 @@
 #include "core/camera/correction_chain.h"
 #include "core/camera/lens.h"
 #include "core/geometry/frames.h"
+#include "core/table/cushion.h"
 
 namespace ferrule {
 
@@ -32,6 +33,16 @@ struct TagResidual {
   bool operator==(const TagResidual&) const = default;
 };
 
+/// How straight the nose of one cushion comes out after every correction, on the plane of its height.
+struct NoseStraightness {
+  CushionName cushion = CushionName::Head;
+  double rms_m = 0.0;  ///< of its edge from the best straight line
+  double max_m = 0.0;
+  int places = 0;  ///< where its edge was seen
+
+  bool operator==(const NoseStraightness&) const = default;
+};
+
 /// A lens and where the camera sits over one table.
 struct Rig {
   Lens lens;  ///< at the film's own image size (already scaled where the chain says so)
@@ -42,7 +53,8 @@ struct Rig {
   double poseRms_px = 0.0;
   double tagRms_m = 0.0;
   std::vector<TagResidual> tags;
-  std::string verdict;  ///< of the check that made it: "fits" or what is wrong
+  std::vector<NoseStraightness> noses;  ///< those that the film showed
+  std::string verdict;                  ///< of the check that made it: "fits" or what is wrong
 
   bool operator==(const Rig&) const = default;
 };

@@ -23,6 +23,9 @@ constexpr double kRefused_m = 0.010;
 /// Beyond this the rig is made but does not say that it fits; ball positions tolerate 2 mm.
 constexpr double kDoubtful_m = 0.0015;
 constexpr double kDoubtful_px = 1.0;
+/// A nose that bends more (rms from its best line) is not its cushion's own doing: rails are fitted to a straight edge.
+/// Common practice, no source.
+constexpr double kBent_m = 0.001;
 
 using Corners = std::array<TablePoint3, 4>;
 
@@ -216,8 +219,14 @@ Result<Rig> calibrateRig(const RigEvidence& evidence, const MeasuredTable& measu
       {CorrectionKind::Pose, evidence.film, "where the camera is, from the table's tags", evidence.date});
   if (!added) return tl::make_unexpected(added.error());
   addResiduals(*rig, *pairs);
-  rig->verdict = rig->tagRms_m > kDoubtful_m || rig->poseRms_px > kDoubtful_px ? "tags disagree" : "fits";
+  rig->verdict = rig->tagRms_m > kDoubtful_m || rig->poseRms_px > kDoubtful_px ? kTagsDisagree : kFits;
   return rig;
+}
+
+void addNoses(Rig& rig, std::vector<NoseStraightness> noses) {
+  rig.noses = std::move(noses);
+  const bool bent = std::ranges::any_of(rig.noses, [](const NoseStraightness& nose) { return nose.rms_m > kBent_m; });
+  if (bent) rig.verdict = kNosesBent;
 }
 
 }  // namespace ferrule

@@ -11,6 +11,11 @@
 
 namespace ferrule {
 
+/// What a rig's verdict can be; the last is stronger than the one before it.
+inline constexpr const char* kFits = "fits";
+inline constexpr const char* kTagsDisagree = "tags disagree";
+inline constexpr const char* kNosesBent = "noses bent";
+
 /// A tag averaged over several images of a film whose camera stands still.
 struct AveragedTag {
   TagObservation tag;
@@ -41,5 +46,9 @@ struct RigEvidence {
 /// TagsInconsistent, detail and numbers: "swapped" {id, id}, "turned" {id, degrees clockwise},
 /// "misplaced" {id, distance in mm}, "no-pose" {}.
 [[nodiscard]] Result<Rig> calibrateRig(const RigEvidence& evidence, const MeasuredTable& measured);
+
+/// Puts the noses' straightness into a rig; the verdict becomes kNosesBent when they are bent more than a table's own
+/// cushions, whatever the tags say: then the lens is another camera's, or was applied twice or not at all.
+void addNoses(Rig& rig, std::vector<NoseStraightness> noses);
 
 }  // namespace ferrule

@@ -112,6 +112,13 @@ std::string rigText(const Rig& rig) {
                     {"rms_mm", millimetresFromMetres(tag.rms_m)},
                     {"leave_one_out_mm", millimetresFromMetres(tag.leaveOneOut_m)}});
   }
+  ordered_json noses = ordered_json::array();
+  for (const NoseStraightness& nose : rig.noses) {
+    noses.push_back({{"cushion", std::string(toText(nose.cushion))},
+                     {"rms_mm", millimetresFromMetres(nose.rms_m)},
+                     {"max_mm", millimetresFromMetres(nose.max_m)},
+                     {"places", nose.places}});
+  }
   const Eigen::Vector3d& t = rig.pose.translation_m;
   const ordered_json object{
       {"format", kFormat},
@@ -125,7 +132,8 @@ std::string rigText(const Rig& rig) {
       {"pose_covariance_rad_m", rows(rig.poseCovariance)},
       {"pose_rms_px", rig.poseRms_px},
       {"tag_rms_mm", millimetresFromMetres(rig.tagRms_m)},
-      {"tags", std::move(tags)}};
+      {"tags", std::move(tags)},
+      {"noses", std::move(noses)}};
   return object.dump(1) + "\n";
 }
 
@@ -160,6 +168,15 @@ Result<Rig> parseRig(const std::string& text, const std::string& name) {
       rig.tags.push_back({static_cast<int>(numberOf(tag, "id")), numberOf(tag, "rms_px"),
                           metresFromMillimetres(numberOf(tag, "rms_mm")),
                           metresFromMillimetres(numberOf(tag, "leave_one_out_mm"))});
+    }
+  }
+  if (object.contains("noses") && object.at("noses").is_array()) {
+    for (const json& nose : object.at("noses")) {
+      const auto cushion = nose.is_object() ? cushionFromText(textOf(nose, "cushion")) : std::nullopt;
+      if (!cushion) return failure(ErrorCode::FieldInvalid, name, "noses");
+      rig.noses.push_back({*cushion, metresFromMillimetres(numberOf(nose, "rms_mm")),
+                           metresFromMillimetres(numberOf(nose, "max_mm")),
+                           static_cast<int>(numberOf(nose, "places"))});
     }
   }
   return rig;

@@ -54,7 +54,8 @@ void LensFileTest::aLensComesBackFromItsFile() {
 void LensFileTest::aRigComesBackFromItsFile() {
   QTemporaryDir folder;
   const std::string path = folder.filePath("rig.json").toStdString();
-  const Rig rig = completeRig();
+  Rig rig = completeRig();
+  addNoses(rig, {{CushionName::LeftHead, 0.00025, 0.0005, 180}});
   QVERIFY(writeRigFile(path, rig).has_value());
   const auto again = readRigFile(path);
   QVERIFY(again.has_value());
@@ -64,6 +65,7 @@ void LensFileTest::aRigComesBackFromItsFile() {
   QVERIFY((again->pose.translation_m - rig.pose.translation_m).norm() < 1e-12);
   QVERIFY(again->poseCovariance == rig.poseCovariance);
   QCOMPARE(again->tags.size(), rig.tags.size());
+  QVERIFY(again->noses == rig.noses);
   QCOMPARE(again->verdict, rig.verdict);
 }
 

@@ -18,6 +18,7 @@ class RigCalibrationTest : public QObject {
   void theCovarianceCoversThePlantedNoise();
   void threeTagsAreEnoughAndTwoAreRefused();
   void tagsAtAWrongHeightShowInTheResidual();
+  void bentNosesOverruleTagsThatAgree();
   void swappedTagsAreNamed();
   void aTurnedTagIsNamed();
   void aTagThatLiesElsewhereIsNamed();
@@ -103,6 +104,17 @@ void RigCalibrationTest::tagsAtAWrongHeightShowInTheResidual() {
   QCOMPARE(rig->verdict, std::string("tags disagree"));
   const auto sound = calibrateRig(evidenceFor(truth, real), real);
   QVERIFY(sound->tagRms_m < 1e-7);
+}
+
+void RigCalibrationTest::bentNosesOverruleTagsThatAgree() {
+  const Rig truth = invented9ftRig();
+  auto rig = calibrateRig(evidenceFor(truth, taggedTable()), taggedTable());
+  QVERIFY(rig.has_value());
+  addNoses(*rig, {{CushionName::Head, 0.0003, 0.0009, 200}, {CushionName::Foot, 0.0004, 0.0009, 200}});
+  QCOMPARE(rig->verdict, std::string("fits"));
+  addNoses(*rig, {{CushionName::Head, 0.0003, 0.0009, 200}, {CushionName::Foot, 0.0030, 0.0060, 200}});
+  QCOMPARE(rig->verdict, std::string("noses bent"));
+  QCOMPARE(rig->noses.size(), std::size_t{2});
 }
 
 void RigCalibrationTest::swappedTagsAreNamed() {

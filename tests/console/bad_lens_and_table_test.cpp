@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QDir>
 #include <QtTest>
+#include <nlohmann/json.hpp>
 
 #include "tests/console/refusal.h"
 #include "tests/support/test_registry.h"
@@ -22,6 +23,7 @@ class BadLensAndTableTest : public QObject {
   void aRigThatCannotBeUsedIsRefused_data();
   void aRigThatCannotBeUsedIsRefused();
   void aLensThatCannotBeUsedIsRefused();
+  void anotherCamerasLensIsSaidInOneSentence();
   void anOutputWithoutItsFolderIsRefused();
   void aWrongCallSaysWhatIsMissing_data();
   void aWrongCallSaysWhatIsMissing();
@@ -173,6 +175,22 @@ void BadLensAndTableTest::aLensThatCannotBeUsedIsRefused() {
   workplace_->write("lens.json", R"({"format": "ferrule-lens/1", "image_size": [1280, 720]})");
   FERRULE_VERIFY_REFUSED(*workplace_, calibrateRig("lens.json", dataPath("clip/table.json")), "lens.json has no value",
                          "add it");
+}
+
+/// The film's own lens bends by k1 = -0.28 (lens.json); this one bends far less.
+void BadLensAndTableTest::anotherCamerasLensIsSaidInOneSentence() {
+  QFile sound(dataPath("clip/lens.json"));
+  QVERIFY(sound.open(QIODevice::ReadOnly));
+  nlohmann::json lens = nlohmann::json::parse(sound.readAll().toStdString());
+  lens["coefficients"]["k1"] = -0.18;
+  lens["coefficients"]["k2"] = 0.04;
+  workplace_->write("other.json", QByteArray::fromStdString(lens.dump()));
+  const Ended ended = workplace_->run(calibrateRig("other.json", dataPath("clip/table.json")));
+  QCOMPARE(ended.status, 0);
+  QVERIFY2(ended.out.contains("verdict: noses bent"), qPrintable(ended.out));
+  QCOMPARE(ended.words.size(), 1);
+  QVERIFY2(ended.words.first().startsWith("other.json leaves the straight noses of"), qPrintable(ended.words.first()));
+  QVERIFY2(ended.words.first().endsWith("calibrate a lens for this film."), qPrintable(ended.words.first()));
 }
 
 void BadLensAndTableTest::anOutputWithoutItsFolderIsRefused() {

@@ -53,6 +53,8 @@ void MainJobTest::theRigComesFromTheFilmAndTheDemosLens() {
   QVERIFY2(ended.out.contains("verdict: fits"), qPrintable(ended.out));
   QCOMPARE(read("rig.json").value("format", ""), std::string("ferrule-rig/1"));
   QCOMPARE(read("rig.json").at("tags").size(), std::size_t{4});
+  QCOMPARE(read("rig.json").at("noses").size(), std::size_t{6});
+  QVERIFY(ended.words.isEmpty());
 }
 
 /// resources/demo/README.md: one shot, a cut with follow. Its ball and pocket are checked by the accuracy bench.
