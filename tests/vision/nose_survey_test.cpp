@@ -124,9 +124,15 @@ void NoseSurveyTest::anotherCamerasLensShows() {
   // A tenth of a pixel: lines that run askew through the pixels are found a little less well.
   const double right = worstRms(surveyed(picture, bending));
   QVERIFY2(right < 0.0002, std::to_string(right).c_str());
-  const auto noses = surveyed(picture, overheadRig());
+  // As tags at the corners would have it: the size right there, the sides not.
+  Rig unknowing = overheadRig();
+  unknowing.lens.focalX_px *= 0.92;
+  unknowing.lens.focalY_px *= 0.92;
+  const auto noses = surveyed(picture, unknowing);
   QVERIFY(!noses.empty());
-  QVERIFY2(worstRms(noses) > 0.001, std::to_string(worstRms(noses)).c_str());
+  // On this table of half the usual size half the usual bow.
+  QVERIFY2(worstRms(noses) > 0.0007, std::to_string(worstRms(noses)).c_str());
+  QVERIFY(worstRms(noses) > 4.0 * right);
 }
 
 void NoseSurveyTest::aPictureWithoutATableShowsNoNoses() {
