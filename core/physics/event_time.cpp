@@ -101,7 +101,8 @@ void tryLineInFlight(BoundaryEvent& best, const Here& here, const RailLine& line
   const double share_m = dot(planOf(place) - line.start, line.along);
   if (share_m < 0.0 || share_m > line.length_m) return;
   const Vector3 from = across(place);
-  offerCushion(best, here, t, line.cushion, unit(horizontal(-from.x * line.inward) + Vector3{0.0, 0.0, -from.z}), 0.0);
+  offerCushion(best, here, t, line.cushion, unit(horizontal(-from.x * line.inward) + Vector3{0.0, 0.0, -from.z}),
+               length(from) - bed.radius_m);
 }
 
 void tryJaw(BoundaryEvent& best, const Here& here, const JawPoint& jaw, const Bed& bed) {
@@ -121,7 +122,8 @@ void tryJawInFlight(BoundaryEvent& best, const Here& here, const JawPoint& jaw, 
   const double t = contactFrom(separation(r, here.velocity, here.acceleration, bed.radius_m), r, here.velocity,
                                bed.radius_m, here.span_s);
   if (t == kNever) return;
-  offerCushion(best, here, t, jaw.cushion, unit(tip - here.at(t)), 0.0);
+  const Vector3 toward = tip - here.at(t);
+  offerCushion(best, here, t, jaw.cushion, unit(toward), length(toward) - bed.radius_m);
 }
 
 Quartic holeDistance(const Here& here, const PocketWell& well) {

@@ -13,7 +13,7 @@ inline constexpr double kNever = std::numeric_limits<double>::infinity();
 /// Balls this close touch; a contact that was just resolved leaves a gap of rounding, some 1e-16 m.
 inline constexpr double kTouching_m = 1e-9;
 /// A touching pair that closes more slowly than this rests against each other and is not hit at once again.
-inline constexpr double kPressing_mps = 1e-6;
+inline constexpr double kPressing_mps = 1e-4;
 /// How far such a pair may sink into each other before it is parted again; far below the 1 µm that is allowed in all.
 inline constexpr double kPressedIn_m = 2e-7;
 

@@ -133,4 +133,11 @@ double cueSpeedFromBallSpeed(double ballSpeed_mps, double offset, const PhysicsP
   return ballSpeed_mps * (1.0 + 2.5 * offset * offset + p.ballMass_kg / p.cueMass_kg) / (1.0 + p.tipRestitution);
 }
 
+std::optional<double> tipRestitutionKeeping(double energyShare, double offset, const PhysicsParameters& p) {
+  const double kappa = 1.0 + 2.5 * offset * offset;
+  const double squared = energyShare - (1.0 - energyShare) * kappa * p.cueMass_kg / p.ballMass_kg;
+  if (!(squared >= 0.0 && squared <= 1.0)) return std::nullopt;
+  return std::sqrt(squared);
+}
+
 }  // namespace ferrule

@@ -52,4 +52,10 @@ struct Strike {
 [[nodiscard]] double ballSpeedFromCueSpeed(double cueSpeed_mps, double offset, const PhysicsParameters& parameters);
 [[nodiscard]] double cueSpeedFromBallSpeed(double ballSpeed_mps, double offset, const PhysicsParameters& parameters);
 
+/// The restitution at the tip with which a strike keeps this share of the cue's energy: √(η − (1 − η)(m_cue/m) κ),
+/// κ = 1 + (5/2) b². Nothing when no strike keeps so much or so little.
+/// Source: energy form of the impulse along the cue, as in Alciatore, technical proof A.30 (from memory).
+[[nodiscard]] std::optional<double> tipRestitutionKeeping(double energyShare, double offset,
+                                                          const PhysicsParameters& parameters);
+
 }  // namespace ferrule

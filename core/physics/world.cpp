@@ -206,7 +206,9 @@ void World::meetCushionOf(std::size_t index) {
   meetCushion(state, {event.toward, body.motion.onCloth()}, p_);
   // Nor does it climb them by its spin.
   if (body.motion.kind == MotionKind::Falling) state.velocity.z = std::min(state.velocity.z, 0.0);
-  state.position = state.position - event.sunk_m * unit(horizontal(planOf(event.toward)));
+  // What it has sunk in is taken back: over the cloth, or in flight straight away from the nose.
+  const bool flying = body.motion.kind == MotionKind::Airborne;
+  state.position = state.position - event.sunk_m * (flying ? event.toward : unit(horizontal(planOf(event.toward))));
   carryOn(index, state, time_s);
   refresh(index);
 }

@@ -44,8 +44,8 @@ void AirborneTest::aJumpedBallClearsAnother() {
   const Position before{{kCueBall, {-0.6, 0.0}}, {BallName(1), {-0.6 + 0.897 / 2.0, 0.0}}};
   const auto jumped = simulator(p).shoot(before, {0.0, 4.0 * std::cos(elevation), 0.0, 0.0, elevation});
   QVERIFY(jumped.has_value());
-  QVERIFY(std::ranges::none_of(jumped->events,
-                               [](const ShotEvent& event) { return event.kind == EventKind::Ball && event.time_s < 0.3; }));
+  QVERIFY(std::ranges::none_of(
+      jumped->events, [](const ShotEvent& event) { return event.kind == EventKind::Ball && event.time_s < 0.3; }));
   const auto height = jumped->paths.front().stateAt(0.31715 / 2.0).position.z - p.ballRadius_m;
   COMPARE_WITHIN(height, 0.12334, 1e-4);
   const auto level = simulator(p).shoot(before, {0.0, 4.0 * std::cos(elevation), 0.0, 0.0, 0.0});

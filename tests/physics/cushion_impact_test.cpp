@@ -89,16 +89,18 @@ void CushionImpactTest::theIntegratedModelMatchesItsOwnTable_data() {
   QTest::addColumn<double>("spinX");
   QTest::addColumn<double>("spinY");
   QTest::addColumn<double>("spinZ");
-  QTest::newRow("square stun") << 0.0 << 0.0 << 0.0 << 0.0 << 0.8374 << -0.078 << 0.0 << 0.0;
-  QTest::newRow("square roll") << 0.0 << 1.0 << 0.0 << 0.0 << 0.9107 << -0.2352 << 0.0 << 0.0;
-  QTest::newRow("square backspin") << 0.0 << -1.0 << 0.0 << 0.0 << 0.8659 << 0.1527 << 0.0 << 0.0;
-  QTest::newRow("30 stun") << 30.0 << 0.0 << 0.0 << 0.2575 << 0.7416 << -0.082 << 0.108 << 0.326;
-  QTest::newRow("30 roll") << 30.0 << 1.0 << 0.0 << 0.3132 << 0.8086 << -0.203 << 0.313 << 0.428;
-  QTest::newRow("45 stun") << 45.0 << 0.0 << 0.0 << 0.4206 << 0.6288 << -0.033 << 0.087 << 0.412;
-  QTest::newRow("45 roll") << 45.0 << 1.0 << 0.0 << 0.5139 << 0.6741 << -0.1825 << 0.5139 << 0.4427;
-  QTest::newRow("45 running") << 45.0 << 1.0 << 1.0 << 0.6861 << 0.6441 << -0.167 << 0.686 << 1.048;
-  QTest::newRow("45 check") << 45.0 << 1.0 << -1.0 << 0.4894 << 0.6823 << -0.243 << 0.489 << -0.501;
-  QTest::newRow("60 roll") << 60.0 << 1.0 << 0.0 << 0.7141 << 0.4817 << -0.165 << 0.714 << 0.348;
+  QTest::addColumn<double>("rollsNormal");
+  QTest::addColumn<double>("rollsAngle");
+  QTest::newRow("square stun") << 0.0 << 0.0 << 0.0 << 0.0 << 0.8374 << -0.078 << 0.0 << 0.0 << 0.5757 << 0.0;
+  QTest::newRow("square roll") << 0.0 << 1.0 << 0.0 << 0.0 << 0.9107 << -0.2352 << 0.0 << 0.0 << 0.5833 << 0.0;
+  QTest::newRow("square backspin") << 0.0 << -1.0 << 0.0 << 0.0 << 0.8659 << 0.1527 << 0.0 << 0.0 << 0.6621 << 0.0;
+  QTest::newRow("30 stun") << 30.0 << 0.0 << 0.0 << 0.2575 << 0.7416 << -0.082 << 0.108 << 0.326 << 0.5064 << 22.97;
+  QTest::newRow("30 roll") << 30.0 << 1.0 << 0.0 << 0.3132 << 0.8086 << -0.203 << 0.313 << 0.428 << 0.5197 << 31.08;
+  QTest::newRow("45 stun") << 45.0 << 0.0 << 0.0 << 0.4206 << 0.6288 << -0.033 << 0.087 << 0.412 << 0.4397 << 36.48;
+  QTest::newRow("45 roll") << 45.0 << 1.0 << 0.0 << 0.5139 << 0.6741 << -0.1825 << 0.5139 << 0.4427 << 0.4293 << 50.12;
+  QTest::newRow("45 running") << 45.0 << 1.0 << 1.0 << 0.6861 << 0.6441 << -0.167 << 0.686 << 1.048 << 0.4124 << 58.99;
+  QTest::newRow("45 check") << 45.0 << 1.0 << -1.0 << 0.4894 << 0.6823 << -0.243 << 0.489 << -0.501 << 0.418 << 49.5;
+  QTest::newRow("60 roll") << 60.0 << 1.0 << 0.0 << 0.7141 << 0.4817 << -0.165 << 0.714 << 0.348 << 0.2969 << 67.42;
 }
 
 void CushionImpactTest::theIntegratedModelMatchesItsOwnTable() {
@@ -110,6 +112,8 @@ void CushionImpactTest::theIntegratedModelMatchesItsOwnTable() {
   QFETCH(double, spinX);
   QFETCH(double, spinY);
   QFETCH(double, spinZ);
+  QFETCH(double, rollsNormal);
+  QFETCH(double, rollsAngle);
   const PhysicsParameters p = snooker();
   BallState s = toward(angle, 1.0, roll, side, p);
   meetCushionByIntegration(s, nose(0.4, p), p);
@@ -118,6 +122,9 @@ void CushionImpactTest::theIntegratedModelMatchesItsOwnTable() {
   COMPARE_WITHIN(spin.x, spinX, 6e-4);
   COMPARE_WITHIN(spin.y, spinY, 6e-4);
   COMPARE_WITHIN(spin.z, spinZ, 6e-4);
+  const Vector3 rolling = motionAfter(freeMotion(s, 0.0, p), p).velocity;
+  COMPARE_WITHIN(-rolling.y, rollsNormal, 3e-4);
+  COMPARE_WITHIN(std::atan2(rolling.x, -rolling.y) / kDegree, rollsAngle, 4e-2);
 }
 
 /// e = 0.85, μw = 0.14, μs = 0.2, sin Θ = 0.27: 0.7717, 0.8458 (0.5397 once it rolls again), 45° (0.5549, 0.5966).

@@ -23,8 +23,10 @@ class MotionTest : public QObject {
   void aCueBallBendsAfterACollisionAsPublished();
   void aRollingBallStopsAtTheClosedFormDistance_data();
   void aRollingBallStopsAtTheClosedFormDistance();
+  void aRollOverTableLengthsIsTimedAsPublished();
   void aBallHitAtItsCentreTravelsThePublishedWay();
   void uprightSpinAloneMovesNothingAndDies();
+  void theDecayOfSpinIsAFrictionCoefficientToo();
   void aSpinningBallKeepsItsSidespinLongerThanItsRoll();
   void stunToRollKeepsFiveSeventhsOfTheEnergy();
   void slidingLosesEnergyAtTheRateOfFriction();
@@ -159,10 +161,17 @@ void MotionTest::aRollingBallStopsAtTheClosedFormDistance_data() {
   QTest::addColumn<double>("distance");
   QTest::addColumn<double>("time");
   QTest::newRow("0.5 m/s, 0.005") << 0.005 << 0.5 << 2.5484 << 10.194;
+  QTest::newRow("1.0 m/s, 0.005") << 0.005 << 1.0 << 10.194 << 20.387;
+  QTest::newRow("2.0 m/s, 0.005") << 0.005 << 2.0 << 40.775 << 40.775;
+  QTest::newRow("3.0 m/s, 0.005") << 0.005 << 3.0 << 91.743 << 61.162;
+  QTest::newRow("0.5 m/s, 0.01") << 0.01 << 0.5 << 1.2742 << 5.0968;
+  QTest::newRow("1.0 m/s, 0.01") << 0.01 << 1.0 << 5.0968 << 10.194;
+  QTest::newRow("2.0 m/s, 0.01") << 0.01 << 2.0 << 20.387 << 20.387;
+  QTest::newRow("3.0 m/s, 0.01") << 0.01 << 3.0 << 45.872 << 30.581;
   QTest::newRow("0.5 m/s, 0.015") << 0.015 << 0.5 << 0.84947 << 3.3979;
-  QTest::newRow("1 m/s, 0.01") << 0.01 << 1.0 << 5.0968 << 10.194;
-  QTest::newRow("2 m/s, 0.01") << 0.01 << 2.0 << 20.387 << 20.387;
-  QTest::newRow("3 m/s, 0.015") << 0.015 << 3.0 << 30.581 << 20.387;
+  QTest::newRow("1.0 m/s, 0.015") << 0.015 << 1.0 << 3.3979 << 6.7958;
+  QTest::newRow("2.0 m/s, 0.015") << 0.015 << 2.0 << 13.592 << 13.592;
+  QTest::newRow("3.0 m/s, 0.015") << 0.015 << 3.0 << 30.581 << 20.387;
 }
 
 void MotionTest::aRollingBallStopsAtTheClosedFormDistance() {
@@ -178,6 +187,17 @@ void MotionTest::aRollingBallStopsAtTheClosedFormDistance() {
   const Motion rest = motionAfter(roll, p);
   QCOMPARE(rest.kind, MotionKind::Resting);
   COMPARE_WITHIN(rest.position.x, distance, 6e-4);
+}
+
+/// √(2 μr g d): one and two lengths of a nine-foot table, 2.54 and 5.08 m, take 0.70594 and 0.99835 m/s; the first two
+/// metres from 1 m/s last 2.2478 s (from the closed forms).
+void MotionTest::aRollOverTableLengthsIsTimedAsPublished() {
+  for (const auto& [speed, distance] : {std::pair{0.70594, 2.54}, {0.99835, 5.08}}) {
+    const Motion roll = freeMotion(moving({speed, 0.0, 0.0}, {0.0, speed, 0.0}, kP), 0.0, kP);
+    COMPARE_WITHIN(motionAfter(roll, kP).position.x, distance, 1e-4);
+  }
+  const Motion roll = freeMotion(moving({1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}, kP), 0.0, kP);
+  COMPARE_WITHIN(roll.positionAt(2.2478).x, 2.0, 5e-5);
 }
 
 /// Slide and roll in all, without cushions: 2.7252 m in 7.4268 s from 1 m/s; 10.901 m in 14.854 s from 2; 24.527 m in
@@ -200,6 +220,16 @@ void MotionTest::uprightSpinAloneMovesNothingAndDies() {
   QCOMPARE(way.front().kind, MotionKind::Spinning);
   COMPARE_WITHIN(way.back().start_s, 42.0 / kP.spinDecay_radps2, 1e-12);
   QCOMPARE(way.back().position, start.position);
+}
+
+/// decay = (5/2) μsp g/R: 10 rad/s² is 0.011651; a quoted 0.044 would be 37.764 rad/s² (conversion; 0.044 from memory
+/// of Leckie and Greenspan 2006).
+void MotionTest::theDecayOfSpinIsAFrictionCoefficientToo() {
+  PhysicsParameters p = kP;
+  p.spinDecay_radps2 = 10.0;
+  COMPARE_WITHIN(spinFrictionFrom(p), 0.011651, 6e-7);
+  p.spinDecay_radps2 = 37.764;
+  COMPARE_WITHIN(spinFrictionFrom(p), 0.044, 1e-6);
 }
 
 void MotionTest::aSpinningBallKeepsItsSidespinLongerThanItsRoll() {

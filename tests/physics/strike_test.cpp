@@ -19,6 +19,9 @@ class StrikeTest : public QObject {
   void spinIsFiveHalvesOfTheOffset();
   void squirtFollowsThePublishedFormula_data();
   void squirtFollowsThePublishedFormula();
+  void theNaturalPivotLengthFollows();
+  void swerveMakesUpForSquirtAtTheDerivedElevation();
+  void theEnergyFormOfTheStrikeMatches();
   void squirtIsOddAndNothingForACentreHit();
   void theMiscueLimitIsTheFrictionCone();
   void aStrikePastTheLimitIsRefused();
@@ -89,12 +92,25 @@ void StrikeTest::squirtFollowsThePublishedFormula_data() {
   QTest::addColumn<double>("offset");
   QTest::addColumn<double>("angle");
   QTest::newRow("15, 0.1") << 15.0 << 0.1 << 0.7714;
+  QTest::newRow("15, 0.25") << 15.0 << 0.25 << 1.889;
+  QTest::newRow("15, 0.4") << 15.0 << 0.4 << 2.899;
   QTest::newRow("15, 0.5") << 15.0 << 0.5 << 3.466;
+  QTest::newRow("20, 0.1") << 20.0 << 0.1 << 0.6071;
   QTest::newRow("20, 0.25") << 20.0 << 0.25 << 1.485;
+  QTest::newRow("20, 0.4") << 20.0 << 0.4 << 2.272;
+  QTest::newRow("20, 0.5") << 20.0 << 0.5 << 2.709;
+  QTest::newRow("25, 0.1") << 25.0 << 0.1 << 0.5005;
   QTest::newRow("25, 0.25") << 25.0 << 0.25 << 1.223;
+  QTest::newRow("25, 0.4") << 25.0 << 0.4 << 1.868;
   QTest::newRow("25, 0.5") << 25.0 << 0.5 << 2.224;
+  QTest::newRow("30, 0.1") << 30.0 << 0.1 << 0.4257;
+  QTest::newRow("30, 0.25") << 30.0 << 0.25 << 1.04;
   QTest::newRow("30, 0.4") << 30.0 << 0.4 << 1.586;
+  QTest::newRow("30, 0.5") << 30.0 << 0.5 << 1.886;
   QTest::newRow("40, 0.1") << 40.0 << 0.1 << 0.3278;
+  QTest::newRow("40, 0.25") << 40.0 << 0.25 << 0.7999;
+  QTest::newRow("40, 0.4") << 40.0 << 0.4 << 1.218;
+  QTest::newRow("40, 0.5") << 40.0 << 0.5 << 1.446;
 }
 
 void StrikeTest::squirtFollowsThePublishedFormula() {
@@ -108,6 +124,53 @@ void StrikeTest::squirtFollowsThePublishedFormula() {
   // A tip point on the right sends the ball to the left.
   COMPARE_WITHIN(degreesFromRadians(direction(planOf(ball->velocity)) - 0.3), angle, 6e-4);
   COMPARE_WITHIN(length(ball->velocity), 2.0, 1e-12);
+}
+
+/// For small offsets the cue's line and the ball's way part as if the cue turned about a point L = R (7/5 + (2/5)
+/// m/m_e) behind the ball: 211.5, 268.6, 325.8, 382.9, 497.2 mm (from the same formula).
+void StrikeTest::theNaturalPivotLengthFollows() {
+  for (const auto& [ratio, length_mm] :
+       {std::pair{15.0, 211.5}, {20.0, 268.6}, {25.0, 325.8}, {30.0, 382.9}, {40.0, 497.2}}) {
+    const PhysicsParameters p = cue(ratio);
+    const double offset = 1e-4;
+    const double angle = squirtOf({0.0, 1.0, offset, 0.0, 0.0}, p);
+    COMPARE_WITHIN(1000.0 * p.ballRadius_m * offset / std::tan(angle), length_mm, 0.06);
+  }
+}
+
+/// Squirt to one side, swerve to the other. With the spin of the impulse along the cue alone they cancel, once the ball
+/// rolls, at tan θ = tan α/b: 4.88 degrees for mass ratio 25 and 0.25 R (from both formulas). The sideways impulse at
+/// the tip takes some sidespin back, √(1 − b²) tan α of it in ball radii, so that here it takes a little more.
+void StrikeTest::swerveMakesUpForSquirtAtTheDerivedElevation() {
+  PhysicsParameters p = cue(25.0);
+  p.slateRestitution = 0.0;
+  const double offset = 0.25;
+  const double slope = std::tan(squirtOf({0.0, 1.5, offset, 0.0, 0.0}, p));
+  COMPARE_WITHIN(degreesFromRadians(std::atan(slope / offset)), 4.88, 6e-3);
+  const double elevation = std::atan(slope / (offset - std::sqrt(1.0 - offset * offset) * slope));
+  const auto ball = struckBall(kOrigin, {0.0, 1.5, offset, 0.0, elevation}, p);
+  const Motion roll = motionAfter(freeMotion(*ball, 0.0, p), p);
+  COMPARE_WITHIN(degreesFromRadians(direction(planOf(roll.velocity))), 0.0, 6e-3);
+}
+
+/// The strike as a share η of energy kept: v_b/v_s = (1 + √(η − (1 − η)(m_s/m) κ))/(κ + m/m_s), κ = 1 + (5/2) b²:
+/// 1.2746, 1.1057, 0.74596 at 0, 0.25, 0.5 R for η = 0.87. Same form as Alciatore, technical proof A.30 (from memory).
+void StrikeTest::theEnergyFormOfTheStrikeMatches() {
+  PhysicsParameters p = referenceParameters();
+  for (const auto& [offset, ratio] : {std::pair{0.0, 1.2746}, {0.25, 1.1057}, {0.5, 0.74596}}) {
+    const auto restitution = tipRestitutionKeeping(0.87, offset, p);
+    QVERIFY(restitution.has_value());
+    p.tipRestitution = *restitution;
+    const double ball = ballSpeedFromCueSpeed(1.0, offset, p);
+    COMPARE_WITHIN(ball, ratio, 6e-5);
+    // What is left of the cue's energy, in cue and ball with its spin.
+    const double cueLeft = 1.0 - ball * p.ballMass_kg / p.cueMass_kg;
+    const double kept = cueLeft * cueLeft + (1.0 + 2.5 * offset * offset) * ball * ball * p.ballMass_kg / p.cueMass_kg;
+    COMPARE_WITHIN(kept, 0.87, 1e-12);
+  }
+  QVERIFY(!tipRestitutionKeeping(0.5, 0.0, p).has_value());
+  QVERIFY(!tipRestitutionKeeping(1.1, 0.0, p).has_value());
+  QVERIFY(!tipRestitutionKeeping(std::nan(""), 0.0, p).has_value());
 }
 
 void StrikeTest::squirtIsOddAndNothingForACentreHit() {
@@ -162,10 +225,19 @@ void StrikeTest::sidespinOnAnElevatedCueSwervesAsDerived() {
   PhysicsParameters p = cue(0.0);
   p.slateRestitution = 0.0;
   for (const auto& [elevation, offset, angle] : {std::tuple{3.0, 0.1, 0.3003},
+                                                 {3.0, 0.25, 0.7506},
                                                  {3.0, 0.5, 1.501},
+                                                 {5.0, 0.1, 0.5013},
                                                  {5.0, 0.25, 1.253},
+                                                 {5.0, 0.5, 2.505},
+                                                 {10.0, 0.1, 1.01},
+                                                 {10.0, 0.25, 2.524},
                                                  {10.0, 0.5, 5.038},
+                                                 {45.0, 0.1, 5.711},
                                                  {45.0, 0.25, 14.04},
+                                                 {45.0, 0.5, 26.57},
+                                                 {60.0, 0.1, 9.826},
+                                                 {60.0, 0.25, 23.41},
                                                  {60.0, 0.5, 40.89}}) {
     const auto ball = struckBall(kOrigin, {0.0, 1.5, offset, 0.0, radiansFromDegrees(elevation)}, p);
     QVERIFY(ball.has_value());
