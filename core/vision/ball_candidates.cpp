@@ -10,9 +10,6 @@ namespace ferrule {
 
 namespace {
 
-/// A faint blob's middle, pulled by the ball's shadow, px of the small picture.
-constexpr double kFaintSeedSpread_px = 0.6;
-
 /// How far outside the nose lines a ball's centre may still be looked for: into the pocket mouths.
 constexpr double kBeyondNose_m = 0.03;
 
@@ -98,20 +95,15 @@ cv::Mat faintMask(const cv::Mat& away) {
 
 }  // namespace
 
-CandidateFinder::CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale)
-    : rig_(rig), table_(measured.table), set_(measured.balls), scale_(scale) {}
-
-OutlineFitOptions CandidateFinder::faintOptions(OutlineFitOptions options, double startSpread_px) {
-  options.leastContrast = kFaint;
-  options.startSpread_px = startSpread_px;
-  return options;
-}
+CandidateFinder::CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale,
+                                 const ClothModel& cloth)
+    : rig_(rig), table_(measured.table), set_(measured.balls), scale_(scale), cloth_(cloth) {}
 
 std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
-                                                      const OutlineFitOptions& options,
-                                                      const WhiteReference& white) const {
+                                                      OutlineFitOptions options, const WhiteReference& white) const {
   const auto outline = silhouetteOf(rig_, start, set_.radius_m());
   if (!outline) return std::nullopt;
+  options.cloth = cloth_.colourAt(scale_.toSmall(outline->centre));
   const OutlineFit fit = fitOutline(picture, *outline, neighbours, options);
   if (!fit.usable) return std::nullopt;
   BallCandidate candidate;
@@ -270,12 +262,10 @@ void CandidateFinder::fitSeeds(const cv::Mat& picture, const std::vector<Seed>& 
     OutlineFitOptions options;
     options.reach_px = 1.6 * scale_.factor + 1.5;
     options.blur = seed.blur;
-    if (seed.faint) options = faintOptions(options, kFaintSeedSpread_px * scale_.factor);
     auto candidate = fitNear(picture, *start, known, options, white);
     if (!candidate && seed.alone) candidate = streakAt(picture, *start, seed.blur, white);
     if (!candidate || candidate->fit.agreement < (seed.faint ? kLeastFaintAgreement : kLeastAgreement)) continue;
     candidate->alone = seed.alone;
-    candidate->faint = seed.faint;
     found.push_back(*candidate);
   }
   // Two outlines cannot overlap by much: the better one stays.
@@ -332,11 +322,9 @@ std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const c
     OutlineFitOptions options;
     options.reach_px = 2.0;
     options.blur = kept[i].blur;
-    if (kept[i].faint) options = faintOptions(options, kFaintSeedSpread_px * scale_.factor);
     auto again = fitNear(picture, kept[i].position, neighbours, options, white);
     if (!again) continue;
     again->alone = kept[i].alone;
-    again->faint = kept[i].faint;
     kept[i] = *again;
   }
   return kept;

@@ -21,7 +21,6 @@ struct BallCandidate {
   double standardUncertainty_m = 0.0;  ///< of each coordinate, from the fit alone
   ImageVector blur;                    ///< streak taken into account, px
   bool alone = false;                  ///< its blob holds nothing but this ball: no arm, no neighbour
-  bool faint = false;                  ///< of nearly the cloth's colour
   [[nodiscard]] double quality() const { return fit.support * fit.agreement; }
   /// How much speaks for a ball, 0 to 1: its edge, and that a blob of its very size lies alone.
   [[nodiscard]] double belief() const { return alone ? 0.5 + 0.5 * fit.support : fit.support; }
@@ -32,7 +31,8 @@ struct BallCandidate {
 /// Finds balls in what differs from the cloth.
 class CandidateFinder {
  public:
-  CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale);
+  /// cloth outlives the finder.
+  CandidateFinder(const Rig& rig, const MeasuredTable& measured, SmallScale scale, const ClothModel& cloth);
 
   /// away: ClothModel::difference of the small picture; what is already explained is 0 there.
   /// region: the part of the small picture to look at.
@@ -44,12 +44,7 @@ class CandidateFinder {
 
   /// Fits a ball near a place. Nothing when no ball shows there.
   [[nodiscard]] std::optional<BallCandidate> fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
-                                                     const OutlineFitOptions& options,
-                                                     const WhiteReference& white) const;
-
-  /// Options for a ball of nearly the cloth's colour, whose edges are few: they count with less contrast, and the start
-  /// is believed as far as startSpread_px says.
-  [[nodiscard]] static OutlineFitOptions faintOptions(OutlineFitOptions options, double startSpread_px);
+                                                     OutlineFitOptions options, const WhiteReference& white) const;
 
   /// Grey levels beyond which a small pixel is not cloth.
   static constexpr int kAway = 13;
@@ -83,6 +78,7 @@ class CandidateFinder {
   Table table_;
   BallSet set_;
   SmallScale scale_;
+  const ClothModel& cloth_;
 };
 
 }  // namespace ferrule

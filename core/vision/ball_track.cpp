@@ -41,14 +41,7 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
     const TableVector measured_mps = (candidate.position - position) / dt;
     // On its expected way the speed is smoothed; after a contact it starts anew.
     const double expected_m = 0.003 + 0.05 * length(velocity_mps) * dt;
-    // A ball of the cloth's colour is placed to some millimetres only, so its way is believed more than one sight.
-    constexpr double kFaintReach_m = 0.02;
-    constexpr double kFaintPlaceGain = 0.4;
-    constexpr double kFaintSpeedGain = 0.2;
-    if (candidate.faint && state == TrackState::Moving && fixes.size() > 3 && length(innovation) < kFaintReach_m) {
-      velocity_mps = velocity_mps + (kFaintSpeedGain / dt) * innovation;
-      place = expected + kFaintPlaceGain * innovation;
-    } else if (length(innovation) < expected_m && fixes.size() > 2) {
+    if (length(innovation) < expected_m && fixes.size() > 2) {
       velocity_mps = 0.5 * (velocity_mps + measured_mps);
     } else {
       velocity_mps = measured_mps;
@@ -56,15 +49,18 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   }
   position = place;
   outline = candidate.outline;
-  constexpr double kFaintUncertainty_m = 0.0025;
-  standardUncertainty_m = candidate.standardUncertainty_m + (candidate.faint ? kFaintUncertainty_m : 0.0);
+  standardUncertainty_m = candidate.standardUncertainty_m;
+  constexpr double kStill_m = 0.003;
+  if (hits == 0 || distance(place, stillPlace) > kStill_m) {
+    stillPlace = place;
+    stillSince_s = time_s;
+  }
   lastSeen_s = time_s;
   missed = 0;
   ++hits;
   beliefSum += candidate.belief();
   // Rises to what it is when clear at once, falls slowly while something passes.
   quality = std::max(candidate.quality(), 0.98 * quality + 0.02 * candidate.quality());
-  faint = candidate.faint;
   if (candidate.alone) ++aloneHits;
   fixes.push_back({time_s, place});
   if (fixes.size() > kMostFixes) fixes.pop_front();

@@ -49,9 +49,10 @@ struct BallTrack {
   int hits = 0;
   double beliefSum = 0.0;
   double quality = 0.0;  ///< of its outline when nothing is in the way
-  bool faint = false;
   int aloneHits = 0;
   std::deque<Fix> fixes;  ///< the newest, while moving
+  TablePoint stillPlace;
+  double stillSince_s = 0.0;  ///< since when it has kept within a few millimetres of stillPlace
   // resting
   RestAverage rest;
   bool pocketed = false;  ///< gone through a pocket

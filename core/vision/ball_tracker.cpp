@@ -25,6 +25,7 @@ constexpr double kOpening_s = 1.0;  ///< balls found in this time lay there from
 constexpr double kGone_s = 0.10;    ///< unseen this long at a pocket: it fell
 constexpr double kHidden_s = 0.5;
 constexpr double kForget_s = 3.0;
+constexpr double kSetDown_s = 0.4;  ///< a ball never seen before has lain still this long
 constexpr double kMissCost = 30.0;
 
 SmallScale scaleFor(const Rig& rig, double radius_m) {
@@ -42,7 +43,7 @@ class BallTracker::Impl {
         measured_(measured),
         scale_(scaleFor(rig, measured.balls.radius_m())),
         cloth_(rig, measured.table, scale_),
-        finder_(rig, measured, scale_),
+        finder_(rig, measured, scale_, cloth_),
         limits_(measured.table, measured.balls.radius_m()) {}
 
   void feed(const cv::Mat& picture, long number, double time_s) {
@@ -156,9 +157,7 @@ class BallTracker::Impl {
     }
     OutlineFitOptions options;
     options.reach_px = 4.0;
-    if (track.faint) options = CandidateFinder::faintOptions(options, 1.0);
     auto fit = finder_.fitNear(picture_, track.position, neighboursOf(track, track.position), options, white_);
-    if (fit) fit->faint = track.faint;
     const bool clear = fit && fit->quality() >= 0.3 * track.quality;
     const double moved_m = clear ? distance(fit->position, track.rest.mean()) : 0.0;
     if (clear && moved_m < kMoved_m + 3.0 * fit->standardUncertainty_m) {
@@ -269,13 +268,14 @@ class BallTracker::Impl {
   /// A ball among others may have no blob of its own; look where it should be.
   void addPredicted(const BallTrack& track, Neighbours known, std::vector<BallCandidate>& candidates) const {
     const TablePoint expected = track.predicted(time_s_);
-    const bool taken = std::ranges::any_of(candidates, [&](const BallCandidate& candidate) {
+    // A candidate there as good as the ball usually shows is the ball; a poor one may be its number or its shadow.
+    constexpr double kAsGood = 0.7;
+    const auto there = std::ranges::find_if(candidates, [&](const BallCandidate& candidate) {
       return distance(candidate.position, expected) < radius_m();
     });
-    if (taken) return;
+    if (there != candidates.end() && there->quality() > kAsGood * track.quality) return;
     OutlineFitOptions options;
     options.reach_px = 6.0;
-    if (track.faint) options = CandidateFinder::faintOptions(options, 2.0);
     if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
       const Eigen::Vector2d streak =
           outline->tableFromImage.inverse() * Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
@@ -283,8 +283,12 @@ class BallTracker::Impl {
     }
     auto candidate = finder_.fitNear(picture_, expected, known, options, white_);
     if (!candidate || candidate->quality() < 0.3 * track.quality) return;
-    candidate->faint = track.faint;
-    candidates.push_back(*candidate);
+    if (there == candidates.end()) {
+      candidates.push_back(*candidate);
+    } else if (candidate->quality() > there->quality()) {
+      candidate->alone = there->alone;
+      *there = *candidate;
+    }
   }
 
   void match(const std::vector<std::size_t>& open, const std::vector<BallCandidate>& candidates) {
@@ -332,7 +336,11 @@ class BallTracker::Impl {
     if (track.state == TrackState::Tentative) {
       record(track, true);
       if (passesForBall(track, tracks_, time_s_, opening())) {
-        if (BallTrack* same = sameBallAs(track, tracks_)) {
+        BallTrack* same = sameBallAs(track, tracks_);
+        // A ball that no one has seen before comes onto the table in a hand, and what moves with a hand may be the
+        // hand.
+        if (!same && !opening() && time_s_ - track.stillSince_s < kSetDown_s) return;
+        if (same) {
           if (same->onTable()) leave(*same);
           same->replaced = true;
         }

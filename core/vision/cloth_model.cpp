@@ -189,6 +189,13 @@ cv::Mat ClothModel::difference(const cv::Mat& small) const {
   return away;
 }
 
+Eigen::Vector3f ClothModel::colourAt(ImagePoint small) const {
+  const int x = std::clamp(static_cast<int>(std::lround(small.x)), 0, cloth_.cols - 1);
+  const int y = std::clamp(static_cast<int>(std::lround(small.y)), 0, cloth_.rows - 1);
+  const uchar* pixel = cloth_.ptr<uchar>(y) + 3 * x;
+  return {static_cast<float>(pixel[0]), static_cast<float>(pixel[1]), static_cast<float>(pixel[2])};
+}
+
 void ClothModel::learn(const cv::Mat& small, const cv::Mat& occupied) {
   for (int y = 0; y < small.rows; ++y) {
     const uchar* in = small.ptr<uchar>(y);

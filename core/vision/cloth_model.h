@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <Eigen/Core>
 #include <opencv2/core/mat.hpp>
 
 #include "core/camera/rig.h"
@@ -36,6 +37,8 @@ class ClothModel {
   /// Follows slow changes of light. occupied: non-zero where something lies.
   void learn(const cv::Mat& small, const cv::Mat& occupied);
 
+  /// The cloth's colour at a place of the small picture, B, G, R, grey levels; the nearest place inside it.
+  [[nodiscard]] Eigen::Vector3f colourAt(ImagePoint small) const;
   [[nodiscard]] const cv::Mat& surface() const { return surface_; }
 
  private:

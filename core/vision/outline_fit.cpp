@@ -89,6 +89,50 @@ class Ray {
   [[nodiscard]] bool valid() const { return valid_; }
   [[nodiscard]] const Eigen::Vector2d& outward() const { return outward_; }
 
+  /// Whether both ends have the cloth's colour, the one being ball: then no edge shows, only the dark rim.
+  [[nodiscard]] bool ballLooksLikeCloth(const Colour& cloth) const {
+    constexpr float kShade = 0.3F;  // of the cloth's brightness: limbs and shadows darken, lamps lighten
+    constexpr float kHue = 0.08F;   // of the cloth's brightness, off its own colour
+    constexpr float kNoise = 3.0F;
+    const float bright = cloth.norm();
+    const auto like = [&](const Colour& seen) {
+      const float shade = seen.dot(cloth) / bright;
+      return std::abs(shade - bright) < kShade * bright + kNoise &&
+             (seen - (shade / bright) * cloth).norm() < kHue * bright + kNoise;
+    };
+    return bright > 0.0F && like((colour(0) + colour(1) + colour(2)) / 3.0F) &&
+           like((colour(count_ - 1) + colour(count_ - 2) + colour(count_ - 3)) / 3.0F);
+  }
+
+  /// Adds every darkest place along the ray, outermost first: a ball's limb darkens toward its outline, and its shadow
+  /// on the cloth lightens away from it, so a ball of the cloth's colour is darkest on its outline. Where one side is
+  /// much steeper than the other, the picture's blur moves the darkest place toward the other by up to half a pixel.
+  void addValleys(int ray, const Colour& cloth, std::vector<Edge>& edges) const {
+    constexpr int kSide = 7;  // samples within which both sides must rise
+    constexpr float kLeastDepth = 3.0F;
+    constexpr float kFullDepth = 10.0F;
+    const Colour cloth1 = cloth.normalized();
+    std::array<float, kMost> light{};
+    for (int i = 0; i < count_; ++i)
+      light[static_cast<std::size_t>(i)] = colour(i).dot(cloth1);
+    const auto at = [&](int i) { return light[static_cast<std::size_t>(i)]; };
+    for (int i = count_ - 3; i >= 2; --i) {
+      if (at(i) > at(i - 1) || at(i) >= at(i + 1)) continue;
+      float inner = at(i);
+      float outer = at(i);
+      for (int k = 1; k <= kSide; ++k) {
+        inner = std::max(inner, at(std::max(0, i - k)));
+        outer = std::max(outer, at(std::min(count_ - 1, i + k)));
+      }
+      const float depth = std::min(inner, outer) - at(i);
+      if (depth < kLeastDepth) continue;
+      const float bend = at(i - 2) - 2.0F * at(i) + at(i + 2);
+      const double within =
+          bend > 0.0F ? std::clamp(static_cast<double>((at(i - 2) - at(i + 2)) / bend), -1.0, 1.0) : 0.0;
+      edges.push_back({ray, outward_, (i + within) * kStep_px - half_px_, std::min(1.0F, depth / kFullDepth)});
+    }
+  }
+
   /// Adds every place where the colour changes fast, outermost first. One of them is the ball's edge; the others are
   /// its number, its stripe, a highlight or a shadow's border, and only the outline as a whole tells which.
   void addEdges(int ray, double leastContrast, std::vector<Edge>& edges) const {
@@ -304,10 +348,12 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
   std::vector<Edge> edges;
   edges.reserve(2 * kRays);
   int withEdge = 0;
+  int clothLike = 0;
 
   const auto collect = [&](const Silhouette& outline, double half_px) {
     edges.clear();
     withEdge = 0;
+    clothLike = 0;
     for (int i = 0; i < kRays; ++i) {
       const Direction& direction = directions()[static_cast<std::size_t>(i)];
       const ImagePoint edge = outline.at(direction.cosine, direction.sine, 1.0);
@@ -317,7 +363,12 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
       const Ray ray(picture, outline, direction, std::min(half_px + ramp_px, 0.9 * radius_px));
       if (!ray.valid()) continue;
       const std::size_t before = edges.size();
-      ray.addEdges(i, options.leastContrast, edges);
+      if (options.cloth && ray.ballLooksLikeCloth(*options.cloth)) {
+        ++clothLike;
+        ray.addValleys(i, *options.cloth, edges);
+      } else {
+        ray.addEdges(i, options.leastContrast, edges);
+      }
       if (edges.size() > before) ++withEdge;
     }
   };
@@ -349,7 +400,9 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
   fit.radiusScale = 1.0 + grow_px / radius_px;
   // Neighbouring rays share pixels, so a third of them at most are independent.
   const double spread = std::max(solution.rms_px, 0.08);
-  fit.standardUncertainty_px = spread * std::sqrt(3.0 * solution.covariance.trace() / 2.0);
+  constexpr double kUneven_px = 0.5;  // what unlike slopes inside and outside do to a dark rim
+  fit.standardUncertainty_px = std::hypot(spread * std::sqrt(3.0 * solution.covariance.trace() / 2.0),
+                                          kUneven_px * clothLike / std::max(withEdge, 1));
   fit.usable = solution.agreeing >= kRays / 6 && fit.standardUncertainty_px < 1.5 &&
                length(fit.shift) <= 1.5 * options.reach_px + 1.0;
   return fit;

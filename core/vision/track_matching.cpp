@@ -33,8 +33,11 @@ double matchCost(const BallTrack& track, const BallCandidate& candidate, double 
   if (hop_m > kHighestSpeed_mps * dt + 0.02) return kNeverCost;
   if (colour > 18.0) return kNeverCost;
   if (track.state == TrackState::Resting) {
+    // Covered for a moment, it may have been struck in that moment. Covered for longer, it lies where it lay until
+    // something elsewhere has proved to be it.
+    constexpr double kMoment_s = 0.15;
     constexpr double kReluctance = 14.0;
-    return candidate.alone ? kReluctance + colour : kNeverCost;
+    return candidate.alone && dt < kMoment_s ? kReluctance + colour : kNeverCost;
   }
   const double spread_m = 0.004 + 0.10 * length(track.velocity_mps) * dt;
   const double off = way_m / spread_m;
