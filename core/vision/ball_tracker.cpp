@@ -61,6 +61,7 @@ class BallTracker::Impl {
     for (BallTrack& track : tracks_) {
       if (track.state == TrackState::Resting) watchResting(track);
     }
+    followForeseen();
     search();
     if (images_ % 8 == 0) cloth_.learn(small(), occupied());
     ++images_;
@@ -203,12 +204,24 @@ class BallTracker::Impl {
            track.state == TrackState::Hidden;
   }
 
+  /// How fast it may have become within dt: its own speed, or that of a ball near enough to have hit it.
+  [[nodiscard]] double fastestNear(const BallTrack& track, double dt) const {
+    double fastest_mps = length(track.velocity_mps);
+    for (const BallTrack& other : tracks_) {
+      if (other.state != TrackState::Moving) continue;
+      const double speed_mps = other.fixes.size() > 1 ? length(other.velocity_mps) : kHighestSpeed_mps;
+      const double reach_m = (speed_mps + length(track.velocity_mps)) * dt + 3.0 * radius_m();
+      if (distance(other.position, track.position) < reach_m) fastest_mps = std::max(fastest_mps, speed_mps);
+    }
+    return fastest_mps;
+  }
+
   /// The small pixels where a ball that is looked for can be by now.
   [[nodiscard]] cv::Rect gateOf(const BallTrack& track) const {
     const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
     // Just struck, or lost: its speed may be anything.
     const bool known = track.missed == 0 && track.fixes.size() > 1;
-    const double fastest_mps = known ? 1.3 * std::max(length(track.velocity_mps), fastest_mps_) : kHighestSpeed_mps;
+    const double fastest_mps = known ? 1.3 * fastestNear(track, dt) : kHighestSpeed_mps;
     const double reach_m = fastest_mps * dt + 0.05 + radius_m();
     const auto outline = silhouetteOf(rig_, limits_.onSurface(track.position), radius_m());
     if (!outline) return {};
@@ -219,20 +232,36 @@ class BallTracker::Impl {
            cv::Rect(0, 0, smallSize().width, smallSize().height);
   }
 
+  /// Takes another region to look at; those that overlap become one.
+  static void addRegion(std::vector<cv::Rect>& regions, cv::Rect region) {
+    if (region.empty()) return;
+    for (std::size_t i = 0; i < regions.size();) {
+      if ((regions[i] & region).empty()) {
+        ++i;
+        continue;
+      }
+      region |= regions[i];
+      regions.erase(regions.begin() + static_cast<std::ptrdiff_t>(i));
+      i = 0;
+    }
+    regions.push_back(region);
+  }
+
   void search() {
-    constexpr int kLookRound = 10;  // images between looks for balls that nobody expects
-    const bool lookRound = opening() || images_ % kLookRound == 0;
-    cv::Rect region;
+    // Images between looks for balls that nobody expects.
+    const int lookInterval = opening() ? 4 : 10;
+    const bool lookRound = images_ % lookInterval == 0;
+    std::vector<cv::Rect> regions;
     bool clusters = opening();
     for (const BallTrack& track : tracks_) {
       if (!searchedFor(track) || track.lastSeen_s == time_s_ || track.state == TrackState::Hidden) continue;
       // A ball that stays covered is looked for in the rounds only.
       if (track.state == TrackState::Resting && time_s_ - track.lastSeen_s > kHidden_s) continue;
-      region |= gateOf(track);
+      addRegion(regions, gateOf(track));
       clusters = clusters || track.state == TrackState::Moving;
     }
-    if (lookRound) region = cv::Rect(0, 0, smallSize().width, smallSize().height);
-    if (region.empty()) {
+    if (lookRound) regions = {cv::Rect(0, 0, smallSize().width, smallSize().height)};
+    if (regions.empty()) {
       match({}, {});
       return;
     }
@@ -245,8 +274,11 @@ class BallTracker::Impl {
         fillDisc(unexplained, scale_, track.outline, 1.15, 0);
       }
     }
-    std::vector<BallCandidate> candidates =
-        finder_.find(picture_, small(), unexplained, region, known, white_, clusters);
+    std::vector<BallCandidate> candidates;
+    for (const cv::Rect& region : regions) {
+      std::ranges::move(finder_.find(picture_, small(), unexplained, region, known, white_, clusters),
+                        std::back_inserter(candidates));
+    }
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < tracks_.size(); ++i) {
       const BallTrack& track = tracks_[i];
@@ -265,6 +297,45 @@ class BallTracker::Impl {
     match(open, candidates);
   }
 
+  /// Looks for a moving ball where its way leads it by now.
+  [[nodiscard]] std::optional<BallCandidate> fitForeseen(const BallTrack& track, Neighbours known,
+                                                         double reach_px) const {
+    const TablePoint expected = track.predicted(time_s_);
+    OutlineFitOptions options;
+    options.reach_px = reach_px;
+    if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
+      const Eigen::Vector2d streak =
+          outline->tableFromImage.inverse() * Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
+      options.blur = {streak.x(), streak.y()};
+    }
+    return finder_.fitNear(picture_, expected, known, options, white_);
+  }
+
+  /// Follows the balls that are where their way leads them, which costs one fit each; the others are searched for.
+  void followForeseen() {
+    constexpr std::size_t kEnoughFixes = 4;
+    constexpr double kAsClear = 0.6;   // of how well it usually shows
+    constexpr double kSameBall = 8.0;  // colour cost
+    for (BallTrack& track : tracks_) {
+      if (track.state != TrackState::Moving || track.missed > 0 || track.fixes.size() < kEnoughFixes) continue;
+      const TablePoint expected = track.predicted(time_s_);
+      if (limits_.atPocket(expected)) continue;
+      std::vector<Silhouette> neighbours = neighboursOf(track, expected);
+      for (const BallTrack& other : tracks_) {
+        if (other.id != track.id && other.state == TrackState::Moving && other.lastSeen_s == time_s_ &&
+            distance(other.position, expected) < 3.2 * radius_m()) {
+          neighbours.push_back(other.outline);
+        }
+      }
+      const auto candidate = fitForeseen(track, neighbours, 3.0);
+      if (!candidate || candidate->quality() < kAsClear * track.quality) continue;
+      const double way_m = length(track.velocity_mps) * (time_s_ - track.lastSeen_s);
+      if (distance(candidate->position, expected) > 0.0015 + 0.04 * way_m) continue;
+      if (colourCost(track, *candidate) > kSameBall) continue;
+      follow(track, *candidate);
+    }
+  }
+
   /// A ball among others may have no blob of its own; look where it should be.
   void addPredicted(const BallTrack& track, Neighbours known, std::vector<BallCandidate>& candidates) const {
     const TablePoint expected = track.predicted(time_s_);
@@ -274,14 +345,7 @@ class BallTracker::Impl {
       return distance(candidate.position, expected) < radius_m();
     });
     if (there != candidates.end() && there->quality() > kAsGood * track.quality) return;
-    OutlineFitOptions options;
-    options.reach_px = 6.0;
-    if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
-      const Eigen::Vector2d streak =
-          outline->tableFromImage.inverse() * Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
-      options.blur = {streak.x(), streak.y()};
-    }
-    auto candidate = finder_.fitNear(picture_, expected, known, options, white_);
+    auto candidate = fitForeseen(track, known, 6.0);
     if (!candidate || candidate->quality() < 0.3 * track.quality) return;
     if (there == candidates.end()) {
       candidates.push_back(*candidate);
