@@ -53,6 +53,15 @@ double squaredOver(double difference, double spread) {
 
 }  // namespace
 
+void WhiteReference::learn(const BallColours& colours, double support) {
+  if (colours.white < 0.5 || support < 0.6) return;
+  const float now = colours.brightWhite.maxCoeff();
+  const float held = level.maxCoeff();
+  const float rate = !seen ? 1.0F : now > 0.9F * held ? 0.02F : 0.0F;
+  seen = true;
+  level += rate * (colours.brightWhite - level);
+}
+
 BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const WhiteReference& white) {
   // Rings of points that cover the disc evenly; the outermost part of the limb is left out, where cloth shines through
   // the pixel.

@@ -13,6 +13,10 @@ namespace ferrule {
 /// What the lamps and the camera make of white, per channel (B, G, R), grey levels.
 struct WhiteReference {
   Eigen::Array3f level{230.0F, 230.0F, 230.0F};
+  bool seen = false;  ///< level comes from a ball, not from the default
+
+  /// The whitest large white part seen so far is the reference; it follows slow changes of light. support: of the fit.
+  void learn(const struct BallColours& colours, double support);
 
   bool operator==(const WhiteReference& other) const { return (level == other.level).all(); }
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vision/ball_track.h"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 #include <opencv2/core.hpp>
@@ -30,6 +31,15 @@ TablePoint BallTrack::predicted(double time_s) const {
   const double rolling_s = std::min(dt, speed_mps / kSlowing_mps2);
   const double way_m = speed_mps * rolling_s - 0.5 * kSlowing_mps2 * rolling_s * rolling_s;
   return position + (way_m / speed_mps) * velocity_mps;
+}
+
+double BallTrack::uncertainty_m(double time_s, bool seen) const {
+  constexpr double kSystematic_px = 0.3;  // shading, shadow and compression: what repeats from image to image
+  double own_m = standardUncertainty_m;
+  if (state == TrackState::Resting && rest.count() > 1) own_m /= std::sqrt(std::min(rest.count(), 9));
+  if (!seen && state != TrackState::Resting)
+    own_m = std::hypot(own_m, 0.002 + 0.3 * (time_s - lastSeen_s) * length(velocity_mps));
+  return std::hypot(own_m, kSystematic_px * std::sqrt(std::abs(outline.tableFromImage.determinant())));
 }
 
 void BallTrack::see(const BallCandidate& candidate, double time_s) {

@@ -71,6 +71,8 @@ struct BallTrack {
   [[nodiscard]] double meanBelief() const { return hits > 0 ? beliefSum / hits : 0.0; }
   /// Where it would be at a time if nothing were in its way.
   [[nodiscard]] TablePoint predicted(double time_s) const;
+  /// Standard uncertainty of each coordinate of position, m; it grows while a moving ball is not seen.
+  [[nodiscard]] double uncertainty_m(double time_s, bool seen) const;
   /// Takes a sight of it.
   void see(const BallCandidate& candidate, double time_s);
   /// Whether the picture still shows at its place what it showed when it came to rest.

@@ -12,7 +12,9 @@
 #include "core/vision/ball_track.h"
 #include "core/vision/cloth_model.h"
 #include "core/vision/disc_cover.h"
+#include "core/vision/exposure_time.h"
 #include "core/vision/reading_queue.h"
+#include "core/vision/search_gate.h"
 #include "core/vision/track_identity.h"
 #include "core/vision/track_matching.h"
 
@@ -98,18 +100,7 @@ class BallTracker::Impl {
   [[nodiscard]] double radius_m() const { return measured_.balls.radius_m(); }
 
   void record(const BallTrack& track, bool seen) {
-    queue_.add(track.id, track.position, uncertaintyOf(track, seen), seen);
-  }
-
-  [[nodiscard]] double uncertaintyOf(const BallTrack& track, bool seen) const {
-    constexpr double kSystematic_px = 0.3;  // shading, shadow and compression: what repeats from image to image
-    double own_m = track.standardUncertainty_m;
-    if (track.state == TrackState::Resting && track.rest.count() > 1)
-      own_m /= std::sqrt(std::min(track.rest.count(), 9));
-    if (!seen && track.state != TrackState::Resting) {
-      own_m = std::hypot(own_m, 0.002 + 0.3 * (time_s_ - track.lastSeen_s) * length(track.velocity_mps));
-    }
-    return std::hypot(own_m, kSystematic_px * std::sqrt(std::abs(track.outline.tableFromImage.determinant())));
+    queue_.add(track.id, track.position, track.uncertainty_m(time_s_, seen), seen);
   }
 
   [[nodiscard]] std::vector<Silhouette> neighboursOf(const BallTrack& track, TablePoint at) const {
@@ -204,47 +195,10 @@ class BallTracker::Impl {
            track.state == TrackState::Hidden;
   }
 
-  /// How fast it may have become within dt: its own speed, or that of a ball near enough to have hit it.
-  [[nodiscard]] double fastestNear(const BallTrack& track, double dt) const {
-    double fastest_mps = length(track.velocity_mps);
-    for (const BallTrack& other : tracks_) {
-      if (other.state != TrackState::Moving) continue;
-      const double speed_mps = other.fixes.size() > 1 ? length(other.velocity_mps) : kHighestSpeed_mps;
-      const double reach_m = (speed_mps + length(track.velocity_mps)) * dt + 3.0 * radius_m();
-      if (distance(other.position, track.position) < reach_m) fastest_mps = std::max(fastest_mps, speed_mps);
-    }
-    return fastest_mps;
-  }
-
-  /// The small pixels where a ball that is looked for can be by now.
   [[nodiscard]] cv::Rect gateOf(const BallTrack& track) const {
-    const double dt = std::max(time_s_ - track.lastSeen_s, 1e-3);
-    // Just struck, or lost: its speed may be anything.
-    const bool known = track.missed == 0 && track.fixes.size() > 1;
-    const double fastest_mps = known ? 1.3 * fastestNear(track, dt) : kHighestSpeed_mps;
-    const double reach_m = fastest_mps * dt + 0.05 + radius_m();
+    const double reach_m = reachSinceSeen_m(track, tracks_, time_s_, radius_m());
     const auto outline = silhouetteOf(rig_, limits_.onSurface(track.position), radius_m());
-    if (!outline) return {};
-    const double reach_px = reach_m / radius_m() * outline->radius_px() / scale_.factor;
-    const ImagePoint centre = scale_.toSmall(outline->centre);
-    return cv::Rect(static_cast<int>(centre.x - reach_px), static_cast<int>(centre.y - reach_px),
-                    static_cast<int>(2.0 * reach_px) + 1, static_cast<int>(2.0 * reach_px) + 1) &
-           cv::Rect(0, 0, smallSize().width, smallSize().height);
-  }
-
-  /// Takes another region to look at; those that overlap become one.
-  static void addRegion(std::vector<cv::Rect>& regions, cv::Rect region) {
-    if (region.empty()) return;
-    for (std::size_t i = 0; i < regions.size();) {
-      if ((regions[i] & region).empty()) {
-        ++i;
-        continue;
-      }
-      region |= regions[i];
-      regions.erase(regions.begin() + static_cast<std::ptrdiff_t>(i));
-      i = 0;
-    }
-    regions.push_back(region);
+    return outline ? gateAround(*outline, reach_m / radius_m(), scale_, smallSize()) : cv::Rect();
   }
 
   void search() {
@@ -257,7 +211,7 @@ class BallTracker::Impl {
       if (!searchedFor(track) || track.lastSeen_s == time_s_ || track.state == TrackState::Hidden) continue;
       // A ball that stays covered is looked for in the rounds only.
       if (track.state == TrackState::Resting && time_s_ - track.lastSeen_s > kHidden_s) continue;
-      addRegion(regions, gateOf(track));
+      addGate(regions, gateOf(track));
       clusters = clusters || track.state == TrackState::Moving;
     }
     if (lookRound) regions = {cv::Rect(0, 0, smallSize().width, smallSize().height)};
@@ -304,8 +258,8 @@ class BallTracker::Impl {
     OutlineFitOptions options;
     options.reach_px = reach_px;
     if (const auto outline = silhouetteOf(rig_, expected, radius_m())) {
-      const Eigen::Vector2d streak =
-          outline->tableFromImage.inverse() * Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_s_;
+      const Eigen::Vector2d streak = outline->tableFromImage.inverse() *
+                                     Eigen::Vector2d(track.velocity_mps.x, track.velocity_mps.y) * exposure_.time_s();
       options.blur = {streak.x(), streak.y()};
     }
     return finder_.fitNear(picture_, expected, known, options, white_);
@@ -389,7 +343,7 @@ class BallTracker::Impl {
   }
 
   void follow(BallTrack& track, const BallCandidate& candidate) {
-    learnExposure(track, candidate);
+    exposure_.learn(track, candidate, time_s_, interval_s_);
     if (track.state == TrackState::Resting) {
       // Something covered its place when it was struck; the guesses since its last sight are taken back.
       forgetGuesses(track);
@@ -418,7 +372,7 @@ class BallTracker::Impl {
     }
     if (const auto place = track.stoodStill()) comeToRest(track, *place);
     record(track, true);
-    learnWhite(candidate);
+    white_.learn(candidate.colours, candidate.fit.support);
   }
 
   void beginTrack(const BallCandidate& candidate) {
@@ -436,7 +390,7 @@ class BallTracker::Impl {
     track.see(candidate, time_s_);
     tracks_.push_back(track);
     record(track, true);
-    learnWhite(candidate);
+    white_.learn(candidate.colours, candidate.fit.support);
   }
 
   void miss(BallTrack& track) {
@@ -474,26 +428,6 @@ class BallTracker::Impl {
 
   void forgetGuesses(const BallTrack& track) { queue_.forgetAfter(track.id, track.lastSeen_s); }
 
-  void learnExposure(const BallTrack& track, const BallCandidate& candidate) {
-    const double streak_px = length(candidate.blur);
-    if (streak_px == 0.0 || !candidate.alone || track.fixes.size() < 3 || interval_s_ <= 0.0) return;
-    const double way_px = length(candidate.outline.centre - track.outline.centre);
-    const double dt = time_s_ - track.lastSeen_s;
-    if (way_px < streak_px || dt <= 0.0) return;
-    const double exposure_s = std::min(streak_px / way_px * dt, interval_s_);
-    exposure_s_ += (exposure_s_ == 0.0 ? 1.0 : 0.1) * (exposure_s - exposure_s_);
-  }
-
-  void learnWhite(const BallCandidate& candidate) {
-    // The whitest large white part seen so far is the reference; it follows slow changes of light.
-    if (candidate.colours.white < 0.5 || candidate.fit.support < 0.6) return;
-    const float now = candidate.colours.brightWhite.maxCoeff();
-    const float held = white_.level.maxCoeff();
-    const float rate = !whiteSeen_ ? 1.0F : now > 0.9F * held ? 0.02F : 0.0F;
-    whiteSeen_ = true;
-    white_.level += rate * (candidate.colours.brightWhite - white_.level);
-  }
-
   [[nodiscard]] cv::Mat occupied() {
     cv::Mat occupied;
     cv::dilate(away() > 2 * CandidateFinder::kAway, occupied, cv::getStructuringElement(cv::MORPH_RECT, {5, 5}));
@@ -519,7 +453,6 @@ class BallTracker::Impl {
   CandidateFinder finder_;
   BallLimits limits_;
   WhiteReference white_;
-  bool whiteSeen_ = false;
 
   cv::Mat picture_;
   cv::Mat small_;
@@ -530,7 +463,7 @@ class BallTracker::Impl {
   double start_s_ = 0.0;
   double time_s_ = 0.0;
   double interval_s_ = 0.0;
-  double exposure_s_ = 0.0;
+  ExposureTime exposure_;
   double fastest_mps_ = 0.0;
 
   std::vector<BallTrack> tracks_;
