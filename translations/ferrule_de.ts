@@ -1038,6 +1038,10 @@
             <translation>%1: gemessen %2, berichtigt zu %3</translation>
         </message>
         <message>
+            <source>Ruled before: %1</source>
+            <translation>Zuvor entschieden: %1</translation>
+        </message>
+        <message>
             <source>To be settled: %1</source>
             <translation>Zu klären: %1</translation>
         </message>

@@ -142,10 +142,13 @@ QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, co
 
 QStringList outcomeLines(const StoredShot& shot) {
   QStringList lines;
+  const auto isRuling = [](const ValueCorrection& correction) { return correction.field == toText(ShotField::Ruling); };
+  const bool asMeasured = std::ranges::all_of(shot.corrections, isRuling);
   lines << QStringLiteral("%1 · %2").arg(
       atStart(outcomeWords(shot.reading.outcome)),
-      shot.corrections.empty() ? verdictWords(shot.reading.outcomeVerdict) : ShotWords::tr("corrected by hand"));
+      asMeasured ? verdictWords(shot.reading.outcomeVerdict) : ShotWords::tr("corrected by hand"));
   for (const ValueCorrection& correction : shot.corrections) {
+    if (isRuling(correction)) continue;  // told with the ruling
     lines << ShotWords::tr("%1: measured %2, corrected to %3")
                  .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
                       fileValueWords(correction.corrected));
@@ -160,6 +163,12 @@ QStringList rulingLines(const StoredShot& shot, const std::vector<std::string>& 
   SeatNames names;
   if (players.size() == 2) names = {QString::fromStdString(players[0]), QString::fromStdString(players[1])};
   QStringList lines{rulingSentence(*ruled, names), atStart(verdictWords(ruled->ruling.sureness))};
+  for (const ValueCorrection& correction : shot.corrections) {
+    if (correction.field != toText(ShotField::Ruling) || !correction.measured) continue;
+    if (const auto earlier = rulingFromText(*correction.measured)) {
+      lines << ShotWords::tr("Ruled before: %1").arg(rulingSentence(*earlier, names));
+    }
+  }
   for (const QString& question : rulingQuestions(*ruled))
     lines << ShotWords::tr("To be settled: %1").arg(question);
   for (const QString& evidence : rulingEvidence(*ruled, shot.reading.events))

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <array>
+#include <nlohmann/json.hpp>
 
 #include "core/record/record_impl.h"
 
@@ -7,11 +8,12 @@ namespace ferrule {
 
 namespace {
 
-/// A column of shots that corrections may touch. The name is also the field's name in corrections.
+/// A value of a shot that corrections may touch: a column of shots, or the ruling beside it. The name is also the
+/// field's name in corrections.
 struct ShotColumn {
   std::string_view name;
   bool mayBeAbsent = false;
-  enum class Kind { Word, Truth, Real, Player } kind = Kind::Word;
+  enum class Kind { Word, Truth, Real, Player, Ruling } kind = Kind::Word;
 };
 
 constexpr std::array kShotColumns{
@@ -25,6 +27,7 @@ constexpr std::array kShotColumns{
     ShotColumn{"target_cut_rad", true, ShotColumn::Kind::Real},
     ShotColumn{"target_line_error_rad", true, ShotColumn::Kind::Real},
     ShotColumn{"target_miss_side", true},
+    ShotColumn{"ruling", false, ShotColumn::Kind::Ruling},
 };
 
 const ShotColumn* columnNamed(std::string_view name) {
@@ -32,6 +35,21 @@ const ShotColumn* columnNamed(std::string_view name) {
     if (column.name == name) return &column;
   }
   return nullptr;
+}
+
+/// What the record keeps apart from a ruling's text; nothing where it is no ruling.
+std::optional<RulingEntry> rulingIn(const std::string& content) {
+  const auto json = nlohmann::json::parse(content, nullptr, false);
+  if (!json.is_object() || !json.contains("sureness") || !json.contains("fouls")) return std::nullopt;
+  if (!json["sureness"].is_string() || !json["fouls"].is_array()) return std::nullopt;
+  const auto sureness = verdictFromText(json["sureness"].get<std::string>());
+  if (!sureness) return std::nullopt;
+  RulingEntry ruling{*sureness, {}, content};
+  for (const auto& foul : json["fouls"]) {
+    if (!foul.is_object() || !foul.contains("kind") || !foul["kind"].is_string()) return std::nullopt;
+    ruling.fouls.push_back(foul["kind"].get<std::string>());
+  }
+  return ruling;
 }
 
 /// Whether a value is one of the words that a field takes.
@@ -48,6 +66,8 @@ bool isKnown(ShotField field, const std::string& value) {
       return value == "true" || value == "false";
     case ShotField::TargetPocket:
       return pocketFromText(value).has_value();
+    case ShotField::Ruling:
+      return rulingIn(value).has_value();
   }
   return false;
 }
@@ -72,6 +92,9 @@ Result<std::optional<std::optional<std::string>>> standing(Connection& connectio
   if (column.kind == ShotColumn::Kind::Player) {
     expression = QStringLiteral("(SELECT name FROM players WHERE players.id = shots.player_id)");
   }
+  if (column.kind == ShotColumn::Kind::Ruling) {
+    expression = QStringLiteral("(SELECT content FROM rulings WHERE shot_id = shots.id)");
+  }
   const auto row = connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
   if (!row) return tl::make_unexpected(row.error());
   if (!*row) return std::optional<std::optional<std::string>>();
@@ -92,6 +115,13 @@ Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& co
       }
       return connection.run(QStringLiteral("UPDATE shots SET player_id = ? WHERE id = ?"),
                             {bound(player), bound(shot)});
+    }
+    case ShotColumn::Kind::Ruling: {
+      auto done = connection.run(QStringLiteral("DELETE FROM rulings WHERE shot_id = ?"), {bound(shot)});
+      if (!done || !value) return done;
+      const auto ruling = rulingIn(*value);
+      if (!ruling) return failure(ErrorCode::RecordBroken, connection.path(), "ruling");
+      return insertRuling(connection, shot, *ruling);
     }
     case ShotColumn::Kind::Truth:
       return connection.run(QStringLiteral("UPDATE shots SET %1 = ? WHERE id = ?").arg(quoted(column.name)),

@@ -37,6 +37,9 @@ struct ShotRow {
 [[nodiscard]] Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
                                                     const std::vector<QVariant>& values);
 
+/// The shot must not have a ruling yet.
+[[nodiscard]] Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling);
+
 [[nodiscard]] Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotId shot);
 
 /// The columns of films, in the order of filmOf.

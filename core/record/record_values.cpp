@@ -9,8 +9,8 @@ namespace ferrule {
 namespace {
 
 constexpr std::array<std::string_view, 4> kHandedness{"unknown", "right", "left", "both"};
-constexpr std::array<std::string_view, 6> kShotFields{"player",  "outcome",     "first_contact",
-                                                      "scratch", "target_ball", "target_pocket"};
+constexpr std::array<std::string_view, 7> kShotFields{"player",      "outcome",       "first_contact", "scratch",
+                                                      "target_ball", "target_pocket", "ruling"};
 
 template <class Enum, std::size_t N>
 std::optional<Enum> fromText(const std::array<std::string_view, N>& texts, std::string_view text) {

@@ -116,7 +116,7 @@ struct ShotSummary {
 };
 
 /// The values of a shot that a person may correct.
-enum class ShotField { Player, Outcome, FirstContact, Scratch, TargetBall, TargetPocket };
+enum class ShotField { Player, Outcome, FirstContact, Scratch, TargetBall, TargetPocket, Ruling };
 
 /// A value that was measured and what a person made of it. Both are kept for good.
 struct ValueCorrection {
@@ -172,7 +172,7 @@ struct StoredShot {
 /// "right", "left", "both", "unknown".
 [[nodiscard]] std::string_view toText(Handedness handedness);
 [[nodiscard]] std::optional<Handedness> handednessFromText(std::string_view text);
-/// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket".
+/// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket", "ruling".
 [[nodiscard]] std::string_view toText(ShotField field);
 [[nodiscard]] std::optional<ShotField> shotFieldFromText(std::string_view text);
 

@@ -152,6 +152,8 @@ Result<void> insertTracks(Connection& connection, std::int64_t shot, std::span<c
   return {};
 }
 
+}  // namespace
+
 Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling) {
   std::string fouls;
   for (const std::string& foul : ruling.fouls)
@@ -160,8 +162,6 @@ Result<void> insertRuling(Connection& connection, std::int64_t shot, const Rulin
                         {bound(shot), bound(toText(ruling.sureness)), bound(std::string_view(fouls)),
                          bound(std::string_view(ruling.content))});
 }
-
-}  // namespace
 
 Result<PlayerId> Record::addPlayer(const Player& player) {
   Connection& connection = impl_->connection;

@@ -160,6 +160,18 @@ void RulingSentenceTest::theReviewShowsTheRulingOfItsShot() {
            (QStringList{"Nerea plays on.", "Certain", "World rules 2016, 2.5: The 3 falls, foot-left"}));
   // One name only, or three: nobody knows who sits where.
   QCOMPARE(rulingLines(shot, {"Nerea"}).first(), QString("The first player plays on."));
+  // An overruled ruling stands beside what the referee had ruled.
+  RuledShot overruled = *rulingFromText(shot.ruling->content);
+  overruled.ruling.next.value = Seat::Second;
+  overruled.ruling.overruledBy = "Cleo";
+  ValueCorrection correction;
+  correction.field = toText(ShotField::Ruling);
+  correction.measured = shot.ruling->content;
+  shot.corrections = {correction};
+  shot.ruling->content = rulingText(overruled);
+  QCOMPARE(rulingLines(shot, {"Nerea", "Ivo"}).mid(0, 3),
+           (QStringList{"Ivo is at the table. Overruled by Cleo.", "Certain", "Ruled before: Nerea plays on."}));
+  QCOMPARE(outcomeLines(shot).size(), 1);
   shot.ruling->content = "{}";
   QVERIFY(rulingLines(shot, {}).isEmpty());
 }

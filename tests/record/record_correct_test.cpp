@@ -17,6 +17,7 @@ class RecordCorrectTest : public QObject {
   void onlyTheLatestCorrectionOfAFieldIsWithdrawn();
   void valuesThatAreNoneAreRefused();
   void everyFieldCanBeCorrected();
+  void anOverruledRulingKeepsTheRefereesOwn();
   void notesAndTagsStayWithTheShot();
 
  private:
@@ -118,6 +119,32 @@ void RecordCorrectTest::everyFieldCanBeCorrected() {
   QVERIFY(!shot->player.has_value());
   const ValueCorrection& last = shot->corrections.back();
   QVERIFY(last.measured == "Ada" && !last.corrected.has_value());
+}
+
+void RecordCorrectTest::anOverruledRulingKeepsTheRefereesOwn() {
+  const std::string own = R"({"sureness":"ask","fouls":[{"kind":"no-rail"}]})";
+  const std::string persons = R"({"sureness":"certain","fouls":[]})";
+  const RulingEntry entry{Verdict::Ask, {"no-rail"}, own};
+  const auto ruled = record_->appendShot(game_.frame, sample::shot(2), {}, std::nullopt, entry);
+  QVERIFY(ruled.has_value());
+  const auto correction = record_->correctShot(*ruled, ShotField::Ruling, persons, "Cleo", 1);
+  QVERIFY(correction.has_value());
+  QCOMPARE(record_->shot(*ruled)->ruling, std::optional(RulingEntry{Verdict::Certain, {}, persons}));
+  QCOMPARE(record_->shot(*ruled)->corrections.front().measured, std::optional(own));
+  QVERIFY(record_->withdrawCorrection(*correction).has_value());
+  QCOMPARE(record_->shot(*ruled)->ruling, std::optional(entry));
+  for (const char* none :
+       {"", "[]", "{}", R"({"sureness":"perhaps","fouls":[]})", R"({"sureness":"ask","fouls":[1]})"}) {
+    const auto refused = record_->correctShot(*ruled, ShotField::Ruling, none, "Cleo", 2);
+    QVERIFY(!refused.has_value());
+    QCOMPARE(refused.error().code, ErrorCode::FieldInvalid);
+  }
+  // A shot that no referee watched can be ruled by hand, and that too can be taken back.
+  const auto byHand = record_->correctShot(shot_, ShotField::Ruling, persons, "Cleo", 3);
+  QVERIFY(byHand.has_value());
+  QVERIFY(record_->shot(shot_)->ruling.has_value());
+  QVERIFY(record_->withdrawCorrection(*byHand).has_value());
+  QVERIFY(!record_->shot(shot_)->ruling.has_value());
 }
 
 void RecordCorrectTest::notesAndTagsStayWithTheShot() {
