@@ -36,6 +36,7 @@ class OutlineFitTest : public QObject {
   void findsABallFromSomePixelsAway();
   void aShadowBesideTheBallDoesNotPullIt();
   void aNumberNearTheRimDoesNotPullIt();
+  void aBallOfTheClothsColourIsFoundByItsDarkRim();
   void aStreakIsPlacedAtMidExposure();
   void bareClothHoldsNoBall();
 };
@@ -54,6 +55,16 @@ void OutlineFitTest::aShadowBesideTheBallDoesNotPullIt() {
 
 void OutlineFitTest::aNumberNearTheRimDoesNotPullIt() {
   QVERIFY(miss_px({{0.3, 0.2}, kPurple, 0.75, {}, 0.0}, {-2.0, 1.5}) < 0.2);
+}
+
+// It shows no edge, only a limb that darkens toward the outline and a shadow that lightens away from it.
+void OutlineFitTest::aBallOfTheClothsColourIsFoundByItsDarkRim() {
+  OutlineFitOptions options;
+  options.cloth = Eigen::Vector3f(70.0F, 100.0F, 33.0F);
+  for (const ImageVector off : {ImageVector{0.0, 0.0}, ImageVector{2.5, -2.0}, ImageVector{-2.0, -2.5}}) {
+    QVERIFY(miss_px({{0.11, -0.07}, kGreenCloth, 0.0, {}, 0.0}, off, options) < 0.3);
+    QVERIFY(miss_px({{0.11, -0.07}, kGreenCloth, 0.3, {}, 0.3}, off, options) < 0.7);
+  }
 }
 
 void OutlineFitTest::aStreakIsPlacedAtMidExposure() {
