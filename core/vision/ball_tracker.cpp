@@ -9,6 +9,7 @@
 #include "core/geometry/assignment.h"
 #include "core/vision/ball_candidates.h"
 #include "core/vision/ball_limits.h"
+#include "core/vision/ball_parting.h"
 #include "core/vision/ball_track.h"
 #include "core/vision/cloth_model.h"
 #include "core/vision/disc_cover.h"
@@ -439,7 +440,10 @@ class BallTracker::Impl {
   }
 
   void release(double lag_s) {
+    const std::size_t before = ready_.size();
     queue_.release(tracks_, time_s_, lag_s, ready_);
+    for (std::size_t i = before; i < ready_.size(); ++i)
+      partBalls(ready_[i].balls, radius_m());
     std::erase_if(tracks_, [&](const BallTrack& track) {
       const bool over = track.replaced || !track.pocketed;
       return track.state == TrackState::Gone && over && time_s_ - track.lastSeen_s > 2.0 * kLag_s + kForget_s;
