@@ -138,8 +138,8 @@ void paintShot(QPainter& painter, const StoredShot& shot, const ScreenFromTable&
   ShotPainter picture(painter, screenFromTable, scaleAt, inks);
   for (const Track& track : shot.tracks) {
     if (!hasMoved(track)) continue;
-    const auto rests = std::ranges::find(shot.reading.after, track.ball, &BallAt::ball);
-    if (rests == shot.reading.after.end()) continue;
+    const BallAt* rests = ballIn(shot.reading.after, track.ball);
+    if (rests == nullptr) continue;
     picture.rest(rests->position, ballRadius_m, track.samples.back().standardUncertainty_m);
   }
   // Object balls first: the cue ball's way stays on top.

@@ -11,11 +11,6 @@ namespace {
 /// Two times closer than this are one: the record keeps 0.1 ms.
 constexpr double kSameTime_s = 0.0002;
 
-const BallAt* find(const Position& position, BallName ball) {
-  const auto found = std::ranges::find(position, ball, &BallAt::ball);
-  return found == position.end() ? nullptr : &*found;
-}
-
 bool fellBefore(const StoredShot& shot, BallName ball, double time_s) {
   return std::ranges::any_of(shot.reading.events, [&](const ShotEvent& event) {
     return event.ball == ball && (event.kind == EventKind::Pocket || event.kind == EventKind::OffTable) &&
@@ -62,7 +57,7 @@ std::vector<BallNow> ballsAt(const StoredShot& shot, double time_s) {
     }
     if (fellBefore(shot, ball, time_s)) continue;
     const bool isBefore = tracked ? time_s < track->samples.front().time_s : time_s < shot.reading.rest_s;
-    if (const BallAt* rest = find(isBefore ? shot.reading.before : shot.reading.after, ball)) {
+    if (const BallAt* rest = ballIn(isBefore ? shot.reading.before : shot.reading.after, ball)) {
       balls.push_back({ball, rest->position, 0.0, true});
     }
   }

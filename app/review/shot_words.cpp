@@ -19,11 +19,6 @@ struct ShotWords {
 /// A ball that lies closer than this to where it lay did not move.
 constexpr double kUnmoved_m = 0.004;
 
-const BallAt* find(const Position& position, BallName ball) {
-  const auto found = std::ranges::find(position, ball, &BallAt::ball);
-  return found == position.end() ? nullptr : &*found;
-}
-
 TablePoint mouthOf(const Table& table, PocketName name) {
   for (const Pocket& pocket : pockets(table)) {
     if (pocket.name == name) return pocket.mouth;
@@ -43,11 +38,6 @@ QString fromSide(const Table& table, TablePoint point, const Numbers& numbers) {
   const double toRight_m = table.width_m / 2.0 + point.y;
   return toLeft_m < toRight_m ? ShotWords::tr("%1 from the left").arg(numbers.metres(toLeft_m))
                               : ShotWords::tr("%1 from the right").arg(numbers.metres(toRight_m));
-}
-
-QString atStart(QString text) {
-  if (!text.isEmpty()) text[0] = text[0].toUpper();
-  return text;
 }
 
 QString fieldWords(const std::string& field) {
@@ -94,8 +84,8 @@ QString geometryWords(const ShotReading& shot, const MeasuredTable& measured, co
   if (!shot.target) return {};
   QStringList parts;
   if (shot.target->cut_rad) parts << ShotWords::tr("cut %1").arg(numbers.degrees(*shot.target->cut_rad, 0));
-  const BallAt* cueBall = find(shot.before, kCueBall);
-  const BallAt* object = find(shot.before, shot.target->ball);
+  const BallAt* cueBall = ballIn(shot.before, kCueBall);
+  const BallAt* object = ballIn(shot.before, shot.target->ball);
   if (cueBall != nullptr && object != nullptr) {
     parts << ShotWords::tr("%1 to the ball").arg(numbers.metres(distance(cueBall->position, object->position)));
   }
@@ -109,7 +99,7 @@ QString geometryWords(const ShotReading& shot, const MeasuredTable& measured, co
 QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {
   if (!shot.target || !shot.target->lineError_rad) return {};
   const double error_rad = std::abs(*shot.target->lineError_rad);
-  const BallAt* object = find(shot.before, shot.target->ball);
+  const BallAt* object = ballIn(shot.before, shot.target->ball);
   QString words = ShotWords::tr("%1 left the pocket's middle by %2")
                       .arg(ballWordsAtStart(shot.target->ball), numbers.degrees(error_rad, 2));
   if (object != nullptr) {
@@ -127,7 +117,7 @@ QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, co
   QStringList lines;
   int unmoved = 0;
   for (const BallAt& rest : shot.after) {
-    const BallAt* start = find(shot.before, rest.ball);
+    const BallAt* start = ballIn(shot.before, rest.ball);
     if (start != nullptr && distance(start->position, rest.position) < kUnmoved_m) {
       ++unmoved;
       continue;

@@ -13,11 +13,6 @@ struct RulingSentence {
   Q_DECLARE_TR_FUNCTIONS(RulingSentence)
 };
 
-QString atStart(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
-}
-
 QString listed(const QStringList& words, const QString& lastJoint) {
   if (words.size() < 2) return words.join(QString());
   return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + lastJoint + words.last();

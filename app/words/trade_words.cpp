@@ -53,6 +53,11 @@ QString clockWords(int halfHours) {
 
 }  // namespace
 
+QString atStart(QString words) {
+  if (!words.isEmpty()) words[0] = words[0].toUpper();
+  return words;
+}
+
 QString ballWords(BallName ball) {
   if (ball.isCueBall()) return TradeWords::tr("the cue ball");
   return TradeWords::tr("the %1", "an object ball by its number").arg(ball.number());

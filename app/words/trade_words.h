@@ -9,6 +9,8 @@
 /// The trade's names in the user's language.
 namespace ferrule {
 
+/// As the first words of a sentence.
+[[nodiscard]] QString atStart(QString words);
 /// "cue ball", "the 3".
 [[nodiscard]] QString ballWords(BallName ball);
 /// As the first word of a sentence.

@@ -33,13 +33,16 @@ Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureO
   for (const ReadShot& shot : reader.takeShots()) {
     ++report.shots;
     std::optional<FilmRuling> ruling;
-    if (sinks.referee != nullptr) ruling = sinks.referee->judge(shot);
+    std::optional<RulingEntry> entry;
+    if (sinks.referee != nullptr) {
+      ruling = sinks.referee->judge(shot);
+      entry = entryOf(*ruling);
+    }
     if (sinks.record != nullptr) {
-      const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, playerOf(sinks, ruling),
-                                               ruling ? std::optional(entryOf(*ruling)) : std::nullopt);
+      const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, playerOf(sinks, ruling), entry);
       if (!id) return tl::make_unexpected(id.error());
     }
-    if (sinks.file != nullptr) sinks.file->add(shot.reading, ruling ? rulingText(ruling->ruled) : std::string());
+    if (sinks.file != nullptr) sinks.file->add(shot.reading, entry ? entry->content : std::string());
     if (observer.shot) observer.shot(shot);
     if (observer.ruling && ruling) observer.ruling(shot, *ruling);
   }

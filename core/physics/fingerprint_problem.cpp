@@ -194,7 +194,7 @@ PhysicsParameters parametersAt(const SharedVector& values, PhysicsParameters lit
 }
 
 std::optional<Shot> prepare(const FingerprintShot& shot, const PhysicsParameters& p) {
-  if (std::ranges::find(shot.before, kCueBall, &BallAt::ball) == shot.before.end()) return std::nullopt;
+  if (ballIn(shot.before, kCueBall) == nullptr) return std::nullopt;
   const auto strike = recordedStrike(shot, p);
   if (!strike) return std::nullopt;
   Shot result;

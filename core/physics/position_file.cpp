@@ -99,7 +99,7 @@ Result<Position> ballsOf(const Reader& all) {
     if (!reader.has("ball")) return reader.missing("ball");
     const auto ball = ballFromText(nameIn(reader.at("ball")));
     if (!ball) return reader.invalid("ball");
-    if (std::ranges::find(balls, *ball, &BallAt::ball) != balls.end()) {
+    if (ballIn(balls, *ball) != nullptr) {
       return all.invalid("balls: " + toText(*ball) + " twice");
     }
     const auto x = reader.number("x_mm", kPlace_mm);

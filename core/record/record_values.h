@@ -142,7 +142,7 @@ struct Note {
   bool operator==(const Note&) const = default;
 };
 
-/// A referee's ruling on a shot. The record keeps its text as it is and does not read it.
+/// A referee's ruling on a shot. The record keeps its text as it is and reads no more of it than these two.
 struct RulingEntry {
   Verdict sureness = Verdict::Ask;
   std::vector<std::string> fouls;  ///< in the words of the files, such as "wrong-ball-first"

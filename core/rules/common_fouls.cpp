@@ -64,8 +64,8 @@ bool behindString(const GameState& state, TablePoint place) {
 bool playedBadlyFromBehind(const RulingCase& matter) {
   const auto& [state, shot, facts, shooter, outOfTurn] = matter;
   if (state.cueBall != CueBallPlace::InHandBehindString || !facts.firstContact) return false;
-  const auto target = std::ranges::find(shot.before, *facts.firstContact, &BallAt::ball);
-  if (target == shot.before.end() || !behindString(state, target->position)) return false;
+  const BallAt* target = ballIn(shot.before, *facts.firstContact);
+  if (target == nullptr || !behindString(state, target->position)) return false;
   const int contact = facts.contactEvents.empty() ? 0 : facts.contactEvents.front();
   for (int i = 0; i <= contact && i < static_cast<int>(shot.events.size()); ++i) {
     const ShotEvent& event = shot.events[static_cast<std::size_t>(i)];
@@ -77,8 +77,8 @@ bool playedBadlyFromBehind(const RulingCase& matter) {
 /// 6.10: a ball in hand behind the string was put on it or past it.
 bool placedBadly(const RulingCase& matter) {
   if (matter.state.cueBall != CueBallPlace::InHandBehindString) return false;
-  const auto cue = std::ranges::find(matter.shot.before, kCueBall, &BallAt::ball);
-  return cue != matter.shot.before.end() && !behindString(matter.state, cue->position);
+  const BallAt* cue = ballIn(matter.shot.before, kCueBall);
+  return cue != nullptr && !behindString(matter.state, cue->position);
 }
 
 class FoulList {

@@ -122,10 +122,7 @@ Ruling ruleEightBallBreak(const RulingCase& matter) {
     offer(ruling, opponent, {accept(opponent), rackAgain(opponent), opponentBreaks(matter.shooter)},
           matter.evidence(RuleTopic::BreakDriven, facts.drivenEvents, Verdict::Proposed));
   } else if (!facts.pocketed.empty()) {
-    std::vector<int> events;
-    for (const Departure& departure : facts.pocketed)
-      events.push_back(departure.event);
-    passTo(ruling, matter.shooter, matter.evidence(RuleTopic::BreakPocketed, events));
+    passTo(ruling, matter.shooter, matter.evidence(RuleTopic::BreakPocketed, eventsOf(facts.pocketed)));
   } else {
     const bool barely = static_cast<int>(facts.drivenToRail.size()) == matter.house().ballsToRailOnBreak;
     passTo(ruling, matter.opponent(),

@@ -20,11 +20,6 @@ constexpr double kMoved_m = 0.006;
 /// source.
 constexpr double kUnseenContact_m = 0.020;
 
-const BallAt* ballIn(const Position& position, BallName ball) {
-  const auto found = std::ranges::find(position, ball, &BallAt::ball);
-  return found == position.end() ? nullptr : &*found;
-}
-
 bool isAbout(const ShotEvent& event, BallName ball) {
   return event.ball == ball || event.other == ball;
 }

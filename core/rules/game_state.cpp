@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "core/rules/word_list.h"
+#include "core/base/word_list.h"
 
 namespace ferrule {
 

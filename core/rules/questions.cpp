@@ -20,12 +20,6 @@ constexpr double kPlaceSlack_m = 0.002;
 /// An object ball at the string is looked at by eye across the table. Common practice, no source.
 constexpr double kTargetSlack_m = 0.005;
 
-std::optional<TablePoint> placeOf(const Position& position, BallName ball) {
-  const auto found = std::ranges::find(position, ball, &BallAt::ball);
-  if (found == position.end()) return std::nullopt;
-  return found->position;
-}
-
 double lastTime_s(const ShotEvents& shot) {
   return shot.events.empty() ? 0.0 : shot.events.back().time_s;
 }
@@ -89,10 +83,11 @@ std::optional<ShotEvent> onlyRail(const ShotEvents& shot, const ShotFacts& facts
 
 /// How far the ball's edge was from the nose line of the cushion that it met there, taken at that contact.
 bool mayHaveBeenFrozen(const ShotEvents& shot, const ShotEvent& contact) {
-  const auto lay = placeOf(shot.before, contact.ball);
+  const BallAt* lay = ballIn(shot.before, contact.ball);
   if (!lay || !contact.cushion) return false;
   const bool end = *contact.cushion == CushionName::Head || *contact.cushion == CushionName::Foot;
-  const double gap_m = end ? std::abs(lay->x - contact.position.x) : std::abs(lay->y - contact.position.y);
+  const TableVector way = lay->position - contact.position;
+  const double gap_m = end ? std::abs(way.x) : std::abs(way.y);
   return gap_m < kFrozenGap_m;
 }
 
@@ -147,11 +142,11 @@ std::vector<ShotEvents> versionsOf(const ShotEvents& shot, const Doubt& doubt) {
       break;
     case DoubtKind::Placement:
     case DoubtKind::TargetAtString: {
-      const auto lay = placeOf(shot.before, ball);
+      const BallAt* lay = ballIn(shot.before, ball);
       if (!lay) break;
       const double slack = doubt.kind == DoubtKind::Placement ? kPlaceSlack_m : kTargetSlack_m;
-      versions.push_back(withPlace(shot, ball, lay->x - 2.0 * slack));
-      versions.push_back(withPlace(shot, ball, lay->x + 2.0 * slack));
+      versions.push_back(withPlace(shot, ball, lay->position.x - 2.0 * slack));
+      versions.push_back(withPlace(shot, ball, lay->position.x + 2.0 * slack));
       break;
     }
     default:
@@ -167,9 +162,9 @@ std::vector<Doubt> doubtsOfPlaces(const GameState& state, const ShotEvents& shot
   const auto add = [&](DoubtKind kind, BallName ball) {
     if (!isSettled(shot, kind)) doubts.push_back({kind, ball, std::nullopt});
   };
-  const auto cue = placeOf(shot.before, kCueBall);
-  const auto met = facts.firstContact ? placeOf(shot.before, *facts.firstContact) : std::nullopt;
-  if (cue && met && distance(*cue, *met) - 2.0 * state.lines.ballRadius_m < kSmallGap_m) {
+  const BallAt* cue = ballIn(shot.before, kCueBall);
+  const BallAt* met = facts.firstContact ? ballIn(shot.before, *facts.firstContact) : nullptr;
+  if (cue && met && distance(cue->position, met->position) - 2.0 * state.lines.ballRadius_m < kSmallGap_m) {
     add(DoubtKind::SmallGap, *facts.firstContact);
   }
   if (const auto rail = onlyRail(shot, facts); rail && shot.frozen.empty() && mayHaveBeenFrozen(shot, *rail)) {
@@ -177,8 +172,9 @@ std::vector<Doubt> doubtsOfPlaces(const GameState& state, const ShotEvents& shot
   }
   if (state.cueBall == CueBallPlace::InHandBehindString) {
     const double string_m = state.lines.headString_m;
-    if (cue && std::abs(cue->x - string_m) <= kPlaceSlack_m) add(DoubtKind::Placement, kCueBall);
-    if (met && std::abs(met->x - string_m) <= kTargetSlack_m) add(DoubtKind::TargetAtString, *facts.firstContact);
+    if (cue && std::abs(cue->position.x - string_m) <= kPlaceSlack_m) add(DoubtKind::Placement, kCueBall);
+    if (met && std::abs(met->position.x - string_m) <= kTargetSlack_m)
+      add(DoubtKind::TargetAtString, *facts.firstContact);
   }
   return doubts;
 }

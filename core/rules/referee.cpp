@@ -53,8 +53,7 @@ Verdict surenessOf(const Ruling& ruling) {
 GameState withBallsSeen(const GameState& state, const Position& before) {
   GameState seen = state;
   seen.onTable = ballsOfGame(state.rules.game);
-  std::erase_if(seen.onTable,
-                [&](BallName ball) { return std::ranges::find(before, ball, &BallAt::ball) == before.end(); });
+  std::erase_if(seen.onTable, [&](BallName ball) { return ballIn(before, ball) == nullptr; });
   return seen;
 }
 

@@ -18,20 +18,8 @@ BallName moneyBall(const RulingCase& matter) {
   return BallName(isTenBall(matter) ? 10 : 9);
 }
 
-std::vector<int> eventsOf(const std::vector<Departure>& departures) {
-  std::vector<int> events;
-  for (const Departure& departure : departures)
-    events.push_back(departure.event);
-  return events;
-}
-
 void spotMoneyBall(Ruling& ruling, const RulingCase& matter) {
-  for (const auto* departures : {&matter.facts.pocketed, &matter.facts.off}) {
-    for (const Departure& departure : *departures) {
-      if (departure.ball != moneyBall(matter)) continue;
-      spot(ruling, departure.ball, SpotPlace::FootSpot, matter.evidence(RuleTopic::StaysDown, {departure.event}));
-    }
-  }
+  spotDeparted(ruling, matter, moneyBall(matter));
 }
 
 void win(Ruling& ruling, const RulingCase& matter, const Evidence& why) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rules/rule_set.h"
 
-#include "core/rules/word_list.h"
+#include "core/base/word_list.h"
 
 namespace ferrule {
 

@@ -88,6 +88,15 @@ void spot(Ruling& ruling, BallName ball, SpotPlace place, const Evidence& why) {
   std::ranges::sort(ruling.onTable);
 }
 
+void spotDeparted(Ruling& ruling, const RulingCase& matter, std::optional<BallName> only) {
+  for (const auto* departures : {&matter.facts.pocketed, &matter.facts.off}) {
+    for (const Departure& departure : *departures) {
+      if (only && departure.ball != *only) continue;
+      spot(ruling, departure.ball, SpotPlace::FootSpot, matter.evidence(RuleTopic::StaysDown, {departure.event}));
+    }
+  }
+}
+
 void ask(Ruling& ruling, const RulingCase& matter, const Doubt& doubt, RuleTopic topic) {
   if (std::ranges::find(matter.shot.settled, doubt.kind) != matter.shot.settled.end()) return;
   if (std::ranges::any_of(ruling.questions, [&](const Question& question) { return question.doubt == doubt; })) return;

@@ -43,6 +43,8 @@ void placeCueBall(Ruling& ruling, CueBallPlace place, const Evidence& why);
 void decide(Ruling& ruling, FrameResult result, const Evidence& why);
 /// A ball that fell or left comes back onto the table.
 void spot(Ruling& ruling, BallName ball, SpotPlace place, const Evidence& why);
+/// Those that fell or left come back onto the foot spot: all, or one.
+void spotDeparted(Ruling& ruling, const RulingCase& matter, std::optional<BallName> only = std::nullopt);
 void ask(Ruling& ruling, const RulingCase& matter, const Doubt& doubt, RuleTopic topic);
 
 /// The called ball and pocket, said or inferred.

@@ -36,8 +36,8 @@ bool stillAgainstItsRail(const ShotEvents& shot, std::size_t number) {
     if (earlier.kind == EventKind::Ball && (earlier.ball == event.ball || earlier.other == event.ball)) ++contacts;
   }
   if (contacts > 1) return false;
-  const auto lay = std::ranges::find(shot.before, event.ball, &BallAt::ball);
-  return lay == shot.before.end() || distance(lay->position, event.position) < kMovedAlong_m;
+  const BallAt* lay = ballIn(shot.before, event.ball);
+  return lay == nullptr || distance(lay->position, event.position) < kMovedAlong_m;
 }
 
 void addDriven(ShotFacts& facts, BallName ball, int event) {
@@ -48,6 +48,13 @@ void addDriven(ShotFacts& facts, BallName ball, int event) {
 }
 
 }  // namespace
+
+std::vector<int> eventsOf(const std::vector<Departure>& departures) {
+  std::vector<int> events;
+  for (const Departure& departure : departures)
+    events.push_back(departure.event);
+  return events;
+}
 
 bool ShotFacts::fell(BallName ball) const {
   return has(pocketed, ball);

@@ -17,6 +17,8 @@ struct Departure {
   bool operator==(const Departure&) const = default;
 };
 
+[[nodiscard]] std::vector<int> eventsOf(const std::vector<Departure>& departures);
+
 /// What the rules ask of a shot's events. Numbers of events are places in ShotEvents::events.
 struct ShotFacts {
   std::optional<BallName> firstContact;

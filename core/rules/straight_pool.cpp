@@ -20,14 +20,6 @@ void addPoints(Ruling& ruling, Seat seat, int points, const Evidence& why) {
   ruling.points.evidence = why;
 }
 
-void spotAll(Ruling& ruling, const RulingCase& matter) {
-  for (const auto* departures : {&matter.facts.pocketed, &matter.facts.off}) {
-    for (const Departure& departure : *departures) {
-      spot(ruling, departure.ball, SpotPlace::FootSpot, matter.evidence(RuleTopic::StaysDown, {departure.event}));
-    }
-  }
-}
-
 CueBallPlace afterFoul(const RulingCase& matter) {
   return matter.facts.scratch ? CueBallPlace::InHandBehindString : CueBallPlace::AsItLies;
 }
@@ -38,7 +30,7 @@ void ruleBreakingFoul(Ruling& ruling, const RulingCase& matter) {
   const Evidence why = matter.evidence(RuleTopic::BreakDriven, matter.facts.drivenEvents, Verdict::Proposed);
   ruling.fouls.insert(ruling.fouls.begin(), {FoulKind::BreakRequirement, std::nullopt, why});
   addPoints(ruling, matter.shooter, -kBreakingFoulPoints, matter.evidence(RuleTopic::BreakingFoul, why.events));
-  spotAll(ruling, matter);
+  spotDeparted(ruling, matter);
   passTo(ruling, opponent, why);
   placeCueBall(ruling, afterFoul(matter), why);
   ruling.chooser = opponent;
@@ -63,7 +55,7 @@ void ruleFoul(Ruling& ruling, const RulingCase& matter) {
   const Evidence& foul = ruling.fouls.front().evidence;
   const Evidence why = matter.evidence(RuleTopic::StandardFoul, foul.events, foul.sureness);
   addPoints(ruling, matter.shooter, -kFoulPoints, why);
-  spotAll(ruling, matter);
+  spotDeparted(ruling, matter);
   passTo(ruling, matter.opponent(), why);
   placeCueBall(ruling, afterFoul(matter), why);
   int& count = ruling.foulsInARow.at(indexOf(matter.shooter));
@@ -81,9 +73,9 @@ void rackAgain(Ruling& ruling, const RulingCase& matter) {
   if (ruling.racking == Racking::Rest) {
     const BallName last = ruling.onTable.front();
     const auto& after = matter.shot.after;
-    const auto fifteenth = std::ranges::find(after, last, &BallAt::ball);
-    const auto cue = std::ranges::find(after, kCueBall, &BallAt::ball);
-    if (fifteenth != after.end() && cue != after.end()) {
+    const BallAt* fifteenth = ballIn(after, last);
+    const BallAt* cue = ballIn(after, kCueBall);
+    if (fifteenth != nullptr && cue != nullptr) {
       const Evidence why = matter.evidence(RuleTopic::SpecialRacking, {}, Verdict::Proposed);
       const SpecialRacking special = specialRacking(matter.state.lines, fifteenth->position, cue->position);
       if (special.fifteenth) ruling.spotted.push_back({{last, *special.fifteenth}, why});
@@ -98,7 +90,7 @@ void ruleLegalShot(Ruling& ruling, const RulingCase& matter, const EffectiveCall
   ruling.warned.at(indexOf(matter.shooter)) = false;
   const auto pot = calledPot(matter, call);
   if (!pot) {
-    spotAll(ruling, matter);
+    spotDeparted(ruling, matter);
     passTo(ruling, matter.opponent(), matter.evidence(RuleTopic::Continuing));
     return;
   }

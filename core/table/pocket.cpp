@@ -1,27 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/table/pocket.h"
 
-#include <algorithm>
-
+#include "core/base/word_list.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> kTexts{"head-left",  "head-right", "side-left",
-                                                 "side-right", "foot-left",  "foot-right"};
+constexpr WordList<6> kTexts{"head-left", "head-right", "side-left", "side-right", "foot-left", "foot-right"};
 
 }  // namespace
 
 std::string_view toText(PocketName pocket) {
-  return kTexts[static_cast<std::size_t>(pocket)];
+  return wordOf(kTexts, pocket);
 }
 
 std::optional<PocketName> pocketFromText(std::string_view text) {
-  const auto* found = std::ranges::find(kTexts, text);
-  if (found == kTexts.end()) return std::nullopt;
-  return static_cast<PocketName>(found - kTexts.begin());
+  return valueOf<PocketName>(kTexts, text);
 }
 
 bool isSidePocket(PocketName pocket) {

@@ -1,50 +1,42 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/table/shot.h"
 
-#include <algorithm>
-#include <array>
+#include "core/base/word_list.h"
 
 namespace ferrule {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> kEventKinds{"ball", "cushion", "pocket", "off-table"};
-constexpr std::array<std::string_view, 6> kOutcomes{"pot", "miss", "safety", "scratch", "foul", "break"};
-constexpr std::array<std::string_view, 2> kMissSides{"over", "under"};
-constexpr std::array<std::string_view, 3> kVerdicts{"certain", "proposed", "ask"};
-
-template <class Enum, std::size_t N>
-std::optional<Enum> fromText(const std::array<std::string_view, N>& texts, std::string_view text) {
-  const auto* found = std::ranges::find(texts, text);
-  if (found == texts.end()) return std::nullopt;
-  return static_cast<Enum>(found - texts.begin());
-}
+constexpr WordList<4> kEventKinds{"ball", "cushion", "pocket", "off-table"};
+constexpr WordList<6> kOutcomes{"pot", "miss", "safety", "scratch", "foul", "break"};
+constexpr WordList<2> kMissSides{"over", "under"};
+constexpr WordList<3> kVerdicts{"certain", "proposed", "ask"};
 
 }  // namespace
 
 std::string_view toText(EventKind kind) {
-  return kEventKinds[static_cast<std::size_t>(kind)];
+  return wordOf(kEventKinds, kind);
 }
 std::string_view toText(Outcome outcome) {
-  return kOutcomes[static_cast<std::size_t>(outcome)];
+  return wordOf(kOutcomes, outcome);
 }
 std::string_view toText(MissSide side) {
-  return kMissSides[static_cast<std::size_t>(side)];
+  return wordOf(kMissSides, side);
 }
 std::string_view toText(Verdict verdict) {
-  return kVerdicts[static_cast<std::size_t>(verdict)];
+  return wordOf(kVerdicts, verdict);
 }
 std::optional<EventKind> eventKindFromText(std::string_view text) {
-  return fromText<EventKind>(kEventKinds, text);
+  return valueOf<EventKind>(kEventKinds, text);
 }
 std::optional<Outcome> outcomeFromText(std::string_view text) {
-  return fromText<Outcome>(kOutcomes, text);
+  return valueOf<Outcome>(kOutcomes, text);
 }
 std::optional<MissSide> missSideFromText(std::string_view text) {
-  return fromText<MissSide>(kMissSides, text);
+  return valueOf<MissSide>(kMissSides, text);
 }
 std::optional<Verdict> verdictFromText(std::string_view text) {
-  return fromText<Verdict>(kVerdicts, text);
+  return valueOf<Verdict>(kVerdicts, text);
 }
 
 }  // namespace ferrule

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "core/geometry/frames.h"
@@ -36,6 +37,12 @@ struct BallAt {
 
 /// All balls on the table, in the order of their names.
 using Position = std::vector<BallAt>;
+
+/// The ball of a name in a position; null where it is not on the table.
+[[nodiscard]] inline const BallAt* ballIn(const Position& position, BallName ball) {
+  const auto found = std::ranges::find(position, ball, &BallAt::ball);
+  return found == position.end() ? nullptr : &*found;
+}
 
 /// One ball of one image.
 struct BallSample {

@@ -43,12 +43,12 @@ double BallTrack::uncertainty_m(double time_s, bool seen) const {
 }
 
 void BallTrack::see(const BallCandidate& candidate, double time_s) {
-  TablePoint place = candidate.position;
+  const TablePoint place = candidate.position;
   const double dt = time_s - lastSeen_s;
   if (!fixes.empty() && dt > 0.0) {
     const TablePoint expected = predicted(time_s);
-    const TableVector innovation = candidate.position - expected;
-    const TableVector measured_mps = (candidate.position - position) / dt;
+    const TableVector innovation = place - expected;
+    const TableVector measured_mps = (place - position) / dt;
     // On its expected way the speed is smoothed; after a contact it starts anew.
     const double expected_m = 0.003 + 0.05 * length(velocity_mps) * dt;
     if (length(innovation) < expected_m && fixes.size() > 2) {

@@ -104,10 +104,20 @@ class BallTracker::Impl {
     queue_.add(track.id, track.position, track.uncertainty_m(time_s_, seen), seen);
   }
 
-  [[nodiscard]] std::vector<Silhouette> neighboursOf(const BallTrack& track, TablePoint at) const {
+  [[nodiscard]] static bool isResting(const BallTrack& track) { return track.state == TrackState::Resting; }
+
+  /// Whether its place in this image is known already.
+  [[nodiscard]] bool isPlaced(const BallTrack& track) const {
+    return isResting(track) || (track.state == TrackState::Moving && track.lastSeen_s == time_s_);
+  }
+
+  /// Outlines of the other balls around a place that count.
+  template <class Counts>
+  [[nodiscard]] std::vector<Silhouette> neighboursOf(const BallTrack& track, TablePoint at,
+                                                     const Counts& counts) const {
     std::vector<Silhouette> neighbours;
     for (const BallTrack& other : tracks_) {
-      if (other.id == track.id || other.state != TrackState::Resting) continue;
+      if (other.id == track.id || !counts(other)) continue;
       if (distance(other.position, at) < 3.2 * radius_m()) neighbours.push_back(other.outline);
     }
     return neighbours;
@@ -150,7 +160,8 @@ class BallTracker::Impl {
     }
     OutlineFitOptions options;
     options.reach_px = 4.0;
-    auto fit = finder_.fitNear(picture_, track.position, neighboursOf(track, track.position), options, white_);
+    auto fit =
+        finder_.fitNear(picture_, track.position, neighboursOf(track, track.position, isResting), options, white_);
     const bool clear = fit && fit->quality() >= 0.3 * track.quality;
     const double moved_m = clear ? distance(fit->position, track.rest.mean()) : 0.0;
     if (clear && moved_m < kMoved_m + 3.0 * fit->standardUncertainty_m) {
@@ -223,8 +234,7 @@ class BallTracker::Impl {
     std::vector<Silhouette> known;
     cv::Mat unexplained = away().clone();
     for (const BallTrack& track : tracks_) {
-      const bool seenNow = track.lastSeen_s == time_s_;
-      if (track.state == TrackState::Resting || (track.state == TrackState::Moving && seenNow)) {
+      if (isPlaced(track)) {
         known.push_back(track.outline);
         fillDisc(unexplained, scale_, track.outline, 1.15, 0);
       }
@@ -244,9 +254,7 @@ class BallTracker::Impl {
     }
     std::erase_if(candidates, [&](const BallCandidate& candidate) {
       return std::ranges::any_of(tracks_, [&](const BallTrack& track) {
-        const bool holds =
-            track.state == TrackState::Resting || (track.state == TrackState::Moving && track.lastSeen_s == time_s_);
-        return holds && distance(track.position, candidate.position) < 1.5 * radius_m();
+        return isPlaced(track) && distance(track.position, candidate.position) < 1.5 * radius_m();
       });
     });
     match(open, candidates);
@@ -275,13 +283,7 @@ class BallTracker::Impl {
       if (track.state != TrackState::Moving || track.missed > 0 || track.fixes.size() < kEnoughFixes) continue;
       const TablePoint expected = track.predicted(time_s_);
       if (limits_.atPocket(expected)) continue;
-      std::vector<Silhouette> neighbours = neighboursOf(track, expected);
-      for (const BallTrack& other : tracks_) {
-        if (other.id != track.id && other.state == TrackState::Moving && other.lastSeen_s == time_s_ &&
-            distance(other.position, expected) < 3.2 * radius_m()) {
-          neighbours.push_back(other.outline);
-        }
-      }
+      const auto neighbours = neighboursOf(track, expected, [&](const BallTrack& other) { return isPlaced(other); });
       const auto candidate = fitForeseen(track, neighbours, 3.0);
       if (!candidate || candidate->quality() < kAsClear * track.quality) continue;
       const double way_m = length(track.velocity_mps) * (time_s_ - track.lastSeen_s);

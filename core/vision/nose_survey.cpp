@@ -6,6 +6,8 @@
 #include <cmath>
 #include <opencv2/imgproc.hpp>
 
+#include "core/vision/outliers.h"
+
 namespace ferrule {
 
 namespace {
@@ -166,23 +168,14 @@ std::vector<double> misses(const std::vector<Edge>& edges, int degree) {
 
 /// Leaves out what lies off the smooth curve through most edges: balls, hands, marks. A lens bends no line more sharply
 /// than a curve of the third degree follows.
-std::vector<Edge> withoutOutliers(std::vector<Edge> edges) {
+std::vector<Edge> smoothPart(std::vector<Edge> edges) {
   constexpr int kRounds = 4;
   constexpr int kDegree = 3;
   for (int round = 0; round < kRounds && edges.size() > 2 * kDegree; ++round) {
-    const std::vector<double> off = misses(edges, kDegree);
-    std::vector<double> sizes;
-    for (const double miss : off)
-      sizes.push_back(std::abs(miss));
-    std::vector<double> sorted = sizes;
-    const auto middle = sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2);
-    std::nth_element(sorted.begin(), middle, sorted.end());
-    const double gate = std::max(3.0 * 1.4826 * *middle, kOutlier);
-    std::vector<Edge> kept;
-    for (std::size_t i = 0; i < edges.size(); ++i) {
-      if (sizes[i] <= gate) kept.push_back(edges[i]);
-    }
-    edges = std::move(kept);
+    std::vector<double> off = misses(edges, kDegree);
+    for (double& miss : off)
+      miss = std::abs(miss);
+    edges = withoutOutliers(edges, off, kOutlier);
   }
   return edges;
 }
@@ -215,7 +208,7 @@ std::optional<NoseStraightness> straightnessOf(const cv::Mat& light, const Rig& 
   const Path up = bestPath(lighter);
   const Path down = bestPath(darker);
   const bool rises = up.score > down.score;
-  const std::vector<Edge> edges = withoutOutliers(edgesAlong(rises ? lighter : darker, rises ? up : down));
+  const std::vector<Edge> edges = smoothPart(edgesAlong(rises ? lighter : darker, rises ? up : down));
   if (static_cast<double>(edges.size()) < kLeastShare * strip->light.rows) return std::nullopt;
 
   NoseStraightness result;

@@ -135,9 +135,10 @@ class Ray {
 
   /// Adds every place where the colour changes fast, outermost first. One of them is the ball's edge; the others are
   /// its number, its stripe, a highlight or a shadow's border, and only the outline as a whole tells which.
-  void addEdges(int ray, double leastContrast, std::vector<Edge>& edges) const {
-    constexpr int kReach = 2;              // one pixel each way
-    constexpr float kOfStrongest = 0.12F;  // what counts as fast, of the ray's fastest change
+  void addEdges(int ray, std::vector<Edge>& edges) const {
+    constexpr float kLeastContrast = 9.0F;  // grey levels between inside and outside for a ray to count
+    constexpr int kReach = 2;               // one pixel each way
+    constexpr float kOfStrongest = 0.12F;   // what counts as fast, of the ray's fastest change
     constexpr float kFullContrast = 25.0F;
     constexpr int kMostEdges = 4;
     std::array<float, kMost> change{};
@@ -148,7 +149,7 @@ class Ray {
       change[static_cast<std::size_t>(i)] = (colour(i + kReach) - colour(i - kReach)).norm();
       strongest = std::max(strongest, change[static_cast<std::size_t>(i)]);
     }
-    const float enough = std::max(static_cast<float>(leastContrast), kOfStrongest * strongest);
+    const float enough = std::max(kLeastContrast, kOfStrongest * strongest);
     int found = 0;
     for (int i = last - 1; i > first && found < kMostEdges; --i) {
       const float before = change[static_cast<std::size_t>(i - 1)];
@@ -235,15 +236,9 @@ void bestEdges(const std::vector<Edge>& edges, const Unknowns& x, double reach_p
   }
 }
 
-/// What is known of the shift before looking.
-struct Prior {
-  Eigen::Vector2d shift = Eigen::Vector2d::Zero();
-  double spread_px = 0.0;  ///< 0: nothing
-};
-
 /// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that
 /// grow is small. Starts from the shift that most edges agree with, tried on pairs.
-Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds, const Prior& prior) {
+Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds) {
   Solution best;
   const std::size_t n = edges.size();
   if (n < 6) return best;
@@ -251,12 +246,8 @@ Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px
   const auto score = [&](const Unknowns& trial) {
     double sum = 0.0;
     bestEdges(edges, trial, scale_px, [&](const Edge&, double weight) { sum += weight; });
-    if (prior.spread_px > 0.0) {
-      sum *= std::exp(-0.5 * (trial.head<2>() - prior.shift).squaredNorm() / (prior.spread_px * prior.spread_px));
-    }
     return sum;
   };
-  if (prior.spread_px > 0.0) x.head<2>() = prior.shift;
   double bestScore = score(x);
   const std::size_t stride = std::max<std::size_t>(1, n / 12);
   for (std::size_t i = 0; i < n; i += stride) {
@@ -282,11 +273,6 @@ Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px
     Eigen::Vector3d right = Eigen::Vector3d::Zero();
     constexpr double kEdgeSpread_px = 0.5;
     normal(2, 2) += kEdgeSpread_px * kEdgeSpread_px / (growPrior_px * growPrior_px);
-    if (prior.spread_px > 0.0) {
-      const double weight = kEdgeSpread_px * kEdgeSpread_px / (prior.spread_px * prior.spread_px);
-      normal.topLeftCorner<2, 2>() += weight * Eigen::Matrix2d::Identity();
-      right.head<2>() += weight * prior.shift;
-    }
     bestEdges(edges, x, 2.0 * scale_px, [&](const Edge& edge, double weight) {
       const Eigen::Vector3d row(edge.direction.x(), edge.direction.y(), 1.0);
       normal += weight * row * row.transpose();
@@ -367,7 +353,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
         ++clothLike;
         ray.addValleys(i, *options.cloth, edges);
       } else {
-        ray.addEdges(i, options.leastContrast, edges);
+        ray.addEdges(i, edges);
       }
       if (edges.size() > before) ++withEdge;
     }
@@ -375,7 +361,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
 
   if (options.reach_px > 2.0) {
     collect(start, options.reach_px + 1.0);
-    solution = solve(edges, 1.5, radius_px, 6, {shift, options.startSpread_px});
+    solution = solve(edges, 1.5, radius_px, 6);
     if (!solution.solved) return {};
     shift = solution.shift;
   }
@@ -385,7 +371,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
     Silhouette outline = moved(start, shift);
     outline.shape *= 1.0 + grow_px / radius_px;
     collect(outline, half_px);
-    solution = solve(edges, round == 0 ? 0.7 : 0.5, radius_px, 5, {-shift, options.startSpread_px});
+    solution = solve(edges, round == 0 ? 0.7 : 0.5, radius_px, 5);
     if (!solution.solved) return {};
     shift += solution.shift;
     grow_px = std::clamp(grow_px + solution.grow_px, -0.1 * radius_px, 0.1 * radius_px);

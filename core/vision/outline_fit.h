@@ -16,9 +16,7 @@ using Neighbours = std::span<const Silhouette>;
 struct OutlineFitOptions {
   double reach_px = 5.0;                 ///< how far off the start may be
   ImageVector blur;                      ///< streak drawn during the exposure, px; zero for a ball at rest
-  double leastContrast = 9.0;            ///< grey levels between inside and outside for a ray to count
   std::optional<Eigen::Vector3f> cloth;  ///< B, G, R around the ball, grey levels; nothing: unknown
-  double startSpread_px = 0.0;  ///< how well the start is known beforehand, one standard deviation; 0: not at all
 };
 
 /// The best place of a known outline in the picture.

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <vector>
 
+#include "core/vision/outliers.h"
+
 namespace ferrule {
 
 namespace {
@@ -123,14 +125,7 @@ std::optional<Line> fitSide(const cv::Mat& grey, ImagePoint from, ImagePoint to,
     std::vector<double> misses;
     for (const Place& p : places)
       misses.push_back(std::abs(p.across - offset - slope * p.along));
-    auto sorted = misses;
-    std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
-    const double gate = std::max(3.0 * 1.4826 * sorted[sorted.size() / 2], kOutlier_px);
-    std::vector<Place> kept;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-      if (misses[i] <= gate) kept.push_back(places[i]);
-    }
-    places = std::move(kept);
+    places = withoutOutliers(places, misses, kOutlier_px);
   }
   if (!fitLine(places, offset, slope)) return std::nullopt;
   return Line{from + offset * outward, unit(along + slope * outward)};

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <opencv2/core.hpp>
 
+#include "core/vision/outliers.h"
+
 namespace ferrule {
 
 namespace {
@@ -13,12 +15,6 @@ constexpr std::size_t kImagesPerTag = 20;
 constexpr std::size_t kTagsNeeded = 3;
 /// A tag that shows in fewer images than this share was a chance reading.
 constexpr double kLeastShare = 0.2;
-
-double median(std::vector<double> values) {
-  const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-  std::nth_element(values.begin(), middle, values.end());
-  return *middle;
-}
 
 AveragedTag averaged(const std::vector<TagObservation>& sightings) {
   AveragedTag result;
@@ -33,7 +29,7 @@ AveragedTag averaged(const std::vector<TagObservation>& sightings) {
       const double middle = median(values);
       for (double& value : values)
         value = std::abs(value - middle);
-      spread += 1.4826 * median(values);  // median absolute deviation, as a standard deviation of a normal law
+      spread += kDeviationFromMedian * median(values);
       return middle;
     };
     result.tag.corners[corner] = {middleOf(&ImagePoint::x), middleOf(&ImagePoint::y)};

@@ -27,28 +27,6 @@ namespace {
 
 const RuleSet kWorld = worldRules(Game::EightBall);
 
-void columns() {
-  QTest::addColumn<QString>("state");
-  QTest::addColumn<QString>("call");
-  QTest::addColumn<QString>("events");
-  QTest::addColumn<QString>("expected");
-  QTest::addColumn<QString>("sections");
-}
-
-void checkRow() {
-  QFETCH(QString, state);
-  QFETCH(QString, call);
-  QFETCH(QString, events);
-  QFETCH(QString, expected);
-  QFETCH(QString, sections);
-  const GameState before = stateOf(kWorld, state);
-  const Ruling ruling = rule(before, shotOf(Game::EightBall, call, events));
-  QCOMPARE(summaryOf(before, ruling), expected);
-  const QStringList cited = sectionsOf(ruling);
-  for (const QString& section : sections.split(", "))
-    QVERIFY2(cited.contains(section), qPrintable("cited: " + cited.join(", ")));
-}
-
 ShotEvents withPlaces(ShotEvents shot, Position before) {
   shot.before = std::move(before);
   return shot;
@@ -64,7 +42,7 @@ Position allBallsAt(TablePoint others, Position known) {
 }  // namespace
 
 void EightBallTest::theBreakIsRuledBySection3_3_data() {
-  columns();
+  addCaseColumns();
   const auto row = [](const char* id, const char* events, const char* expected, const char* sections) {
     QTest::newRow(id) << "break"
                       << "" << events << expected << sections;
@@ -100,13 +78,12 @@ void EightBallTest::theBreakIsRuledBySection3_3_data() {
 }
 
 void EightBallTest::theBreakIsRuledBySection3_3() {
-  checkRow();
+  checkCase(kWorld);
 }
 
 void EightBallTest::aShotIsRuledBySections3_4To3_9_data() {
-  columns();
-  const auto row = [](const char* id, const char* state, const char* call, const char* events, const char* expected,
-                      const char* sections) { QTest::newRow(id) << state << call << events << expected << sections; };
+  addCaseColumns();
+  const auto& row = addCase;
   row("E10 a group is taken", "open", "c=5@FR", "FC 5, P 5@FR",
       "next first | as-it-lies | first solids | out 5 | certain", "3.4, 3.5");
   row("E11 by a combination", "open", "c=12@SL", "FC 3, P 12@SL",
@@ -162,7 +139,7 @@ void EightBallTest::aShotIsRuledBySections3_4To3_9_data() {
 }
 
 void EightBallTest::aShotIsRuledBySections3_4To3_9() {
-  checkRow();
+  checkCase(kWorld);
 }
 
 /// E12 by the texts before 2008: no foul, no group, the turn ends. From memory.

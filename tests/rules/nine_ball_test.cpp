@@ -26,13 +26,8 @@ const RuleSet kWorld = worldRules(Game::NineBall);
 }  // namespace
 
 void NineBallTest::aShotIsRuledBySection2_data() {
-  QTest::addColumn<QString>("state");
-  QTest::addColumn<QString>("call");
-  QTest::addColumn<QString>("events");
-  QTest::addColumn<QString>("expected");
-  QTest::addColumn<QString>("sections");
-  const auto row = [](const char* id, const char* state, const char* call, const char* events, const char* expected,
-                      const char* sections) { QTest::newRow(id) << state << call << events << expected << sections; };
+  addCaseColumns();
+  const auto& row = addCase;
   row("N01 a fair break", "break", "", "FC 1, OBR 4", "next second | as-it-lies | certain", "2.3(b)");
   row("N02 too weak a break", "break", "", "FC 1, OBR 3", "break-requirement | next second | in-hand | proposed",
       "2.3(b)");
@@ -60,17 +55,7 @@ void NineBallTest::aShotIsRuledBySection2_data() {
 }
 
 void NineBallTest::aShotIsRuledBySection2() {
-  QFETCH(QString, state);
-  QFETCH(QString, call);
-  QFETCH(QString, events);
-  QFETCH(QString, expected);
-  QFETCH(QString, sections);
-  const GameState before = stateOf(kWorld, state);
-  const Ruling ruling = rule(before, shotOf(Game::NineBall, call, events));
-  QCOMPARE(summaryOf(before, ruling), expected);
-  const QStringList cited = sectionsOf(ruling);
-  for (const QString& section : sections.split(", "))
-    QVERIFY2(cited.contains(section), qPrintable("cited: " + cited.join(", ")));
+  checkCase(kWorld);
 }
 
 /// N14: 2.8, 6.14.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/rules/rules_support.h"
 
+#include <QtTest>
 #include <algorithm>
 #include <stdexcept>
 
@@ -191,6 +192,33 @@ QStringList sectionsOf(const Ruling& ruling) {
   for (const Question& question : ruling.questions)
     add(question.evidence);
   return sections;
+}
+
+void addCaseColumns() {
+  QTest::addColumn<QString>("state");
+  QTest::addColumn<QString>("call");
+  QTest::addColumn<QString>("events");
+  QTest::addColumn<QString>("expected");
+  QTest::addColumn<QString>("sections");
+}
+
+void addCase(const char* name, const char* state, const char* call, const char* events, const char* expected,
+             const char* sections) {
+  QTest::newRow(name) << state << call << events << expected << sections;
+}
+
+void checkCase(const RuleSet& rules) {
+  QFETCH(QString, state);
+  QFETCH(QString, call);
+  QFETCH(QString, events);
+  QFETCH(QString, expected);
+  QFETCH(QString, sections);
+  const GameState before = stateOf(rules, state);
+  const Ruling ruling = rule(before, shotOf(rules.game, call, events));
+  QCOMPARE(summaryOf(before, ruling), expected);
+  const QStringList cited = sectionsOf(ruling);
+  for (const QString& section : sections.split(", "))
+    QVERIFY2(cited.contains(section), qPrintable("cited: " + cited.join(", ")));
 }
 
 }  // namespace ferrule

@@ -25,6 +25,13 @@ namespace ferrule {
 /// The sections that a ruling cites, in no order, each once.
 [[nodiscard]] QStringList sectionsOf(const Ruling& ruling);
 
+/// Columns of a table of cases: "state", "call", "events", "expected", "sections".
+void addCaseColumns();
+void addCase(const char* name, const char* state, const char* call, const char* events, const char* expected,
+             const char* sections);
+/// Checks a row of such a table: the ruling comes to what is expected and cites every section named.
+void checkCase(const RuleSet& rules);
+
 [[nodiscard]] PocketName pocketOf(const QString& shortName);
 
 }  // namespace ferrule

@@ -34,13 +34,8 @@ Position after(TablePoint cue, BallName ball, TablePoint place) {
 }  // namespace
 
 void StraightPoolTest::aShotIsRuledBySection4_data() {
-  QTest::addColumn<QString>("state");
-  QTest::addColumn<QString>("call");
-  QTest::addColumn<QString>("events");
-  QTest::addColumn<QString>("expected");
-  QTest::addColumn<QString>("sections");
-  const auto row = [](const char* id, const char* state, const char* call, const char* events, const char* expected,
-                      const char* sections) { QTest::newRow(id) << state << call << events << expected << sections; };
+  addCaseColumns();
+  const auto& row = addCase;
   row("a fair opening", "break", "safety", "FC 5, R 1, OBR 2", "next second | as-it-lies | certain", "4.4");
   row("one ball to a rail", "break", "safety", "FC 5, R 1, OBR 1",
       "break-requirement | next second | as-it-lies | second may accept/opponent-breaks | points -2 | proposed",
@@ -70,17 +65,7 @@ void StraightPoolTest::aShotIsRuledBySection4_data() {
 }
 
 void StraightPoolTest::aShotIsRuledBySection4() {
-  QFETCH(QString, state);
-  QFETCH(QString, call);
-  QFETCH(QString, events);
-  QFETCH(QString, expected);
-  QFETCH(QString, sections);
-  const GameState before = stateOf(kWorld, state);
-  const Ruling ruling = rule(before, shotOf(Game::StraightPool, call, events));
-  QCOMPARE(summaryOf(before, ruling), expected);
-  const QStringList cited = sectionsOf(ruling);
-  for (const QString& section : sections.split(", "))
-    QVERIFY2(cited.contains(section), qPrintable("cited: " + cited.join(", ")));
+  checkCase(kWorld);
 }
 
 /// 4.11.
