@@ -53,7 +53,7 @@ double disagreement(const Knot& knot, double time_s) {
   return dot(off, off) / (u * u);
 }
 
-BallMotion motionOf(BallName ball, BallPath path, double imageInterval_s) {
+BallMotion motionOf(BallName ball, MeasuredPath path, double imageInterval_s) {
   FERRULE_REQUIRE(!path.empty());
   BallMotion motion{ball, std::move(path), {}, {}};
   for (const MotionPiece& piece : motionPieces(motion.path)) {

@@ -26,7 +26,7 @@ struct Knot {
 /// One ball's way through a shot.
 struct BallMotion {
   BallName ball;
-  BallPath path;
+  MeasuredPath path;
   std::vector<MotionPiece> pieces;
   std::vector<Knot> knots;  ///< in time order
 
@@ -40,7 +40,7 @@ struct BallMotion {
 };
 
 /// path: not empty. imageInterval_s: between images.
-[[nodiscard]] BallMotion motionOf(BallName ball, BallPath path, double imageInterval_s);
+[[nodiscard]] BallMotion motionOf(BallName ball, MeasuredPath path, double imageInterval_s);
 
 /// How badly two pieces disagree about where the ball was at a time, in chi-square.
 [[nodiscard]] double disagreement(const Knot& knot, double time_s);

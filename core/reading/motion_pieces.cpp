@@ -83,7 +83,7 @@ class Candidate {
  public:
   Candidate(std::size_t first, double before) : first_(first), before_(before) {}
 
-  void add(const BallPath& path, std::size_t i) {
+  void add(const MeasuredPath& path, std::size_t i) {
     Sums with = sums_;
     with.add(path[i].time_s - path[first_].time_s, path[i].position - path[first_].position, weightOf(path[i]));
     const double chiSquare = with.chiSquare();
@@ -114,7 +114,7 @@ class Candidate {
   std::vector<std::size_t> strays_;
 };
 
-MotionPiece fitted(const BallPath& path, std::size_t first, std::size_t last) {
+MotionPiece fitted(const MeasuredPath& path, std::size_t first, std::size_t last) {
   Candidate followed(first, 0.0);
   for (std::size_t i = first; i <= last; ++i)
     followed.add(path, i);
@@ -181,7 +181,7 @@ double MotionPiece::velocityUncertainty_mps(double time_s) const {
   return std::sqrt(std::max(0.0, row.dot(covariance * row)));
 }
 
-std::vector<MotionPiece> motionPieces(const BallPath& path) {
+std::vector<MotionPiece> motionPieces(const MeasuredPath& path) {
   const std::size_t n = path.size();
   if (n == 0) return {};
   std::vector<double> best(n + 1, std::numeric_limits<double>::infinity());

@@ -5,7 +5,7 @@
 #include <cstddef>
 #include <vector>
 
-#include "core/reading/ball_path.h"
+#include "core/reading/measured_path.h"
 
 namespace ferrule {
 
@@ -42,6 +42,6 @@ struct MotionPiece {
 /// Empty for an empty path.
 ///
 /// Source: optimal partitioning, Jackson et al. 2005, IEEE Signal Processing Letters 12(2), 105-108 (from memory).
-[[nodiscard]] std::vector<MotionPiece> motionPieces(const BallPath& path);
+[[nodiscard]] std::vector<MotionPiece> motionPieces(const MeasuredPath& path);
 
 }  // namespace ferrule

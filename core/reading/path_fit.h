@@ -3,7 +3,7 @@
 
 #include <span>
 
-#include "core/reading/ball_path.h"
+#include "core/reading/measured_path.h"
 #include "core/table/shot.h"
 
 namespace ferrule {

@@ -36,9 +36,9 @@ struct Motion {
 };
 
 /// How the ball moved at the end of its path.
-Motion lastMotion(const BallPath& path) {
+Motion lastMotion(const MeasuredPath& path) {
   const std::size_t from = path.size() > 24 ? path.size() - 24 : 0;
-  const BallPath tail(path.begin() + static_cast<std::ptrdiff_t>(from), path.end());
+  const MeasuredPath tail(path.begin() + static_cast<std::ptrdiff_t>(from), path.end());
   const auto pieces = motionPieces(tail);
   Motion motion{path.back().position, {}, {}, path.back().time_s};
   for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece) {
@@ -74,10 +74,10 @@ const Pocket* pocketAhead(const std::array<Pocket, 6>& all, const Motion& motion
 
 }  // namespace
 
-BallFate fateOf(const BallPath& path, double end_s, const Table& table, double radius_m) {
+BallEnd fateOf(const MeasuredPath& path, double end_s, const Table& table, double radius_m) {
   FERRULE_REQUIRE(!path.empty());
   const auto all = pockets(table);
-  BallFate fate;
+  BallEnd fate;
   fate.time_s = path.back().time_s;
   fate.position = path.back().position;
   fate.pointsOnTable = path.size();
@@ -95,7 +95,7 @@ BallFate fateOf(const BallPath& path, double end_s, const Table& table, double r
     firstInside = i;
   }
   const std::size_t onTable = std::max<std::size_t>(firstInside, 1);
-  const BallPath before(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(onTable));
+  const MeasuredPath before(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(onTable));
   Motion motion = lastMotion(before);
   const double speed_mps = length(motion.velocity);
 

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "core/reading/ball_path.h"
+#include "core/reading/measured_path.h"
 #include "core/table/table.h"
 
 namespace ferrule {
@@ -16,7 +16,7 @@ enum class Fate {
   Lost,      ///< not seen any more, without a reason that the path tells
 };
 
-struct BallFate {
+struct BallEnd {
   Fate fate = Fate::OnTable;
   std::optional<PocketName> pocket;  ///< fate Pocketed
   double time_s = 0.0;               ///< Pocketed: when its centre passed over the hole; else its last measured time
@@ -31,7 +31,7 @@ struct BallFate {
 /// the table.
 ///
 /// path: the ball's measured points of the shot, not empty. end_s: time of the shot's last image.
-[[nodiscard]] BallFate fateOf(const BallPath& path, double end_s, const Table& table, double radius_m);
+[[nodiscard]] BallEnd fateOf(const MeasuredPath& path, double end_s, const Table& table, double radius_m);
 
 inline constexpr double kGoneAfter_s = 0.25;
 

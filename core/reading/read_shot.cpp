@@ -32,12 +32,12 @@ constexpr double kRollEnd_s = 0.4;
 struct Follower {
   BallName ball;
   BallMotion motion;
-  BallFate fate;
+  BallEnd fate;
   double lastSeen_s = 0.0;
 };
 
-BallPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all) {
-  BallPath path;
+MeasuredPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all) {
+  MeasuredPath path;
   bool taken = false;
   for (const ImageReading& reading : cut.readings) {
     const BallSample* sample = sampleOf(reading, ball);
@@ -87,9 +87,9 @@ class ShotStory {
     const auto all = pockets(measured_.table);
     const double end_s = cut_.readings.back().time_s;
     for (const BallName ball : ballsIn(cut_.readings)) {
-      BallPath path = withoutStrays(struckPath(ball, cut_, all));
+      MeasuredPath path = withoutStrays(struckPath(ball, cut_, all));
       if (path.empty()) continue;
-      const BallFate fate = fateOf(path, end_s, measured_.table, radius_m_);
+      const BallEnd fate = fateOf(path, end_s, measured_.table, radius_m_);
       const double lastSeen_s = path.back().time_s;
       path.resize(fate.pointsOnTable);
       followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate, lastSeen_s});
@@ -185,7 +185,7 @@ class ShotStory {
   void noteFates() {
     std::vector<const Follower*> fallen;
     for (const Follower& follower : followers_) {
-      const BallFate& fate = follower.fate;
+      const BallEnd& fate = follower.fate;
       if (fate.fate == Fate::Lost) doubts_.lostBall = true;
       if (fate.fate != Fate::Pocketed && fate.fate != Fate::OffTable) {
         reading_.after.push_back({follower.ball, restOf(follower)});
@@ -209,12 +209,12 @@ class ShotStory {
   }
 
   [[nodiscard]] static TablePoint restOf(const Follower& follower) {
-    const BallPath& path = follower.motion.path;
+    const MeasuredPath& path = follower.motion.path;
     const MotionPiece& last = follower.motion.pieces.back();
     if (!last.resting) return path.back().position;
     // The first moments of rest may still be the end of a roll.
     const double from_s = std::min(last.start_s + kRollEnd_s, path.back().time_s - kStillWindow_s);
-    BallPath rest;
+    MeasuredPath rest;
     for (const PathPoint& point : path) {
       if (point.time_s >= std::max(from_s, last.start_s)) rest.push_back(point);
     }

@@ -5,7 +5,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/reading/ball_path.h"
+#include "core/reading/measured_path.h"
 
 namespace ferrule {
 

@@ -119,7 +119,7 @@ bool ShotCutter::wasHitByAnother(double time_s) const {
   for (int number = 1; number < BallName::kCount; ++number) {
     const RestWatch& other = watches_[static_cast<std::size_t>(number)];
     if (other.still() || !other.latest()) continue;
-    const BallPath path = pathOf(BallName(number), std::vector<ImageReading>(history_.begin(), history_.end()));
+    const MeasuredPath path = pathOf(BallName(number), std::vector<ImageReading>(history_.begin(), history_.end()));
     // Where it was just before: moving already, and near enough to have come to the cue ball in two images.
     std::size_t after = 0;
     while (after < path.size() && path[after].time_s < time_s)

@@ -39,8 +39,8 @@ double wayAfter(const Stroke& stroke, double t) {
   return way_m;
 }
 
-BallPath filmed(const Stroke& stroke, double duration_s, double rate_hz, double noise_m, Random& random) {
-  BallPath path;
+MeasuredPath filmed(const Stroke& stroke, double duration_s, double rate_hz, double noise_m, Random& random) {
+  MeasuredPath path;
   const TableVector course{std::cos(stroke.aim_rad), std::sin(stroke.aim_rad)};
   const double offset_s = random.uniform() / rate_hz;
   for (double t = offset_s; t < duration_s; t += 1.0 / rate_hz) {
@@ -75,7 +75,7 @@ void PathFitTest::aLongPathGivesAimAndSpeed() {
   Random random(4);
   for (const double spin : {-0.9, -0.3, 0.0, 0.6, 1.1}) {
     const Stroke stroke{2.0, 1.6, 2.4, spin, 0.2, 0.01};
-    const BallPath path = filmed(stroke, 0.6, 60.0, 0.0004, random);
+    const MeasuredPath path = filmed(stroke, 0.6, 60.0, 0.0004, random);
     const PathFit fit = fitStruckPath(kPlace, path, 2.01);
     QVERIFY(fit.usable);
     QVERIFY(std::abs(wrapAngle(fit.aim_rad.value - 2.4)) < radiansFromDegrees(0.15));
@@ -96,7 +96,7 @@ void PathFitTest::aShortPathIsNotBiased() {
   constexpr int kRuns = 60;
   for (int i = 0; i < kRuns; ++i) {
     const Stroke stroke{1.0, 2.0, -1.0, 0.2 * random.normal(), 0.2, 0.01};
-    const BallPath path = filmed(stroke, 0.15, 30.0, 0.0004, random);
+    const MeasuredPath path = filmed(stroke, 0.15, 30.0, 0.0004, random);
     const PathFit fit = fitStruckPath(kPlace, path, 1.0);
     QVERIFY(fit.usable);
     sum += fit.speed_mps.value - 2.0;
@@ -122,7 +122,7 @@ void PathFitTest::theIntervalsHoldTheTruthAsOftenAsTheySay() {
     stroke.rolling = 0.01 * std::exp(0.25 * random.normal());
     const double noise_m = 0.0003 + 0.0005 * random.uniform();
     const double rate_hz = i % 2 == 0 ? 30.0 : 60.0;
-    const BallPath path = filmed(stroke, 0.2 + 0.5 * random.uniform(), rate_hz, noise_m, random);
+    const MeasuredPath path = filmed(stroke, 0.2 + 0.5 * random.uniform(), rate_hz, noise_m, random);
     const PathFit fit = fitStruckPath(kPlace, path, 0.01);
     QVERIFY(fit.usable);
     aims += std::abs(wrapAngle(fit.aim_rad.value - stroke.aim_rad)) < 1.96 * fit.aim_rad.standardUncertainty;
@@ -135,7 +135,7 @@ void PathFitTest::theIntervalsHoldTheTruthAsOftenAsTheySay() {
 void PathFitTest::aWildPointDoesNotTurnTheAim() {
   Random random(8);
   const Stroke stroke{0.0, 1.8, 0.3, 0.0, 0.2, 0.01};
-  BallPath path = filmed(stroke, 0.5, 60.0, 0.0004, random);
+  MeasuredPath path = filmed(stroke, 0.5, 60.0, 0.0004, random);
   path[14].position.y += 0.02;
   const PathFit fit = fitStruckPath(kPlace, path, 0.0);
   QVERIFY(fit.usable);

@@ -18,7 +18,7 @@ struct PathPoint {
 };
 
 /// The measured places of one ball, in time order. Predictions and places in a hand are not among them.
-using BallPath = std::vector<PathPoint>;
+using MeasuredPath = std::vector<PathPoint>;
 
 /// What a position is trusted to at best, whatever its stated uncertainty: the lens and the pose leave some tenths of a
 /// millimetre that drift slowly over the table.
@@ -29,10 +29,10 @@ inline constexpr double kBestUncertainty_m = 0.0002;
 /// Whether a sample is a measurement of a ball that lies or rolls on the table.
 [[nodiscard]] bool isMeasured(const BallSample& sample);
 
-[[nodiscard]] BallPath pathOf(BallName ball, std::span<const ImageReading> readings);
+[[nodiscard]] MeasuredPath pathOf(BallName ball, std::span<const ImageReading> readings);
 /// The path without single points that lie far from a curve which the two points before and the two after agree on: a
 /// wrong measurement, since an impact would leave them disagreeing.
-[[nodiscard]] BallPath withoutStrays(const BallPath& path);
+[[nodiscard]] MeasuredPath withoutStrays(const MeasuredPath& path);
 /// All samples of the ball, predicted ones too.
 [[nodiscard]] Track trackOf(BallName ball, std::span<const ImageReading> readings);
 /// Every name that occurs, in the order of the names.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/reading/ball_path.h"
+#include "core/reading/measured_path.h"
 
 #include <algorithm>
 #include <array>
@@ -28,8 +28,8 @@ bool isMeasured(const BallSample& sample) {
   return sample.seen && !sample.inHand && std::isfinite(sample.position.x) && std::isfinite(sample.position.y);
 }
 
-BallPath pathOf(BallName ball, std::span<const ImageReading> readings) {
-  BallPath path;
+MeasuredPath pathOf(BallName ball, std::span<const ImageReading> readings) {
+  MeasuredPath path;
   for (const ImageReading& reading : readings) {
     const BallSample* sample = sampleOf(reading, ball);
     if (sample == nullptr || !isMeasured(*sample)) continue;
@@ -38,12 +38,12 @@ BallPath pathOf(BallName ball, std::span<const ImageReading> readings) {
   return path;
 }
 
-BallPath withoutStrays(const BallPath& path) {
+MeasuredPath withoutStrays(const MeasuredPath& path) {
   constexpr double kStray_m = 0.006;
   constexpr double kStrayUncertainties = 8.0;
   constexpr double kAgreement_m = 0.003;
   constexpr double kAgreementUncertainties = 5.0;
-  BallPath kept;
+  MeasuredPath kept;
   for (std::size_t i = 0; i < path.size(); ++i) {
     const PathPoint& here = path[i];
     bool stray = false;
