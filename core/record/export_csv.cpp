@@ -27,7 +27,9 @@ constexpr std::array kColumns{"session",        "session_started_utc",
                               "outcome",        "verdict",
                               "corrected",      "film",
                               "tags",           "notes",
-                              "fouls",          "ruling_sureness"};
+                              "fouls",          "ruling_sureness",
+                              "session_kind",   "choice_loss",
+                              "delivery_loss",  "suggestion_shown"};
 
 constexpr double kDegreeStep = 1e-5;
 constexpr double kStep = 1e-6;
@@ -136,6 +138,10 @@ std::string csvRow(const ExportedFrame& frame, const StoredShot& shot) {
   row.add(joined(shot.notes, "\n", [](const Note& note) { return note.text; }));
   row.add(shot.ruling ? joined(shot.ruling->fouls, " ", [](const std::string& foul) { return foul; }) : std::string());
   row.add(shot.ruling ? std::string(toText(shot.ruling->sureness)) : std::string());
+  row.add(std::string(toText(frame.session.kind)));
+  row.add(shot.suggestion ? shot.suggestion->choiceLoss : std::nullopt, kStep);
+  row.add(shot.suggestion ? shot.suggestion->deliveryLoss : std::nullopt, kStep);
+  row.add(shot.suggestion ? yesOrNo(shot.suggestion->shown) : std::string());
   return row.ended();
 }
 

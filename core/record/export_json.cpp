@@ -45,10 +45,31 @@ ordered_json trackJson(const Track& track) {
           {"y_mm", std::move(ys)},      {"u_mm", std::move(uncertainties)}, {"seen", std::move(seen)}};
 }
 
+/// The JSON that another part wrote; null where it is none.
+ordered_json keptJson(const std::string& content) {
+  auto kept = ordered_json::parse(content, nullptr, false);
+  return kept.is_discarded() ? ordered_json(nullptr) : kept;
+}
+
+ordered_json suggestionJson(const SuggestionEntry& suggestion) {
+  const auto loss = [](const std::optional<double>& value) {
+    return value ? number(*value, 1e-6) : ordered_json(nullptr);
+  };
+  return {{"planner", suggestion.planner},
+          {"shown", suggestion.shown},
+          {"choice_loss", loss(suggestion.choiceLoss)},
+          {"delivery_loss", loss(suggestion.deliveryLoss)},
+          {"plans", keptJson(suggestion.content)}};
+}
+
 }  // namespace
 
 std::string quotedJson(const std::string& text) {
   return dumped(ordered_json(text));
+}
+
+std::string keptText(const std::string& content) {
+  return dumped(keptJson(content));
 }
 
 std::string playerJson(const Player& player, const std::string& uid) {
@@ -101,8 +122,9 @@ std::string shotJson(const StoredShot& shot, const std::optional<std::string>& o
   }
   object["notes"] = std::move(notes);
   object["tags"] = shot.tags;
-  const auto ruling = shot.ruling ? ordered_json::parse(shot.ruling->content, nullptr, false) : ordered_json(nullptr);
-  object["ruling"] = ruling.is_discarded() ? ordered_json(nullptr) : ruling;
+  object["ruling"] = shot.ruling ? keptJson(shot.ruling->content) : ordered_json(nullptr);
+  object["suggestion"] = shot.suggestion ? suggestionJson(*shot.suggestion) : ordered_json(nullptr);
+  object["explanation"] = shot.explanation ? keptJson(*shot.explanation) : ordered_json(nullptr);
   return dumped(object);
 }
 

@@ -89,6 +89,12 @@ class Exporter {
     json_.write(quotedJson(summary.name));
     json_.write(",\n \"started\": ");
     json_.write(quotedJson(utcText(summary.started)));
+    json_.write(",\n \"kind\": ");
+    json_.write(quotedJson(std::string(toText(summary.kind))));
+    const auto fingerprint = record_.fingerprintOf(summary.id);
+    if (!fingerprint) return tl::make_unexpected(fingerprint.error());
+    json_.write(",\n \"fingerprint\": ");
+    json_.write(*fingerprint ? keptText((*fingerprint)->content) : "null");
     json_.write(",\n \"table\": ");
     json_.write(tableJson(summary.tableName, *table));
     json_.write(",\n \"players\": [");

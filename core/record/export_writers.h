@@ -32,6 +32,8 @@ struct ExportedFrame {
 [[nodiscard]] std::string filmJson(const FilmEntry& film);
 /// onlyPlayer: other names are left out of what was corrected.
 [[nodiscard]] std::string shotJson(const StoredShot& shot, const std::optional<std::string>& onlyPlayer);
+/// The JSON that another part wrote, on one line; null where it is none.
+[[nodiscard]] std::string keptText(const std::string& content);
 /// A JSON string with its quotes.
 [[nodiscard]] std::string quotedJson(const std::string& text);
 

@@ -29,7 +29,7 @@ struct RecordOptions {
 
 /// The schema's version that this program writes. Older files are brought forward on opening, after a copy named
 /// FILE.version-N.backup was made beside them; newer ones are refused.
-inline constexpr int kRecordVersion = 3;
+inline constexpr int kRecordVersion = 4;
 
 /// The store of everything that was measured or put in by hand: one SQLite file (DEVELOPERS.md, the record).
 ///
@@ -69,6 +69,11 @@ class Record {
   /// The sessions in which a film was measured, oldest first.
   [[nodiscard]] Result<std::vector<SessionSummary>> sessionsOfFilm(FilmId film);
 
+  /// Of the session itself; nothing when none was fitted.
+  [[nodiscard]] Result<std::optional<FingerprintEntry>> fingerprintOf(SessionId session);
+  /// Of every session on the same table, in the order in which the sessions were played.
+  [[nodiscard]] Result<std::vector<FingerprintEntry>> fingerprintsOfTable(SessionId session);
+
   /// The random names by which a session or a player is known in every record.
   [[nodiscard]] Result<std::string> uidOf(SessionId session);
   [[nodiscard]] Result<std::string> uidOf(PlayerId player);
@@ -88,6 +93,12 @@ class Record {
   [[nodiscard]] Result<void> addPlacement(FrameId frame, const Placement& placement);
   /// Marks a frame as measured to its end.
   [[nodiscard]] Result<void> completeFrame(FrameId frame);
+  /// In place of what the session's shots had told before.
+  [[nodiscard]] Result<void> keepFingerprint(const FingerprintEntry& fingerprint);
+  /// In place of what was kept for the shot before.
+  [[nodiscard]] Result<void> keepSuggestion(ShotId shot, const SuggestionEntry& suggestion);
+  /// In place of what was kept for the shot before.
+  [[nodiscard]] Result<void> keepExplanation(ShotId shot, const std::string& content);
 
   /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
   /// "foot-left", "true", a player's name, a ruling's JSON with "sureness" and "fouls"); nothing clears it. An outcome

@@ -40,6 +40,9 @@ struct ShotRow {
 /// The shot must not have a ruling yet.
 [[nodiscard]] Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling);
 
+[[nodiscard]] Result<std::optional<SuggestionEntry>> suggestionOf(Connection& connection, ShotId shot);
+[[nodiscard]] Result<std::optional<std::string>> explanationOf(Connection& connection, ShotId shot);
+
 [[nodiscard]] Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotId shot);
 
 /// The columns of films, in the order of filmOf.

@@ -23,14 +23,14 @@ constexpr const char* kPlayerColumns = "id, name, handedness, minor, consent_giv
 /// Sessions selected by a condition, in an order.
 Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QString& condition,
                                                 const std::vector<QVariant>& values) {
-  const auto rows =
-      connection.rows(QStringLiteral("SELECT sessions.id, sessions.name, sessions.started_ms, tables.name, "
-                                     "(SELECT count(*) FROM frames WHERE session_id = sessions.id), "
-                                     "(SELECT count(*) FROM frames JOIN shots ON shots.frame_id = frames.id "
-                                     " WHERE frames.session_id = sessions.id) "
-                                     "FROM sessions JOIN tables ON tables.id = sessions.table_id ") +
-                          condition,
-                      values);
+  const auto rows = connection.rows(
+      QStringLiteral("SELECT sessions.id, sessions.name, sessions.started_ms, sessions.kind, tables.name, "
+                     "(SELECT count(*) FROM frames WHERE session_id = sessions.id), "
+                     "(SELECT count(*) FROM frames JOIN shots ON shots.frame_id = frames.id "
+                     " WHERE frames.session_id = sessions.id) "
+                     "FROM sessions JOIN tables ON tables.id = sessions.table_id ") +
+          condition,
+      values);
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<SessionSummary> sessions;
   for (const Row& row : *rows) {
@@ -38,9 +38,10 @@ Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QS
     session.id = SessionId{row[0].toLongLong()};
     session.name = textOf(row[1]);
     session.started = row[2].toLongLong();
-    session.tableName = textOf(row[3]);
-    session.frames = row[4].toInt();
-    session.shots = row[5].toInt();
+    session.kind = sessionKindFromText(textOf(row[3])).value_or(SessionKind::Unknown);
+    session.tableName = textOf(row[4]);
+    session.frames = row[5].toInt();
+    session.shots = row[6].toInt();
     const auto players = connection.rows(
         QStringLiteral("SELECT players.name FROM session_players JOIN players ON players.id = player_id "
                        "WHERE session_id = ? ORDER BY seat"),

@@ -261,6 +261,12 @@ Result<StoredShot> Record::shot(ShotId id) {
   auto ruling = rulingOf(connection, id);
   if (!ruling) return tl::make_unexpected(ruling.error());
   shot.ruling = std::move(*ruling);
+  auto suggestion = suggestionOf(connection, id);
+  if (!suggestion) return tl::make_unexpected(suggestion.error());
+  shot.suggestion = std::move(*suggestion);
+  auto explanation = explanationOf(connection, id);
+  if (!explanation) return tl::make_unexpected(explanation.error());
+  shot.explanation = std::move(*explanation);
   return shot;
 }
 

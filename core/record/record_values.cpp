@@ -8,6 +8,7 @@ namespace ferrule {
 namespace {
 
 constexpr WordList<4> kHandedness{"unknown", "right", "left", "both"};
+constexpr WordList<4> kSessionKinds{"unknown", "practice", "match", "lesson"};
 constexpr WordList<7> kShotFields{"player",      "outcome",       "first_contact", "scratch",
                                   "target_ball", "target_pocket", "ruling"};
 
@@ -18,6 +19,13 @@ std::string_view toText(Handedness handedness) {
 }
 std::optional<Handedness> handednessFromText(std::string_view text) {
   return valueOf<Handedness>(kHandedness, text);
+}
+
+std::string_view toText(SessionKind kind) {
+  return wordOf(kSessionKinds, kind);
+}
+std::optional<SessionKind> sessionKindFromText(std::string_view text) {
+  return valueOf<SessionKind>(kSessionKinds, text);
 }
 
 std::string_view toText(ShotField field) {

@@ -47,6 +47,9 @@ struct FilmEntry {
   bool operator==(const FilmEntry&) const = default;
 };
 
+/// What a session was for: shots under match pressure and shots of practice are not one sample.
+enum class SessionKind { Unknown, Practice, Match, Lesson };
+
 /// A session to be added.
 struct NewSession {
   std::string name;
@@ -54,6 +57,7 @@ struct NewSession {
   std::string tableName;  ///< the owner's name for the table, a preset or a file's name
   MeasuredTable table;
   std::vector<PlayerId> players;  ///< in playing order
+  SessionKind kind = SessionKind::Unknown;
 
   bool operator==(const NewSession&) const = default;
 };
@@ -77,6 +81,7 @@ struct SessionSummary {
   std::vector<std::string> players;  ///< in playing order
   int frames = 0;
   int shots = 0;
+  SessionKind kind = SessionKind::Unknown;
 
   bool operator==(const SessionSummary&) const = default;
 };
@@ -151,6 +156,29 @@ struct RulingEntry {
   bool operator==(const RulingEntry&) const = default;
 };
 
+/// What a session's shots told about its table. The record keeps the text as it is (core/physics/fingerprint.h).
+struct FingerprintEntry {
+  SessionId session;
+  UtcMilliseconds fitted = 0;  ///< when the fit was made; the table was like this when the session was played
+  int shots = 0;               ///< that took part
+  std::string content;
+
+  bool operator==(const FingerprintEntry&) const = default;
+};
+
+/// The plans as they stood before a shot, and what the shot was worth beside the best of them.
+struct SuggestionEntry {
+  std::string planner;  ///< name and version of what ranked the plans
+  bool shown = false;   ///< the player or coach saw them before the shot: then the choice was not the player's alone
+  /// value(suggested) - value(taken) and value(taken) - value(what came out): chances of winning the frame, or points
+  /// in straight pool. Nothing when the shot could not be matched to a plan.
+  std::optional<double> choiceLoss;
+  std::optional<double> deliveryLoss;
+  std::string content;  ///< one JSON object (DEVELOPERS.md, file formats)
+
+  bool operator==(const SuggestionEntry&) const = default;
+};
+
 /// One shot whole, as the review shows it.
 struct StoredShot {
   ShotId id;
@@ -165,6 +193,8 @@ struct StoredShot {
   std::vector<Note> notes;                   ///< oldest first
   std::vector<std::string> tags;
   std::optional<RulingEntry> ruling;  ///< nothing where no referee watched
+  std::optional<SuggestionEntry> suggestion;
+  std::optional<std::string> explanation;  ///< where a miss came from: one JSON object (DEVELOPERS.md, file formats)
 
   bool operator==(const StoredShot&) const = default;
 };
@@ -172,6 +202,9 @@ struct StoredShot {
 /// "right", "left", "both", "unknown".
 [[nodiscard]] std::string_view toText(Handedness handedness);
 [[nodiscard]] std::optional<Handedness> handednessFromText(std::string_view text);
+/// "unknown", "practice", "match", "lesson".
+[[nodiscard]] std::string_view toText(SessionKind kind);
+[[nodiscard]] std::optional<SessionKind> sessionKindFromText(std::string_view text);
 /// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket", "ruling".
 [[nodiscard]] std::string_view toText(ShotField field);
 [[nodiscard]] std::optional<ShotField> shotFieldFromText(std::string_view text);

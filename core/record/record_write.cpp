@@ -203,10 +203,10 @@ Result<SessionId> Record::addSession(const NewSession& session) {
   return connection.transaction([&]() -> Result<SessionId> {
     const auto table = tableId(connection, session.tableName, session.table);
     if (!table) return tl::make_unexpected(table.error());
-    const auto id =
-        connection.insert(QStringLiteral("INSERT INTO sessions(uid, name, started_ms, table_id) VALUES(?, ?, ?, ?)"),
-                          {bound(std::string_view(freshUid())), bound(std::string_view(session.name)),
-                           bound(session.started), bound(*table)});
+    const auto id = connection.insert(QStringLiteral("INSERT INTO sessions(uid, name, started_ms, kind, table_id) "
+                                                     "VALUES(?, ?, ?, ?, ?)"),
+                                      {bound(std::string_view(freshUid())), bound(std::string_view(session.name)),
+                                       bound(session.started), bound(toText(session.kind)), bound(*table)});
     if (!id) return tl::make_unexpected(id.error());
     int seat = 0;
     for (const PlayerId player : session.players) {

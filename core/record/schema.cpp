@@ -228,10 +228,40 @@ constexpr const char* kVersion3[] = {
     ) STRICT)",
 };
 
+// What a session was for; what was found out about a table, and about a shot once it was read. The contents are JSON of
+// the parts that wrote them: physics/fingerprint.h, and DEVELOPERS.md for the other two.
+constexpr const char* kVersion4[] = {
+    "ALTER TABLE sessions ADD COLUMN kind TEXT NOT NULL DEFAULT 'unknown' "
+    "CHECK(kind IN ('unknown', 'practice', 'match', 'lesson'))",
+    R"(CREATE TABLE fingerprints(
+      session_id INTEGER PRIMARY KEY REFERENCES sessions(id) ON DELETE CASCADE,
+      table_id INTEGER NOT NULL REFERENCES tables(id),
+      fitted_ms INTEGER NOT NULL,
+      shots INTEGER NOT NULL,
+      content TEXT NOT NULL
+    ) STRICT)",
+    "CREATE INDEX fingerprints_by_table ON fingerprints(table_id, session_id)",
+    // The losses are chances of winning the frame, or points in straight pool; absent where nothing was suggested that
+    // could be compared.
+    R"(CREATE TABLE suggestions(
+      shot_id INTEGER PRIMARY KEY REFERENCES shots(id) ON DELETE CASCADE,
+      planner TEXT NOT NULL,
+      shown INTEGER NOT NULL CHECK(shown IN (0, 1)),
+      choice_loss REAL,
+      delivery_loss REAL,
+      content TEXT NOT NULL
+    ) STRICT)",
+    R"(CREATE TABLE explanations(
+      shot_id INTEGER PRIMARY KEY REFERENCES shots(id) ON DELETE CASCADE,
+      content TEXT NOT NULL
+    ) STRICT)",
+};
+
 constexpr std::array kMigrations{
     Migration{1, kVersion1},
     Migration{2, kVersion2},
     Migration{3, kVersion3},
+    Migration{4, kVersion4},
 };
 static_assert(kMigrations.back().version == kRecordVersion);
 

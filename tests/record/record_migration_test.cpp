@@ -43,6 +43,7 @@ class RecordMigrationTest : public QObject {
  private slots:
   void aVersionOneRecordIsBroughtForwardWithItsContent();
   void aVersionTwoRecordIsBroughtForwardWithItsContent();
+  void aVersionThreeRecordIsBroughtForwardWithItsContent();
   void theOldFileIsCopiedFirst();
   void anOlderCopyStays();
   void aStepThatFailsLeavesTheOldRecordWhole();
@@ -120,6 +121,37 @@ void RecordMigrationTest::aVersionTwoRecordIsBroughtForwardWithItsContent() {
   }
   QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
   QCOMPARE(valueIn(path + ".version-2.backup", "PRAGMA user_version").toInt(), 2);
+  QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
+}
+
+/// Version 4 keeps what a session was for, and what was found out about its table and its shots.
+void RecordMigrationTest::aVersionThreeRecordIsBroughtForwardWithItsContent() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder, 3);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 3);
+  {
+    Record record = sample::openOrDie(path);
+    const auto sessions = record.sessions();
+    QVERIFY(sessions.has_value());
+    const SessionId session = sessions->front().id;
+    QVERIFY(sessions->front().kind == SessionKind::Unknown);
+    const auto frames = record.frames(session);
+    QVERIFY(frames.has_value());
+    const ShotId id = record.shots(frames->front().id)->front().id;
+    const auto shot = record.shot(id);
+    QVERIFY(shot.has_value());
+    QVERIFY(shot->ruling.has_value());
+    QCOMPARE(shot->ruling->fouls, std::vector<std::string>{"no-rail"});
+    QVERIFY(!shot->suggestion.has_value());
+    QVERIFY(!shot->explanation.has_value());
+    // What is new works on the old rows.
+    QVERIFY(record.keepExplanation(id, "{}").has_value());
+    QVERIFY(record.keepFingerprint({session, 7, 1, "{}"}).has_value());
+    QCOMPARE(record.shot(id)->explanation, std::optional<std::string>("{}"));
+    QVERIFY(record.check().has_value());
+  }
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path + ".version-3.backup", "PRAGMA user_version").toInt(), 3);
   QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
 }
 
