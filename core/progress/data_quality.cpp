@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/progress/data_quality.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ferrule {
+
+namespace {
+
+/// A session that begins a day ahead is a time zone, not a wrong clock.
+constexpr std::int64_t kDay_ms = 24LL * 3600LL * 1000LL;
+
+bool alike(const Table& a, const Table& b) {
+  return std::abs(a.corner.mouth_m - b.corner.mouth_m) < kSameMouth_m &&
+         std::abs(a.side.mouth_m - b.side.mouth_m) < kSameMouth_m && std::abs(a.length_m - b.length_m) < kSameLength_m;
+}
+
+}  // namespace
+
+std::vector<PlayerHistory> byPocketWidth(const PlayerHistory& history) {
+  std::vector<PlayerHistory> widths;
+  std::vector<std::size_t> widthOfTable;
+  for (const PlayedTable& table : history.tables) {
+    const auto found = std::ranges::find_if(
+        widths, [&](const PlayerHistory& width) { return alike(width.tables.front().table, table.table); });
+    widthOfTable.push_back(static_cast<std::size_t>(found - widths.begin()));
+    if (found == widths.end()) widths.push_back({history.player, {}, {}, {}});
+    widths[widthOfTable.back()].tables.push_back(table);
+  }
+  std::vector<std::size_t> tablePlace(history.tables.size());
+  std::vector<std::size_t> seen(widths.size(), 0);
+  for (std::size_t i = 0; i < history.tables.size(); ++i)
+    tablePlace[i] = seen[widthOfTable[i]]++;
+  std::vector<std::size_t> sessionPlace;
+  for (const PlayedSession& session : history.sessions) {
+    PlayerHistory& width = widths[widthOfTable[session.table]];
+    sessionPlace.push_back(width.sessions.size());
+    width.sessions.push_back(session);
+    width.sessions.back().table = tablePlace[session.table];
+  }
+  for (const PlayedShot& shot : history.shots) {
+    PlayerHistory& width = widths[widthOfTable[history.sessions[shot.session].table]];
+    width.shots.push_back(shot);
+    width.shots.back().session = sessionPlace[shot.session];
+  }
+  std::ranges::stable_sort(widths, std::ranges::greater{},
+                           [](const PlayerHistory& width) { return width.shots.size(); });
+  return widths;
+}
+
+DataQuality dataQuality(const std::vector<PlayerHistory>& all, std::int64_t now_ms) {
+  DataQuality quality;
+  if (all.empty()) return quality;
+  const PlayerHistory& history = all.front();
+  quality.shots = static_cast<int>(history.shots.size());
+  quality.sessions = static_cast<int>(history.sessions.size());
+  for (const PlayedSession& session : history.sessions) {
+    if (session.occasion == Occasion::Match) ++quality.matchSessions;
+    if (session.started_ms > now_ms + kDay_ms) ++quality.futureSessions;
+  }
+  std::vector<double> longest_min(history.sessions.size(), 0.0);
+  const PlayedShot* before = nullptr;
+  for (const PlayedShot& shot : history.shots) {
+    if (!shot.tracked) ++quality.untracked;
+    if (shot.corrected) ++quality.corrected;
+    if (shot.suggestionShown) ++quality.suggested;
+    if (shot.verdict == Verdict::Ask) ++quality.asked;
+    if (isPotAttempt(shot)) {
+      ++quality.attempts;
+      if (shot.intent == Intent::Called) ++quality.called;
+    }
+    if (shot.minutes) {
+      longest_min[shot.session] = std::max(longest_min[shot.session], *shot.minutes);
+    } else {
+      ++quality.undatedShots;
+    }
+    const bool wentBack = before != nullptr && before->session == shot.session && before->minutes && shot.minutes &&
+                          *shot.minutes < *before->minutes;
+    if (wentBack) ++quality.backwardTimes;
+    before = &shot;
+  }
+  for (const double minutes : longest_min)
+    quality.hours += minutes / 60.0;
+  for (std::size_t i = 1; i < all.size(); ++i) {
+    const PlayedTable& table = all[i].tables.front();
+    if (all[i].shots.empty()) continue;
+    quality.leftOut.push_back({table.name, table.table.corner.mouth_m, static_cast<int>(all[i].shots.size()),
+                               static_cast<int>(all[i].sessions.size())});
+  }
+  return quality;
+}
+
+}  // namespace ferrule

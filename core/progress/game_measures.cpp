@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/progress/game_measures.h"
+
+#include <algorithm>
+
+#include "core/progress/shot_errors.h"
+
+namespace ferrule {
+
+namespace {
+
+using Value = std::optional<double>;
+
+template <class ValueOf>
+std::vector<SessionSum> sumsOf(const PlayerHistory& history, ValueOf&& valueOf) {
+  return bySession(
+      observed(history, [&](const PlayedShot& shot, const PlayedTable&) -> Value { return valueOf(shot); }));
+}
+
+double truth(bool value) {
+  return value ? 1.0 : 0.0;
+}
+
+/// The answer, or NoValues where there is not one value; else Shots.
+Answer<Estimate> orNoValues(Answer<Estimate> answer) {
+  if (!answer && answer.error().have == 0) return shortOf(ShortageKind::NoValues);
+  return answer;
+}
+
+Answer<Estimate> orNoTimes(Answer<Estimate> answer) {
+  if (!answer && answer.error().have == 0) return shortOf(ShortageKind::NoTimes);
+  return answer;
+}
+
+Value ownChoice(const PlayedShot& shot) {
+  return shot.suggestionShown ? std::nullopt : shot.choiceLoss;
+}
+
+bool potsOn(const PlayedShot& shot) {
+  return !shot.foul && shot.potted > 0;
+}
+
+}  // namespace
+
+BreakMeasure breakMeasure(const PlayerHistory& history, const Resampling& resampling) {
+  const auto ofBreaks = [&](auto&& valueOf) {
+    return sumsOf(history, [&](const PlayedShot& shot) -> Value {
+      return shot.outcome == Outcome::Break ? valueOf(shot) : std::nullopt;
+    });
+  };
+  BreakMeasure measure;
+  const auto success = ofBreaks([](const PlayedShot& shot) -> Value { return truth(potsOn(shot)); });
+  measure.breaks = static_cast<int>(total(success).count);
+  measure.success = shareOf(success);
+  measure.balls = meanOf(ofBreaks([](const PlayedShot& shot) -> Value { return shot.potted; }), resampling);
+  measure.fouls = shareOf(ofBreaks([](const PlayedShot& shot) -> Value { return truth(shot.foul); }));
+  measure.cueBallFromMiddle_m = meanOf(ofBreaks([](const PlayedShot& shot) -> Value {
+                                         return shot.rest ? Value(distance(*shot.rest, TablePoint{})) : std::nullopt;
+                                       }),
+                                       resampling);
+  return measure;
+}
+
+InningMeasure inningMeasure(const PlayerHistory& history, const Resampling& resampling) {
+  InningMeasure measure;
+  std::vector<Observation> balls;
+  std::vector<Observation> runOuts;  // one for each frame won
+  const PlayedShot* before = nullptr;
+  for (const PlayedShot& shot : history.shots) {
+    const bool goesOn =
+        before != nullptr && before->frame == shot.frame && before->number + 1 == shot.number && potsOn(*before);
+    if (!goesOn) balls.push_back({shot.session, 0.0, {}});
+    if (!shot.foul) balls.back().value += shot.potted;
+    if (shot.wonFrame) runOuts.push_back({shot.session, truth(balls.back().value >= kRunOutBalls), {}});
+    before = &shot;
+  }
+  measure.innings = static_cast<int>(balls.size());
+  measure.balls = meanOf(bySession(balls), resampling);
+  measure.runOuts = orNoValues(shareOf(bySession(runOuts)));
+  return measure;
+}
+
+SafetyMeasure safetyMeasure(const PlayerHistory& history) {
+  SafetyMeasure measure;
+  measure.tried = static_cast<int>(std::ranges::count(history.shots, Outcome::Safety, &PlayedShot::outcome));
+  measure.success = orNoValues(shareOf(sumsOf(history, [](const PlayedShot& shot) -> Value {
+    return shot.outcome == Outcome::Safety && shot.safeLeave ? Value(truth(*shot.safeLeave)) : std::nullopt;
+  })));
+  return measure;
+}
+
+Answer<Estimate> foulShare(const PlayerHistory& history) {
+  return shareOf(sumsOf(history, [](const PlayedShot& shot) -> Value { return truth(shot.foul); }));
+}
+
+Answer<Estimate> unforcedShare(const PlayerHistory& history, const std::optional<Difficulty>& difficulty) {
+  if (!difficulty) {
+    const auto attempts = static_cast<int>(std::ranges::count_if(history.shots, isPotAttempt));
+    return shortOf(ShortageKind::Shots, attempts, kFewestForDifficulty);
+  }
+  return shareOf(bySession(observed(history, [&](const PlayedShot& shot, const PlayedTable& table) -> Value {
+    if (!isPotAttempt(shot) || difficulty->chance(shot, table) < kUnforced) return std::nullopt;
+    return truth(!shot.made || shot.foul);
+  })));
+}
+
+TimeMeasure timeMeasure(const PlayerHistory& history, const Resampling& resampling) {
+  const auto mean = [&](auto&& counts) {
+    return orNoTimes(meanOf(sumsOf(history,
+                                   [&](const PlayedShot& shot) -> Value {
+                                     if (!counts(shot) || !shot.preparation_s) return std::nullopt;
+                                     if (*shot.preparation_s < 0.0) return std::nullopt;
+                                     if (*shot.preparation_s > kLongestPreparation_s) return std::nullopt;
+                                     return shot.preparation_s;
+                                   }),
+                            resampling));
+  };
+  return {mean([](const PlayedShot&) { return true; }),
+          mean([](const PlayedShot& shot) { return isPotAttempt(shot) && shot.made; }),
+          mean([](const PlayedShot& shot) { return isPotAttempt(shot) && !shot.made; })};
+}
+
+ChoiceMeasure choiceMeasure(const PlayerHistory& history, const Resampling& resampling) {
+  ChoiceMeasure measure;
+  measure.choiceLoss =
+      orNoValues(meanOf(sumsOf(history, ownChoice), resampling));
+  measure.deliveryLoss =
+      orNoValues(meanOf(sumsOf(history, [](const PlayedShot& shot) { return shot.deliveryLoss; }), resampling));
+  for (const PlayedShot& shot : history.shots) {
+    if (ownChoice(shot) && shot.deliveryLoss) ++measure.boxes[*shot.choiceLoss > kTie][*shot.deliveryLoss > kTie];
+  }
+  return measure;
+}
+
+}  // namespace ferrule
