@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <tl/expected.hpp>
-
+#include "core/base/error.h"
 #include "core/progress/interval.h"
 
 namespace ferrule {
