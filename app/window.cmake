@@ -43,10 +43,8 @@ add_library(ferrule_window STATIC
   window/place_list.cpp
   window/places.cpp
   window/window_call.cpp
-  words/numbers.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
-  words/trade_words.cpp
   ${CMAKE_SOURCE_DIR}/resources/icons/icons.qrc)
 add_library(Ferrule::window ALIAS ferrule_window)
 set_target_properties(ferrule_window PROPERTIES AUTOMOC ON AUTORCC ON)

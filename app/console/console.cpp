@@ -9,6 +9,7 @@
 #include "app/console/export_command.h"
 #include "app/console/measure_command.h"
 #include "app/console/simulate_command.h"
+#include "app/console/suggest_command.h"
 
 namespace ferrule {
 
@@ -21,6 +22,7 @@ int runConsole(int argc, char** argv) {
   addExportCommand(app, status);
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);
+  addSuggestCommand(app, status);
   const std::string command = argc > 1 ? argv[1] : "";
   if (!command.empty() && command.front() != '-' &&
       app.get_subcommands([&](CLI::App* known) { return known->check_name(command); }).empty()) {

@@ -253,6 +253,11 @@ QString ErrorSentence::sentence() const {
       return tr("%1 is already in the record as session \"%2\"; add --again to measure it once more beside it.")
           .arg(subject_, detail_);
     case ErrorCode::NotFound:
+      if (subject_ == QLatin1String("legal shot")) {
+        return tr("%1 leaves no legal shot: no ball that may be played is on the table or can be reached; check the "
+                  "balls, the game and the group.")
+            .arg(detail_);
+      }
       return tr("There is no %1 in %2; check the spelling.").arg(subject_, detail_);
     case ErrorCode::StrikePastMiscue:
       return tr("%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.")

@@ -195,7 +195,7 @@ QList<FolderRule> folderRules() {
       {vision, {base, geometry, table, camera}, {kEigen, kJson, kOpenCv, kParallel, kFits, "libav"}},
       {"core/reading", {base, geometry, table, physics, camera, vision}, {kEigen, kJson, kParallel, kFits}},
       {rules, {base, geometry, table}, {kJson}},
-      {"core/planner", {base, geometry, table, physics, rules}, {kEigen, kJson, kParallel}},
+      {"core/planner", {base, geometry, table, physics}, {kEigen, kJson, kParallel}},
       {"core/record", {base, geometry, table, camera}, {kJson, kQt}},
       {"core/progress", {base, geometry, table}, {kEigen, kJson, "boost/math/"}},
       {"core/measure", {"core"}, {kEigen, kJson, kOpenCv, kParallel}},

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "core/planner/planner.h"
+
+namespace ferrule {
+
+/// A plan in a few words: "5 to foot-left", "bank 5 to side-right off 1 cushion", "safety off the 3".
+[[nodiscard]] QString planWords(const Plan& plan);
+/// Why a plan stands where it stands, in one sentence made of its numbers: the first against the second, the others
+/// against the first.
+[[nodiscard]] QString planSentence(const Suggestion& suggestion, std::size_t index);
+
+}  // namespace ferrule
