@@ -16,7 +16,7 @@ constexpr std::array kOffsets{-0.92, -0.75, -0.5, -0.25, 0.0, 0.25, 0.5, 0.75, 0
 constexpr std::array kSafetySpeeds_mps{0.6, 1.0, 1.6, 2.4};
 constexpr std::array kSafetyHeights{-0.3, 0.0, 0.3};
 constexpr std::array kKickSpeeds_mps{1.2, 2.0, 3.0};
-constexpr std::array kKickFan_deg{-2.4, -1.2, 0.0, 1.2, 2.4};
+constexpr std::array kKickFan_deg{-4.0, -2.4, -1.2, 0.0, 1.2, 2.4, 4.0};
 constexpr double kMostKick_m = 4.0;
 /// Break speeds for control and for power; strong breaks are 11 to 13 m/s. Source: Alciatore, typical speeds.
 constexpr std::array kBreakSpeeds_mps{7.0, 9.5, 12.0};

@@ -95,12 +95,17 @@ void Search::tryAll() {
     }
     if (goesOn(kTrialCost * static_cast<long>(trials.size()))) solve(trials);
   }
-  std::vector<std::optional<Entry>> tried(openShots.size());
-  inParallel(openShots.size(), [&](std::size_t i) { tried[i] = tryOpenShot(context_, openShots[i]); });
-  simulations_ += static_cast<long>(openShots.size());
-  for (auto& entry : tried) {
-    if (entry) entries_.push_back(std::move(*entry));
-  }
+  const auto tryOpen = [&](bool evenFouls) {
+    std::vector<std::optional<Entry>> tried(openShots.size());
+    inParallel(openShots.size(), [&](std::size_t i) { tried[i] = tryOpenShot(context_, openShots[i], evenFouls); });
+    simulations_ += static_cast<long>(openShots.size());
+    for (auto& entry : tried) {
+      if (entry) entries_.push_back(std::move(*entry));
+    }
+  };
+  tryOpen(false);
+  // Where no faultless play is legal, the player's own scatter may still find the ball now and then.
+  if (entries_.empty()) tryOpen(true);
   std::ranges::stable_sort(entries_, std::greater(), &Entry::score);
 }
 

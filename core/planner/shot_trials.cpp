@@ -157,10 +157,13 @@ std::optional<Entry> solveTrial(const TrialContext& context, const Trial& trial)
   return entry;
 }
 
-std::optional<Entry> tryOpenShot(const TrialContext& context, const ReadyShot& shot) {
+std::optional<Entry> tryOpenShot(const TrialContext& context, const ReadyShot& shot, bool evenFouls) {
   const auto played = playFaultless(context, shot);
   if (!played) return std::nullopt;
-  const auto value = valueOf(context, judge(shot.situation, callOf(shot.plan), *played));
+  const Judgement judged = judge(shot.situation, callOf(shot.plan), *played);
+  auto value = valueOf(context, judged);
+  if (!value && evenFouls && judged.ending == ShotEnding::Foul)
+    value = judged.points + FrameValue::toOther(judged.next, context.value.glance(judged.next, 1).value);
   if (!value) return std::nullopt;
   Entry entry;
   entry.shot = shot;

@@ -53,8 +53,9 @@ struct TrialContext {
 /// Solves a trial's aim and plays it without fault among all balls. Nothing when it cannot be solved, does not pot its
 /// ball, or is a foul. simulations: counts the plays.
 [[nodiscard]] std::optional<Entry> solveTrial(const TrialContext& context, const Trial& trial);
-/// The same for a shot without a pocket; nothing when even the faultless play is a foul.
-[[nodiscard]] std::optional<Entry> tryOpenShot(const TrialContext& context, const ReadyShot& shot);
+/// The same for a shot without a pocket. evenFouls: also where the faultless play is a foul, for want of a better one.
+[[nodiscard]] std::optional<Entry> tryOpenShot(const TrialContext& context, const ReadyShot& shot,
+                                               bool evenFouls = false);
 
 /// Shots like this one with a little more or less speed, height and side.
 [[nodiscard]] std::vector<Entry> neighboursOf(const TrialContext& context, const Entry& entry);

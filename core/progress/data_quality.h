@@ -37,7 +37,7 @@ struct DataQuality {
   int corrected = 0;   ///< a person changed something
   int asked = 0;       ///< still wait for a person's word
   int called = 0;      ///< attempts whose target a person named
-  int suggested = 0;  ///< the player or coach saw suggestions before them
+  int suggested = 0;   ///< the player or coach saw suggestions before them
   int matchSessions = 0;
   int undatedShots = 0;    ///< without a place in their session's time
   int futureSessions = 0;  ///< dated after now

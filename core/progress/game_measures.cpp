@@ -122,8 +122,7 @@ TimeMeasure timeMeasure(const PlayerHistory& history, const Resampling& resampli
 
 ChoiceMeasure choiceMeasure(const PlayerHistory& history, const Resampling& resampling) {
   ChoiceMeasure measure;
-  measure.choiceLoss =
-      orNoValues(meanOf(sumsOf(history, ownChoice), resampling));
+  measure.choiceLoss = orNoValues(meanOf(sumsOf(history, ownChoice), resampling));
   measure.deliveryLoss =
       orNoValues(meanOf(sumsOf(history, [](const PlayedShot& shot) { return shot.deliveryLoss; }), resampling));
   for (const PlayedShot& shot : history.shots) {

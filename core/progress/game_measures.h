@@ -59,8 +59,8 @@ struct TimeMeasure {
 inline constexpr double kLongestPreparation_s = 180.0;
 [[nodiscard]] TimeMeasure timeMeasure(const PlayerHistory& history, const Resampling& resampling);
 
-/// Choice and delivery are different faults. A loss below kTie is a tie and counts as good. Where suggestions were shown
-/// before the shot, the choice was not the player's alone and does not count.
+/// Choice and delivery are different faults. A loss below kTie is a tie and counts as good. Where suggestions were
+/// shown before the shot, the choice was not the player's alone and does not count.
 struct ChoiceMeasure {
   Answer<Estimate> choiceLoss = shortOf(ShortageKind::NoValues);    ///< value(suggested) - value(taken), mean
   Answer<Estimate> deliveryLoss = shortOf(ShortageKind::NoValues);  ///< value(taken) - value(what came out), mean
