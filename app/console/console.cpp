@@ -5,6 +5,7 @@
 #include <string>
 
 #include "app/console/calibrate_command.h"
+#include "app/console/check_command.h"
 #include "app/console/console_output.h"
 #include "app/console/export_command.h"
 #include "app/console/measure_command.h"
@@ -19,6 +20,7 @@ int runConsole(int argc, char** argv) {
   // Each command sets the exit status from its callback; one line per command.
   int status = 0;
   addCalibrateCommand(app, status);
+  addCheckCommand(app, status);
   addExportCommand(app, status);
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);

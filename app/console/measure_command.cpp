@@ -11,6 +11,7 @@
 #include "app/console/console_output.h"
 #include "app/console/interrupt.h"
 #include "app/console/shot_table.h"
+#include "core/geometry/units.h"
 #include "core/measure/measure.h"
 
 namespace ferrule {
@@ -59,6 +60,15 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
   if (report.endedEarly) {
     printNote(QStringLiteral("%1 is shorter than its header says; what is there was measured.")
                   .arg(QString::fromStdString(options.film)));
+  }
+  for (const CameraMove& move : report.moves) {
+    printNote(
+        QStringLiteral("The camera moved by %1 mm between %2 and %3 s of %4; later shots are measured with its new "
+                       "place, those in between are doubtful: fix the camera and film them again.")
+            .arg(millimetresFromMetres(move.moved_m), 0, 'f', 1)
+            .arg(move.since_s, 0, 'f', 1)
+            .arg(move.settled_s, 0, 'f', 1)
+            .arg(QString::fromStdString(options.film)));
   }
   for (const std::string& earlier : report.earlierSessions) {
     printNote(QStringLiteral("%1 was already in the record as session %2; this measurement stands beside it.")

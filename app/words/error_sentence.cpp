@@ -140,6 +140,11 @@ QString ErrorSentence::tagsTooFew() const {
               "itself.")
         .arg(subject_, number(0), number(1));
   }
+  if (detail_ == QLatin1String("cushions")) {
+    return tr("%1 shows the noses of %2 cushions, and every side of the table is needed; film the whole table from "
+              "above, in even light, without people before it.")
+        .arg(subject_, number(0));
+  }
   return tr("%1 shows %2 of the table's tags and %3 are needed; uncover or light them, and check the set of markers in "
             "the table file.")
       .arg(subject_, number(0), number(1));

@@ -2,7 +2,6 @@
 #include "core/camera/lens_adjustment.h"
 
 #include <Eigen/Dense>
-#include <Eigen/Geometry>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -43,16 +42,6 @@ double& parameter(Lens& lens, int index) {
     default:
       return lens.coefficients[static_cast<std::size_t>(index - 4)];
   }
-}
-
-CameraFromTable moved(const CameraFromTable& pose, const Vector6& step) {
-  CameraFromTable result = pose;
-  const double angle = step.head<3>().norm();
-  if (angle > 0.0) {
-    result.rotation = Eigen::AngleAxisd(angle, step.head<3>() / angle).toRotationMatrix() * pose.rotation;
-  }
-  result.translation_m += step.tail<3>();
-  return result;
 }
 
 /// Residuals of one view, x and y in turn; false when a corner is out of the model's reach.
@@ -129,8 +118,8 @@ bool build(const State& state, int parameters, const Board& board, std::span<con
     MatrixXd byPose(here.size(), 6);
     for (int k = 0; k < 6; ++k) {
       const Vector6 step = kPoseStep * Vector6::Unit(k);
-      if (!residualsOf(state.lens, moved(pose, step), board, views[v], after)) return false;
-      if (!residualsOf(state.lens, moved(pose, -step), board, views[v], before)) return false;
+      if (!residualsOf(state.lens, movedPose(pose, step), board, views[v], after)) return false;
+      if (!residualsOf(state.lens, movedPose(pose, -step), board, views[v], before)) return false;
       byPose.col(k) = (before - after) / (2.0 * kPoseStep);
     }
     normal.lens += byLens.transpose() * byLens;
@@ -175,7 +164,8 @@ bool refine(State& state, int parameters, const Board& board, std::span<const Bo
       const ViewBlock& view = normal.views[v];
       Matrix6 pose = view.pose;
       pose.diagonal() *= 1.0 + damping;
-      next.poses[v] = moved(state.poses[v], pose.inverse() * (view.poseGradient - view.lensPose.transpose() * move));
+      next.poses[v] =
+          movedPose(state.poses[v], pose.inverse() * (view.poseGradient - view.lensPose.transpose() * move));
     }
     const double nextCost =
         next.lens.focalX_px > 0.0 && next.lens.focalY_px > 0.0 ? costOf(next, board, views) : INFINITY;

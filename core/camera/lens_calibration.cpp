@@ -316,6 +316,7 @@ Result<LensCalibration> calibrateLens(const Board& board, std::vector<BoardView>
   result.lens.board = board.text;
   const auto names = coefficientNames(result.lens.model);
   const int free = shapes()[chosen->shape].coefficients;
+  result.uncertainty = LensUncertainty::of(chosen->fit.covariance);
   const auto u = [&](int k) { return std::sqrt(chosen->fit.covariance(k, k)); };
   result.parameters = {{"fx", result.lens.focalX_px, u(0)},
                        {"fy", result.lens.focalY_px, u(1)},

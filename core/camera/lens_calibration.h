@@ -11,6 +11,7 @@
 #include "core/base/progress.h"
 #include "core/camera/board.h"
 #include "core/camera/lens.h"
+#include "core/camera/lens_uncertainty.h"
 
 namespace ferrule {
 
@@ -59,6 +60,7 @@ struct Coverage {
 struct LensCalibration {
   Lens lens;
   std::vector<LensParameter> parameters;
+  LensUncertainty uncertainty;
   std::vector<ViewReport> views;
   std::vector<ShapeScore> shapes;
   Coverage coverage;

@@ -10,6 +10,14 @@ std::string lensText(const LensCalibration& calibration) {
   for (const LensParameter& p : calibration.parameters) {
     parameters.push_back({{"name", p.name}, {"value", p.value}, {"standard_uncertainty", p.u}});
   }
+  ordered_json covariance = ordered_json::array();
+  const Eigen::MatrixXd matrix = calibration.uncertainty.matrix();
+  for (Eigen::Index row = 0; row < matrix.rows(); ++row) {
+    ordered_json line = ordered_json::array();
+    for (Eigen::Index column = 0; column < matrix.cols(); ++column)
+      line.push_back(matrix(row, column));
+    covariance.push_back(std::move(line));
+  }
   ordered_json views = ordered_json::array();
   for (const ViewReport& v : calibration.views) {
     views.push_back(
@@ -31,6 +39,7 @@ std::string lensText(const LensCalibration& calibration) {
   ordered_json object{{"format", "ferrule-lens/1"}};
   object.update(jsonFromLens(calibration.lens));
   object["report"] = {{"parameters", std::move(parameters)},
+                      {"covariance", std::move(covariance)},
                       {"views", std::move(views)},
                       {"shapes", std::move(shapes)},
                       {"coverage",

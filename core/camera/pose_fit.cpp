@@ -17,15 +17,6 @@ using Matrix6 = Eigen::Matrix<double, 6, 6>;
 constexpr int kMostSteps = 60;
 constexpr double kStep = 1e-6;  // of the central differences, rad and m
 
-CameraFromTable moved(const CameraFromTable& pose, const Vector6& step) {
-  const Eigen::Vector3d turn = step.head<3>();
-  const double angle = turn.norm();
-  CameraFromTable result = pose;
-  if (angle > 0.0) result.rotation = Eigen::AngleAxisd(angle, turn / angle).toRotationMatrix() * pose.rotation;
-  result.translation_m += step.tail<3>();
-  return result;
-}
-
 std::optional<ImagePoint> predicted(const Lens& lens, const CameraFromTable& pose, TablePoint3 point) {
   const Eigen::Vector3d seen = pose.rotation * Eigen::Vector3d(point.x, point.y, point.z) + pose.translation_m;
   if (!(seen.z() > 0.0)) return std::nullopt;
@@ -51,8 +42,8 @@ std::optional<Eigen::MatrixXd> derivative(const Lens& lens, const CameraFromTabl
   Eigen::MatrixXd result(2 * static_cast<Eigen::Index>(sightings.size()), 6);
   for (int k = 0; k < 6; ++k) {
     const Vector6 step = kStep * Vector6::Unit(k);
-    const auto after = weighted(lens, moved(pose, step), sightings);
-    const auto before = weighted(lens, moved(pose, -step), sightings);
+    const auto after = weighted(lens, movedPose(pose, step), sightings);
+    const auto before = weighted(lens, movedPose(pose, -step), sightings);
     if (!after || !before) return std::nullopt;
     result.col(k) = (*after - *before) / (2.0 * kStep);
   }
@@ -93,6 +84,15 @@ std::optional<CameraFromTable> startingPose(const Lens& lens, std::span<const Si
 
 }  // namespace
 
+CameraFromTable movedPose(const CameraFromTable& pose, const Eigen::Matrix<double, 6, 1>& step) {
+  const Eigen::Vector3d turn = step.head<3>();
+  const double angle = turn.norm();
+  CameraFromTable result = pose;
+  if (angle > 0.0) result.rotation = Eigen::AngleAxisd(angle, turn / angle).toRotationMatrix() * pose.rotation;
+  result.translation_m += step.tail<3>();
+  return result;
+}
+
 std::optional<PoseFit> fitPose(const Lens& lens, std::span<const Sighting> sightings) {
   if (sightings.size() < 4) return std::nullopt;
   const auto start = startingPose(lens, sightings);
@@ -112,7 +112,7 @@ std::optional<PoseFit> fitPose(const Lens& lens, std::span<const Sighting> sight
     damped.diagonal() *= 1.0 + damping;
     const Vector6 move = damped.ldlt().solve(-(jacobian->transpose() * *residual));
     if (!move.allFinite()) return std::nullopt;
-    const CameraFromTable next = moved(pose, move);
+    const CameraFromTable next = movedPose(pose, move);
     const auto nextResidual = weighted(lens, next, sightings);
     if (nextResidual && nextResidual->squaredNorm() <= cost) {
       pose = next;

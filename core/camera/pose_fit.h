@@ -26,6 +26,9 @@ struct PoseFit {
   double rms_px = 0.0;                 ///< of the residuals' lengths
 };
 
+/// A pose turned and shifted a little: step is (rotation vector in the camera frame, shift_m).
+[[nodiscard]] CameraFromTable movedPose(const CameraFromTable& pose, const Eigen::Matrix<double, 6, 1>& step);
+
 /// Least squares over all sightings through the full lens model; the start is a globally optimal PnP.
 /// Nothing for fewer than four sightings, sightings on one line, or a lens that cannot reach them.
 /// Source: Terzakis and Lourakis 2020 (start); Levenberg 1944, Marquardt 1963 (refinement).

@@ -8,6 +8,7 @@
 
 #include "core/camera/correction_chain.h"
 #include "core/camera/lens.h"
+#include "core/camera/lens_uncertainty.h"
 #include "core/geometry/frames.h"
 #include "core/table/cushion.h"
 
@@ -50,6 +51,7 @@ struct Rig {
   CorrectionChain chain;
   /// Covariance of (rotation vector in the camera frame, translation_m).
   Eigen::Matrix<double, 6, 6> poseCovariance = Eigen::Matrix<double, 6, 6>::Zero();
+  LensUncertainty lensUncertainty;  ///< of lens; empty in rigs made before it was kept
   double poseRms_px = 0.0;
   double tagRms_m = 0.0;
   std::vector<TagResidual> tags;

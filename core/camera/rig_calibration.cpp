@@ -48,15 +48,7 @@ std::vector<Sighting> sightings(const std::vector<TagPair>& pairs, int without =
   std::vector<Sighting> all;
   for (const TagPair& pair : pairs) {
     if (pair.id == without) continue;
-    double side_px = 0.0;
-    double side_m = 0.0;
-    for (std::size_t i = 0; i < 4; ++i) {
-      const std::size_t j = (i + 1) % 4;
-      side_px += distance(pair.seen.corners[i], pair.seen.corners[j]);
-      side_m += std::hypot(pair.onTable[i].x - pair.onTable[j].x, pair.onTable[i].y - pair.onTable[j].y);
-    }
-    const double measuring_px = kMeasuring_m * side_px / side_m;
-    const double u_px = std::hypot(measuring_px, std::hypot(kDetectionFloor_px, pair.scatter_px));
+    const double u_px = cornerUncertainty_px({pair.seen, pair.scatter_px, 0}, pair.onTable);
     for (std::size_t i = 0; i < 4; ++i)
       all.push_back({pair.onTable[i], pair.seen.corners[i], u_px});
   }
@@ -178,11 +170,25 @@ void addResiduals(Rig& rig, const std::vector<TagPair>& pairs) {
 
 }  // namespace
 
+double cornerUncertainty_px(const AveragedTag& seen, const std::array<TablePoint3, 4>& onTable) {
+  double side_px = 0.0;
+  double side_m = 0.0;
+  for (std::size_t i = 0; i < 4; ++i) {
+    const std::size_t j = (i + 1) % 4;
+    side_px += distance(seen.tag.corners[i], seen.tag.corners[j]);
+    side_m += std::hypot(onTable[i].x - onTable[j].x, onTable[i].y - onTable[j].y);
+  }
+  const double measuring_px = kMeasuring_m * side_px / side_m;
+  return std::hypot(measuring_px, std::hypot(kDetectionFloor_px, seen.scatter_px));
+}
+
 Result<Rig> rigWithoutPose(const RigEvidence& evidence) {
   Rig rig;
   rig.lens = evidence.lens;
+  rig.lensUncertainty = evidence.lensUncertainty;
   Result<void> added;
   if (evidence.filmRotation_deg != 0) {
+    rig.lensUncertainty = turnedUncertainty(rig.lensUncertainty, rig.lens, evidence.filmRotation_deg);
     rig.lens = turnedLens(rig.lens, evidence.filmRotation_deg);
     added = rig.chain.add(
         {CorrectionKind::Rotation, evidence.film,
@@ -198,6 +204,7 @@ Result<Rig> rigWithoutPose(const RigEvidence& evidence) {
                            "the lens, made at " + words(rig.lens.size) + ", is scaled to " + words(evidence.filmSize),
                            evidence.date});
     if (!added) return tl::make_unexpected(added.error());
+    rig.lensUncertainty = scaledUncertainty(rig.lensUncertainty, rig.lens, evidence.filmSize);
     rig.lens = std::move(*scaled);
   }
   added = rig.chain.add({CorrectionKind::Lens, evidence.lensSource,

@@ -25,9 +25,14 @@ struct AveragedTag {
   bool operator==(const AveragedTag&) const = default;
 };
 
+/// Standard uncertainty of one coordinate of a tag's corner, px: finding it in the picture and measuring its place with
+/// a rule together. onTable: the tag's corners in the table file.
+[[nodiscard]] double cornerUncertainty_px(const AveragedTag& seen, const std::array<TablePoint3, 4>& onTable);
+
 /// Everything a rig is made of, with the names that errors and the chain speak of.
 struct RigEvidence {
-  Lens lens;                 ///< as calibrated
+  Lens lens;  ///< as calibrated
+  LensUncertainty lensUncertainty;
   std::string lensSource;    ///< its file
   ImageSize filmSize;        ///< upright, after the film's rotation flag
   int filmRotation_deg = 0;  ///< clockwise turn that the reader applied

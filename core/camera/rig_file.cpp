@@ -19,6 +19,10 @@ constexpr const char* kFormat = "ferrule-rig/1";
 /// A rotation matrix in a file may be off by its digits, not by more.
 constexpr double kRotationSlack = 1e-6;
 
+/// Focal lengths and centre; and these with every coefficient of the longest model.
+constexpr Eigen::Index kLeastLensParameters = 4;
+constexpr Eigen::Index kMostLensParameters = 12;
+
 template <class Matrix>
 ordered_json rows(const Matrix& matrix) {
   ordered_json all = ordered_json::array();
@@ -130,6 +134,7 @@ std::string rigText(const Rig& rig) {
         {"translation_mm",
          {millimetresFromMetres(t.x()), millimetresFromMetres(t.y()), millimetresFromMetres(t.z())}}}},
       {"pose_covariance_rad_m", rows(rig.poseCovariance)},
+      {"lens_covariance", rows(rig.lensUncertainty.matrix())},
       {"pose_rms_px", rig.poseRms_px},
       {"tag_rms_mm", millimetresFromMetres(rig.tagRms_m)},
       {"tags", std::move(tags)},
@@ -158,6 +163,15 @@ Result<Rig> parseRig(const std::string& text, const std::string& name) {
   rig.chain = std::move(*chain);
   if (object.contains("pose_covariance_rad_m") && !readRows(object.at("pose_covariance_rad_m"), rig.poseCovariance)) {
     return failure(ErrorCode::FieldInvalid, name, "pose_covariance_rad_m");
+  }
+  if (object.contains("lens_covariance")) {
+    const auto size = static_cast<Eigen::Index>(object.at("lens_covariance").size());
+    Eigen::MatrixXd covariance(size, size);
+    const bool possible = size == 0 || (size >= kLeastLensParameters && size <= kMostLensParameters);
+    if (!possible || !readRows(object.at("lens_covariance"), covariance)) {
+      return failure(ErrorCode::FieldInvalid, name, "lens_covariance");
+    }
+    rig.lensUncertainty = LensUncertainty::of(covariance);
   }
   rig.poseRms_px = numberOf(object, "pose_rms_px");
   rig.tagRms_m = metresFromMillimetres(numberOf(object, "tag_rms_mm"));

@@ -7,11 +7,18 @@
 namespace ferrule {
 
 FilmReadings::FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured)
-    : film_(std::move(film)), tracker_(rig, measured) {}
+    : film_(std::move(film)), measured_(measured), tracker_(rig, measured), watch_(TagWatch::of(rig, measured)) {}
 
 std::optional<std::vector<ImageReading>> FilmReadings::next() {
   if (finished_) return std::nullopt;
+  std::vector<ImageReading> final;
   if (film_.next(image_)) {
+    if (auto move = watch_ ? watch_->look(image_.picture, image_.number, image_.time_s) : std::nullopt) {
+      tracker_.finish();
+      final = tracker_.take();
+      tracker_ = BallTracker(move->rig, measured_);
+      moves_.push_back(std::move(*move));
+    }
     tracker_.feed(image_.picture, image_.number, image_.time_s);
     ++progress_.images;
     progress_.time_s = image_.time_s;
@@ -21,7 +28,9 @@ std::optional<std::vector<ImageReading>> FilmReadings::next() {
     finished_ = true;
     tracker_.finish();
   }
-  return tracker_.take();
+  const auto more = tracker_.take();
+  final.insert(final.end(), more.begin(), more.end());
+  return final;
 }
 
 }  // namespace ferrule

@@ -4,10 +4,12 @@
 #include "core/measure/reading_source.h"
 #include "core/vision/ball_tracker.h"
 #include "core/vision/film_reader_ahead.h"
+#include "core/vision/tag_watch.h"
 
 namespace ferrule {
 
-/// The balls of a film, image by image; decoding goes on beside the search for balls.
+/// The balls of a film, image by image; decoding goes on beside the search for balls. A camera that moves is followed:
+/// once the tags lie still again, the balls are followed anew under the new rig.
 class FilmReadings : public ReadingSource {
  public:
   /// film: freshly opened, of the rig's image size.
@@ -16,11 +18,16 @@ class FilmReadings : public ReadingSource {
   [[nodiscard]] std::optional<std::vector<ImageReading>> next() override;
   [[nodiscard]] SourceProgress progress() const override { return progress_; }
   [[nodiscard]] bool endedEarly() const { return film_.endedEarly(); }
+  /// Every move of the camera so far, in order.
+  [[nodiscard]] const std::vector<CameraMove>& moves() const { return moves_; }
 
  private:
   FilmReaderAhead film_;
   FilmImage image_;
+  MeasuredTable measured_;
   BallTracker tracker_;
+  std::optional<TagWatch> watch_;  ///< nothing on a table without tags
+  std::vector<CameraMove> moves_;
   SourceProgress progress_;
   bool finished_ = false;
 };

@@ -8,6 +8,7 @@
 
 #include "core/base/error.h"
 #include "core/base/progress.h"
+#include "core/camera/camera_move.h"
 #include "core/measure/film_referee.h"
 #include "core/measure/measured_file.h"
 #include "core/measure/reading_source.h"
@@ -45,7 +46,8 @@ struct MeasureReport {
   double duration_s = 0.0;
   int shots = 0;
   int placements = 0;
-  bool endedEarly = false;  ///< the film is shorter than its header says
+  bool endedEarly = false;        ///< the film is shorter than its header says
+  std::vector<CameraMove> moves;  ///< of the camera, in order; shots during one are doubtful
   std::optional<SessionId> session;
   std::string sessionName;
   std::vector<std::string> earlierSessions;  ///< that hold the same film, when measured again

@@ -156,13 +156,14 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
   auto report = measureReadings(source, *measured, sinks, job, observer);
   if (!report) return report;
   report->endedEarly = source.endedEarly();
+  report->moves = source.moves();
   report->session = opened.session;
   report->sessionName = opened.sessionName;
   report->earlierSessions = std::move(opened.earlierSessions);
 
   if (file) {
     const std::string name = std::filesystem::path(options.film).filename().string();
-    if (auto kept = file->keep({name, report->images, report->duration_s, info.size}, *rig); !kept) {
+    if (auto kept = file->keep({name, report->images, report->duration_s, info.size}, *rig, report->moves); !kept) {
       return tl::make_unexpected(kept.error());
     }
   }

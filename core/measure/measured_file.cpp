@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "core/camera/rig_file.h"
 #include "core/geometry/units.h"
 #include "core/table/shot_text.h"
 
@@ -39,16 +40,17 @@ std::string filmText(const MeasuredFilm& film) {
       .dump(-1, ' ', false, kReplaceBadUtf8);
 }
 
-std::string rigSummaryText(const Rig& rig) {
+std::string rigSummaryText(const Rig& rig, const nlohmann::ordered_json& moves) {
   nlohmann::ordered_json chain = nlohmann::ordered_json::array();
   for (const Correction& correction : rig.chain.corrections()) {
     chain.push_back({{"kind", toText(correction.kind)}, {"source", correction.source}});
   }
-  return nlohmann::ordered_json{{"chain", std::move(chain)},
-                                {"pose_rms_px", rig.poseRms_px},
-                                {"tag_rms_mm", millimetresFromMetres(rig.tagRms_m)},
-                                {"verdict", rig.verdict}}
-      .dump(-1, ' ', false, kReplaceBadUtf8);
+  nlohmann::ordered_json summary{{"chain", std::move(chain)},
+                                 {"pose_rms_px", rig.poseRms_px},
+                                 {"tag_rms_mm", millimetresFromMetres(rig.tagRms_m)},
+                                 {"verdict", rig.verdict}};
+  if (!moves.empty()) summary["moves"] = moves;
+  return summary.dump(-1, ' ', false, kReplaceBadUtf8);
 }
 
 }  // namespace
@@ -85,6 +87,7 @@ void MeasuredFile::add(const ImageReading& reading) {
 }
 
 void MeasuredFile::add(const ShotReading& shot, const std::string& ruling) {
+  shotTimes_.push_back({shot.number, shot.strike_s, shot.rest_s});
   std::string text = shotText(shot);
   if (!ruling.empty()) text.insert(text.rfind('}'), ", \"ruling\": " + ruling);
   addEntry(shots_, text);
@@ -149,12 +152,30 @@ Result<void> MeasuredFile::writeList(Spool& entries) {
   return {};
 }
 
-Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig) {
+std::vector<int> MeasuredFile::shotsDuring(const CameraMove& move) const {
+  std::vector<int> shots;
+  for (const ShotTime& shot : shotTimes_) {
+    if (shot.strike_s < move.settled_s && shot.rest_s > move.since_s) shots.push_back(shot.number);
+  }
+  return shots;
+}
+
+Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves) {
   if (failed_) return tl::make_unexpected(*failed_);
   output_.write("{\"format\": \"ferrule-measured/1\",\n\"film\": ");
   output_.write(filmText(film));
   output_.write(",\n\"rig\": ");
-  output_.write(rigSummaryText(rig));
+  nlohmann::ordered_json moveList = nlohmann::ordered_json::array();
+  for (const CameraMove& move : moves) {
+    moveList.push_back({{"image", move.image},
+                        {"time_s", move.time_s},
+                        {"since_s", move.since_s},
+                        {"settled_s", move.settled_s},
+                        {"moved_mm", millimetresFromMetres(move.moved_m)},
+                        {"shots", shotsDuring(move)},
+                        {"rig", nlohmann::ordered_json::parse(rigText(move.rig))}});
+  }
+  output_.write(rigSummaryText(rig, moveList));
   output_.write(",\n\"tracks\": [");
   bool first = true;
   for (int number = 0; number < BallName::kCount; ++number) {

@@ -3,10 +3,13 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <string>
+#include <vector>
 
 #include "core/base/error.h"
 #include "core/base/output_file.h"
+#include "core/camera/camera_move.h"
 #include "core/camera/rig.h"
 #include "core/measure/spool.h"
 #include "core/table/shot.h"
@@ -36,19 +39,27 @@ class MeasuredFile {
   /// ruling: its line of JSON, which becomes the shot's field "ruling"; empty for none.
   void add(const ShotReading& shot, const std::string& ruling = {});
   void add(const Placement& placement);
-  /// Joins everything into the file and gives it its name. Errors: FileNotWritable.
-  [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig);
+  /// Joins everything into the file and gives it its name. moves: those of the camera, each with its new rig; the shots
+  /// that were played during one are named with it. Errors: FileNotWritable.
+  [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves = {});
 
  private:
   MeasuredFile(OutputFile output, Spool shots, Spool placements);
   [[nodiscard]] Result<void> writeTrack(BallName ball, Spool& samples);
   [[nodiscard]] Result<void> writeList(Spool& entries);
+  [[nodiscard]] std::vector<int> shotsDuring(const CameraMove& move) const;
 
   OutputFile output_;
   Spool shots_;
   Spool placements_;
   std::array<std::optional<Spool>, BallName::kCount> samples_;
   std::optional<Error> failed_;
+  struct ShotTime {
+    int number = 0;
+    double strike_s = 0.0;
+    double rest_s = 0.0;
+  };
+  std::vector<ShotTime> shotTimes_;
 };
 
 }  // namespace ferrule

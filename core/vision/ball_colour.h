@@ -5,8 +5,8 @@
 #include <array>
 #include <opencv2/core/mat.hpp>
 
+#include "core/camera/silhouette.h"
 #include "core/table/ball_set.h"
-#include "core/vision/silhouette.h"
 
 namespace ferrule {
 

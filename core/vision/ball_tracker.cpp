@@ -31,12 +31,6 @@ constexpr double kForget_s = 3.0;
 constexpr double kSetDown_s = 0.4;  ///< a ball never seen before has lain still this long
 constexpr double kMissCost = 30.0;
 
-SmallScale scaleFor(const Rig& rig, double radius_m) {
-  const auto outline = silhouetteOf(rig, {0.0, 0.0}, radius_m);
-  const double radius_px = outline ? outline->radius_px() : 14.0;
-  return {std::clamp(static_cast<int>(radius_px / 6.5), 1, 6)};
-}
-
 }  // namespace
 
 class BallTracker::Impl {
@@ -44,7 +38,7 @@ class BallTracker::Impl {
   Impl(const Rig& rig, const MeasuredTable& measured)
       : rig_(rig),
         measured_(measured),
-        scale_(scaleFor(rig, measured.balls.radius_m())),
+        scale_(smallScaleFor(rig, measured.balls.radius_m())),
         cloth_(rig, measured.table, scale_),
         finder_(rig, measured, scale_, cloth_),
         limits_(measured.table, measured.balls.radius_m()) {}

@@ -9,6 +9,8 @@
 #include <opencv2/imgproc.hpp>
 #include <vector>
 
+#include "core/camera/silhouette.h"
+
 namespace ferrule {
 
 namespace {
@@ -124,6 +126,12 @@ void markCloth(std::vector<Cell>& cells, int width, int height) {
 }
 
 }  // namespace
+
+SmallScale smallScaleFor(const Rig& rig, double radius_m) {
+  const auto outline = silhouetteOf(rig, {0.0, 0.0}, radius_m);
+  const double radius_px = outline ? outline->radius_px() : 14.0;
+  return {std::clamp(static_cast<int>(radius_px / 6.5), 1, 6)};
+}
 
 ClothModel::ClothModel(const Rig& rig, const Table& table, SmallScale scale)
     : surface_(surfaceMask(rig, table, scale)) {}

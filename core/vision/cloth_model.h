@@ -22,6 +22,9 @@ struct SmallScale {
   }
 };
 
+/// The factor that makes a ball's radius 6 to 9 px in the middle of the table.
+[[nodiscard]] SmallScale smallScaleFor(const Rig& rig, double radius_m);
+
 /// What the empty cloth looks like, learnt from the film itself: a smooth surface through the colours of the cloth at
 /// first, then pixel by pixel wherever nothing lies. A pixel that differs much is never learnt, so a ball that rests
 /// for minutes does not become cloth.

@@ -3,8 +3,8 @@
 
 #include <opencv2/core/mat.hpp>
 
+#include "core/camera/silhouette.h"
 #include "core/vision/cloth_model.h"
-#include "core/vision/silhouette.h"
 
 namespace ferrule {
 

@@ -6,7 +6,7 @@
 #include <optional>
 #include <span>
 
-#include "core/vision/silhouette.h"
+#include "core/camera/silhouette.h"
 
 namespace ferrule {
 

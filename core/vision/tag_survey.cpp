@@ -45,6 +45,10 @@ Result<TagSurvey> TagSurvey::of(const MeasuredTable& measured, const std::string
     return failure(ErrorCode::TagsTooFew, tableName, "table",
                    {static_cast<double>(measured.tags.size()), static_cast<double>(kTagsNeeded)});
   }
+  return ofAny(measured, tableName);
+}
+
+Result<TagSurvey> TagSurvey::ofAny(const MeasuredTable& measured, const std::string& tableName) {
   auto finder = TagFinder::forDictionary(measured.tagDictionary);
   if (!finder) return failure(ErrorCode::FieldInvalid, tableName, "tag_dictionary");
   TagSurvey survey(std::move(*finder));
@@ -81,7 +85,7 @@ bool TagSurvey::enough() const {
   return std::ranges::all_of(seen_, [](const auto& entry) { return entry.second.size() >= kImagesPerTag; });
 }
 
-Result<std::vector<AveragedTag>> TagSurvey::result(const std::string& film) const {
+Result<std::vector<AveragedTag>> TagSurvey::seen(const std::string& film) const {
   for (const auto& [id, images] : twice_) {
     if (2 * images > images_) {
       return failure(ErrorCode::TagsInconsistent, film, "twice", {static_cast<double>(id)});
@@ -94,9 +98,14 @@ Result<std::vector<AveragedTag>> TagSurvey::result(const std::string& film) cons
       tags.push_back(averaged(sightings));
     }
   }
-  if (tags.size() < kTagsNeeded) {
+  return tags;
+}
+
+Result<std::vector<AveragedTag>> TagSurvey::result(const std::string& film) const {
+  auto tags = seen(film);
+  if (tags && tags->size() < kTagsNeeded) {
     return failure(ErrorCode::TagsTooFew, film, {},
-                   {static_cast<double>(tags.size()), static_cast<double>(kTagsNeeded)});
+                   {static_cast<double>(tags->size()), static_cast<double>(kTagsNeeded)});
   }
   return tags;
 }

@@ -20,12 +20,17 @@ class TagSurvey {
   /// FieldInvalid (unknown dictionary).
   [[nodiscard]] static Result<TagSurvey> of(const MeasuredTable& measured, const std::string& tableName);
 
+  /// The same for a table of any number of tags. Errors: FieldInvalid.
+  [[nodiscard]] static Result<TagSurvey> ofAny(const MeasuredTable& measured, const std::string& tableName);
+
   void add(const cv::Mat& picture);
   /// Whether every tag of the table has been seen often enough.
   [[nodiscard]] bool enough() const;
   /// The tags' corners, each the median over its images. film stands for the film in errors.
   /// Errors: TagsTooFew, ImageMirrored, TagsInconsistent (detail "twice", numbers {id}).
   [[nodiscard]] Result<std::vector<AveragedTag>> result(const std::string& film) const;
+  /// The same, however few there are. Errors: ImageMirrored, TagsInconsistent.
+  [[nodiscard]] Result<std::vector<AveragedTag>> seen(const std::string& film) const;
 
  private:
   explicit TagSurvey(TagFinder finder) : finder_(std::move(finder)) {}

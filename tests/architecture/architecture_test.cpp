@@ -112,6 +112,8 @@ void ArchitectureTest::aPlantedFaultIsFound_data() {
       "core translates nothing");
   row("a private source", "core/table/bad.cpp", kLicence + "// Source: reference sheet on motion.\n",
       "name a publication");
+  row("a hidden correction", "core/vision/bad.cpp", kLicence + "void f() { cv::undistort(a, b, c, d); }\n",
+      "core/vision/bad.cpp:2: moves pixels outside the chain of corrections");
   row("indented include", "core/table/bad.cpp", kLicence + "  # include \"core/physics/motion.h\"\n",
       "core/table must not know core/physics");
 }

@@ -17,6 +17,8 @@ const QString kJson = "nlohmann/";
 const QString kOpenCv = "opencv2/";
 const QString kParallel = "tbb/";
 const QString kFits = "ceres/";
+const QString kMinpack = "unsupported/Eigen/NonLinearOptimization";
+const QString kNumericalDiff = "unsupported/Eigen/NumericalDiff";
 const QString kResults = "tl/expected.hpp";
 const QString kQt = "Q";
 
@@ -102,7 +104,21 @@ class Check {
     // Only what anyone can look up is a source.
     static const QRegularExpression kOurNotes(R"(\b(reference|rules) sheet\b)",
                                               QRegularExpression::CaseInsensitiveOption);
+    // Every step that moves a pixel stands in a rig's chain of corrections; these only look, or are such a step.
+    static const QRegularExpression kMovesPixels(
+        R"(\bcv::(fisheye::)?(undistort\w*|initUndistortRectifyMap|projectPoints|distortPoints|remap|warp\w+|rotate|flip|)"
+        R"(transpose|perspectiveTransform|findHomography|getPerspectiveTransform)\s*\()");
+    static const QStringList kMayMovePixels{
+        "core/vision/film_capture.cpp",  // the chain's rotation
+        "core/vision/edge_strip.cpp",    // reads a strip; what is found there goes back the way it came
+        "core/vision/tag_survey.cpp",    // asks whether a mirrored picture would show more
+        "core/vision/board_finder.cpp",  // the same
+    };
     for (int i = 0; i < file_.lines.size(); ++i) {
+      const bool product = file_.path.startsWith("core/") || file_.path.startsWith("app/");
+      if (product && !kMayMovePixels.contains(file_.path) && kMovesPixels.match(file_.lines[i]).hasMatch()) {
+        find(i + 1, "moves pixels outside the chain of corrections");
+      }
       if (file_.path.startsWith("core/") && kOurNotes.match(file_.lines[i]).hasMatch()) {
         find(i + 1, "name a publication, or write 'common practice, no source' or 'from memory'");
       }
@@ -191,7 +207,7 @@ QList<FolderRule> folderRules() {
       {geometry, {base}, {kEigen}},
       {table, {base, geometry}, {kEigen, kJson}},
       {physics, {base, geometry, table}, {kEigen, kJson, kParallel, kFits}},
-      {camera, {base, geometry, table}, {kEigen, kJson, kOpenCv, kFits}},
+      {camera, {base, geometry, table}, {kEigen, kMinpack, kNumericalDiff, kJson, kOpenCv, kFits}},
       {vision, {base, geometry, table, camera}, {kEigen, kJson, kOpenCv, kParallel, kFits, "libav"}},
       {"core/reading", {base, geometry, table, physics, camera, vision}, {kEigen, kJson, kParallel, kFits}},
       {rules, {base, geometry, table}, {kJson}},

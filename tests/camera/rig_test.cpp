@@ -2,8 +2,10 @@
 #include "core/camera/rig.h"
 
 #include <QtTest>
+#include <array>
 #include <cmath>
 
+#include "core/camera/rig_file.h"
 #include "core/table/ball_set.h"
 #include "tests/camera/camera_support.h"
 #include "tests/support/test_registry.h"
@@ -19,6 +21,7 @@ class RigTest : public QObject {
   void nothingIsSeenBehindTheCamera();
   void theCameraKnowsItsOwnPlace();
   void theChainRefusesTwoOfAKind();
+  void noKindOfCorrectionCanStandTwiceInAFileEither();
   void theChainKeepsItsOrder();
 };
 
@@ -69,6 +72,30 @@ void RigTest::theChainRefusesTwoOfAKind() {
   QVERIFY(twice.error().code == ErrorCode::CorrectionTwice);
   QCOMPARE(twice.error().detail, std::string("lens"));
   QCOMPARE(chain.corrections().size(), std::size_t{1});
+}
+
+/// Added by hand or written into a rig file: no kind of correction stands twice.
+void RigTest::noKindOfCorrectionCanStandTwiceInAFileEither() {
+  constexpr std::array kKinds{CorrectionKind::Rotation, CorrectionKind::ImageScale, CorrectionKind::Lens,
+                              CorrectionKind::Pose};
+  for (const CorrectionKind kind : kKinds) {
+    Rig rig = invented9ftRig();
+    for (const CorrectionKind each : kKinds)
+      QVERIFY(rig.chain.add({each, "a.json", "", ""}).has_value());
+    QVERIFY(!rig.chain.add({kind, "b.json", "", ""}).has_value());
+    QCOMPARE(rig.chain.corrections().size(), kKinds.size());
+    const QString sound = QString::fromStdString(rigText(rig));
+    QVERIFY(parseRig(sound.toStdString(), "rig.json").has_value());
+    const QString entry = QStringLiteral("{\"kind\": \"%1\", \"source\": \"b.json\"}, ").arg(toText(kind).data());
+    QString twice = sound;
+    const auto own = twice.indexOf(QStringLiteral("\"kind\": \"%1\"").arg(toText(kind).data()));
+    QVERIFY(own > 0);
+    twice.insert(twice.lastIndexOf('{', own), entry);
+    const auto read = parseRig(twice.toStdString(), "rig.json");
+    QVERIFY(!read.has_value());
+    QVERIFY(read.error().code == ErrorCode::CorrectionTwice);
+    QCOMPARE(read.error().detail, std::string(toText(kind)));
+  }
 }
 
 void RigTest::theChainKeepsItsOrder() {

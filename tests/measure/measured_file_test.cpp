@@ -2,8 +2,10 @@
 #include "core/measure/measured_file.h"
 
 #include <QtTest>
+#include <cmath>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <span>
 
 #include "core/base/text_file.h"
 #include "core/geometry/units.h"
@@ -40,6 +42,7 @@ class MeasuredFileTest : public QObject {
   void aCarriedBallIsNotOnTheTable();
   void shotsAreInFileUnits();
   void whatWasNotObservedIsNull();
+  void aMoveOfTheCameraKeepsBothRigsAndNamesTheShotsMeanwhile();
   void placementsAreListed();
   void aFilmWithoutShotsHasEmptyLists();
   void whatIsNotKeptLeavesNothing();
@@ -201,6 +204,32 @@ void MeasuredFileTest::anUnwritableFolderIsNamed() {
   QVERIFY(!file.has_value());
   QCOMPARE(file.error().code, ErrorCode::FileNotWritable);
   QCOMPARE(file.error().subject, path);
+}
+
+void MeasuredFileTest::aMoveOfTheCameraKeepsBothRigsAndNamesTheShotsMeanwhile() {
+  const sample::Folder folder;
+  const std::string path = folder.file("measured.json");
+  auto file = MeasuredFile::make(path);
+  QVERIFY(file.has_value());
+  for (int number = 1; number <= 3; ++number) {
+    ShotReading shot;
+    shot.number = number;
+    shot.strike_s = 10.0 * number;
+    shot.rest_s = 10.0 * number + 6.0;
+    file->add(shot);
+  }
+  CameraMove move{1320, 22.0, 21.0, 23.5, 0.0042, sample::rig()};
+  move.rig.pose.translation_m.x() += 0.0042;
+  QVERIFY(file->keep({"evening.mp4", 3600, 59.983333, {1280, 720}}, sample::rig(), std::span(&move, 1)).has_value());
+  const json rig = json::parse(readTextFile(path).value()).at("rig");
+  QCOMPARE(rig.at("moves").size(), std::size_t{1});
+  const json& told = rig.at("moves").front();
+  QCOMPARE(told.at("image").get<long>(), 1320L);
+  QCOMPARE(told.at("since_s").get<double>(), 21.0);
+  QCOMPARE(told.at("settled_s").get<double>(), 23.5);
+  QVERIFY(std::abs(told.at("moved_mm").get<double>() - 4.2) < 1e-9);
+  QCOMPARE(told.at("shots").get<std::vector<int>>(), std::vector<int>{2});
+  QCOMPARE(told.at("rig").value("format", ""), std::string("ferrule-rig/1"));
 }
 
 FERRULE_TEST(MeasuredFileTest)

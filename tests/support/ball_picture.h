@@ -5,7 +5,7 @@
 #include <span>
 
 #include "core/camera/rig.h"
-#include "core/vision/silhouette.h"
+#include "core/camera/silhouette.h"
 
 namespace ferrule {
 

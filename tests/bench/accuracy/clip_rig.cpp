@@ -35,11 +35,11 @@ std::vector<std::string> stillsIn(const fs::path& folder) {
   return stills;
 }
 
-/// How far two rigs put the same picture points apart on the plane of the balls' centres.
-void printDifference(const Rig& rig, const Rig& truth, const MeasuredTable& measured) {
+}  // namespace
+
+RigDifference differenceOf(const Rig& rig, const Rig& truth, const MeasuredTable& measured) {
+  RigDifference difference;
   double sum = 0.0;
-  double most_m = 0.0;
-  int points = 0;
   const double height_m = measured.balls.radius_m();
   for (double x = -0.48; x <= 0.481; x += 0.12) {
     for (double y = -0.48; y <= 0.481; y += 0.12) {
@@ -49,16 +49,14 @@ void printDifference(const Rig& rig, const Rig& truth, const MeasuredTable& meas
       if (!back) continue;
       const double apart_m = distance(*back, place);
       sum += apart_m * apart_m;
-      most_m = std::max(most_m, apart_m);
-      ++points;
+      difference.max_m = std::max(difference.max_m, apart_m);
+      ++difference.points;
+      difference.places.emplace_back(place, *back);
     }
   }
-  std::fprintf(stderr, "  rig against truth over the table: rms %.2f mm, max %.2f mm (%d points); tags rms %.3f px\n",
-               millimetresFromMetres(std::sqrt(sum / std::max(points, 1))), millimetresFromMetres(most_m), points,
-               rig.poseRms_px);
+  difference.rms_m = std::sqrt(sum / std::max(difference.points, 1));
+  return difference;
 }
-
-}  // namespace
 
 Result<Lens> RigMaker::lensOf(const std::string& camera) {
   if (const auto known = lenses_.find(camera); known != lenses_.end()) return known->second;
@@ -77,6 +75,7 @@ Result<Lens> RigMaker::lensOf(const std::string& camera) {
     std::fprintf(stderr, "  lens of %s: rms %.3f px\n", camera.c_str(), calibration->lens.rms_px);
     lens = calibration->lens;
     lenses_[camera] = *lens;
+    uncertainties_[camera] = calibration->uncertainty;
     break;
   }
   return lens;
@@ -97,13 +96,19 @@ Result<Rig> RigMaker::make(const std::string& film, const Truth& truth, const Me
   if (!tags) return tl::unexpected(tags.error());
   RigEvidence evidence;
   evidence.lens = *lens;
+  evidence.lensUncertainty = uncertainties_[truth.camera];
   evidence.lensSource = "calibration/" + truth.camera;
   evidence.film = film;
   evidence.filmSize = source->info().size;
   evidence.filmRotation_deg = source->info().rotation_deg;
   evidence.tags = std::move(*tags);
   auto rig = calibrateRig(evidence, measured);
-  if (rig) printDifference(*rig, truth.rig, measured);
+  if (rig) {
+    const RigDifference difference = differenceOf(*rig, truth.rig, measured);
+    std::fprintf(stderr, "  rig against truth over the table: rms %.2f mm, max %.2f mm (%d points); tags rms %.3f px\n",
+                 millimetresFromMetres(difference.rms_m), millimetresFromMetres(difference.max_m), difference.points,
+                 rig->poseRms_px);
+  }
   return rig;
 }
 

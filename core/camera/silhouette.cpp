@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/vision/silhouette.h"
+#include "core/camera/silhouette.h"
 
 #include <Eigen/Dense>
 

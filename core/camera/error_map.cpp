@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/camera/error_map.h"
+
+#include <Eigen/Dense>
+#include <algorithm>
+#include <cmath>
+
+#include "core/base/word_list.h"
+#include "core/camera/evidence_fit.h"
+#include "core/camera/pose_fit.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr WordList<6> kTexts{"pose", "lens", "tag height", "finder", "ball height", "rolling shutter"};
+constexpr int kComponents = 6;
+
+/// The 95 % point of chi-square with two degrees of freedom. Source: JCGM 102:2011, 6.5.2 (its square root is 2.45).
+constexpr double kChiSquare95 = 5.991464547107979;
+
+/// What a rig sees of the tags, or of the noses of a table without tags, so that another lens or table can be fitted to
+/// it.
+CheckEvidence seenBy(const Rig& rig, const MeasuredTable& measured) {
+  CheckEvidence evidence;
+  evidence.filmSize = rig.lens.size;
+  for (const RailTag& tag : measured.tags) {
+    AveragedTag seen;
+    seen.tag.id = tag.id;
+    bool whole = true;
+    for (std::size_t i = 0; i < 4; ++i) {
+      const auto pixel = imageFromTable(rig, tag.corners[i]);
+      whole = whole && pixel.has_value();
+      if (pixel) seen.tag.corners[i] = *pixel;
+    }
+    if (whole) evidence.tags.push_back(seen);
+  }
+  if (!evidence.tags.empty()) return evidence;
+  constexpr int kPlaces = 12;
+  for (const Cushion& cushion : cushions(measured.table)) {
+    LineTrace trace;
+    trace.cushion = cushion.name;
+    trace.u_px = 0.1;
+    for (int i = 0; i < kPlaces; ++i) {
+      const TablePoint p = cushion.nose.start + ((i + 0.5) / kPlaces) * (cushion.nose.end - cushion.nose.start);
+      const auto pixel = imageFromTable(rig, {p.x, p.y, measured.table.noseHeight_m});
+      if (pixel) trace.places.push_back(*pixel);
+    }
+    evidence.lines.push_back(std::move(trace));
+  }
+  return evidence;
+}
+
+/// The pose that another lens or table file gives from the same pictures.
+CameraFromTable refitted(const CheckEvidence& seen, const Rig& start, const MeasuredTable& measured) {
+  const EvidenceFit fit(seen, measured);
+  const auto residuals = [&](const Eigen::VectorXd& x) {
+    return fit.residuals({start.lens, movedPose(start.pose, x), measured, 0.0});
+  };
+  const LeastSquares solved = leastSquares(residuals, Eigen::VectorXd::Zero(6));
+  return movedPose(start.pose, solved.parameters);
+}
+
+/// The principal axes of a covariance, each as long as its standard deviation.
+std::vector<Eigen::VectorXd> axesOf(const Eigen::MatrixXd& covariance) {
+  std::vector<Eigen::VectorXd> axes;
+  if (covariance.size() == 0) return axes;
+  // Pixels and coefficients differ by many orders of size: scaled, none is lost in the digits.
+  const Eigen::VectorXd u = covariance.diagonal().cwiseMax(0.0).cwiseSqrt();
+  const Eigen::VectorXd scale = (u.array() > 0.0).select(u.array().inverse(), 0.0);
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(scale.asDiagonal() * covariance * scale.asDiagonal());
+  for (Eigen::Index i = 0; i < covariance.rows(); ++i) {
+    const double variance = solver.eigenvalues()[i];
+    if (!(variance > 0.0)) continue;
+    axes.push_back(u.cwiseProduct(solver.eigenvectors().col(i)) * std::sqrt(variance));
+  }
+  return axes;
+}
+
+Eigen::Matrix2d squareOf(TableVector v) {
+  Eigen::Matrix2d result;
+  result << v.x * v.x, v.x * v.y, v.x * v.y, v.y * v.y;
+  return result;
+}
+
+}  // namespace
+
+std::string_view toText(ErrorComponent component) {
+  return wordOf(kTexts, component);
+}
+
+double BudgetLine::u_m() const {
+  return std::hypot(uX_m, uY_m);
+}
+
+double ErrorAt::u_m() const {
+  return std::sqrt(covariance.trace());
+}
+
+double ErrorAt::reach95_m() const {
+  const Eigen::SelfAdjointEigenSolver<Eigen::Matrix2d> solver(covariance);
+  return std::sqrt(kChiSquare95 * std::max(0.0, solver.eigenvalues()[1]));
+}
+
+bool ErrorAt::holds95(TablePoint point) const {
+  const Eigen::Vector2d off(point.x - place.x, point.y - place.y);
+  return off.dot(covariance.inverse() * off) <= kChiSquare95;
+}
+
+ErrorMap::ErrorMap(const Rig& rig, const MeasuredTable& measured, const ErrorSources& sources)
+    : rig_(rig), radius_m_(measured.balls.radius_m()), sources_(sources) {
+  for (const Eigen::VectorXd& axis : axesOf(rig.poseCovariance)) {
+    Rig moved = rig;
+    moved.pose = movedPose(rig.pose, axis);
+    causes_.push_back({ErrorComponent::Pose, std::move(moved)});
+  }
+  const CheckEvidence seen = seenBy(rig, measured);
+  for (const Eigen::VectorXd& axis : axesOf(rig.lensUncertainty.matrix())) {
+    Rig other = rig;
+    other.lens = changedLens(rig.lens, axis);
+    other.pose = refitted(seen, other, measured);
+    causes_.push_back({ErrorComponent::Lens, std::move(other)});
+  }
+  if (!measured.tags.empty()) {
+    MeasuredTable raised = measured;
+    for (RailTag& tag : raised.tags) {
+      for (TablePoint3& corner : tag.corners)
+        corner.z += sources.tagHeight_m;
+    }
+    Rig other = rig;
+    other.pose = refitted(seen, rig, raised);
+    causes_.push_back({ErrorComponent::TagHeight, std::move(other)});
+  }
+}
+
+std::optional<std::vector<ErrorEffect>> ErrorMap::effectsAt(TablePoint place) const {
+  const auto pixel = imageFromTable(rig_, {place.x, place.y, radius_m_});
+  if (!pixel) return std::nullopt;
+  std::vector<ErrorEffect> effects;
+  const auto add = [&](ErrorComponent component, std::optional<TablePoint> moved, bool shared) {
+    if (!moved) return false;
+    effects.push_back({component, *moved - place, shared});
+    return true;
+  };
+  for (const Cause& cause : causes_) {
+    if (!add(cause.component, tableFromImage(cause.rig, *pixel, radius_m_), true)) return std::nullopt;
+  }
+  const double u_px = sources_.finder_px;
+  for (const ImageVector& off : {ImageVector{u_px, 0.0}, ImageVector{0.0, u_px}}) {
+    if (!add(ErrorComponent::Finder, tableFromImage(rig_, *pixel + off, radius_m_), false)) return std::nullopt;
+  }
+  if (!add(ErrorComponent::BallHeight, tableFromImage(rig_, *pixel, radius_m_ + sources_.ballHeight_m), false)) {
+    return std::nullopt;
+  }
+  // Image times are those of the middle row; the readout is between none and the longest.
+  const double rows = std::max(1, rig_.lens.size.height - 1);
+  const double late_s = sources_.readout_s * std::abs(pixel->y / rows - 0.5) / std::sqrt(3.0);
+  const double travelled_m = sources_.speed_mps * late_s / std::sqrt(2.0);  // any direction
+  for (const TableVector& way : {TableVector{travelled_m, 0.0}, TableVector{0.0, travelled_m}}) {
+    add(ErrorComponent::RollingShutter, place + way, false);
+  }
+  return effects;
+}
+
+std::optional<ErrorAt> ErrorMap::at(TablePoint place) const {
+  const auto effects = effectsAt(place);
+  if (!effects) return std::nullopt;
+  ErrorAt result;
+  result.place = place;
+  for (int component = 0; component < kComponents; ++component) {
+    Eigen::Matrix2d sum = Eigen::Matrix2d::Zero();
+    for (const ErrorEffect& effect : *effects) {
+      if (static_cast<int>(effect.component) == component) sum += squareOf(effect.shift);
+    }
+    result.covariance += sum;
+    result.budget.push_back({static_cast<ErrorComponent>(component), std::sqrt(sum(0, 0)), std::sqrt(sum(1, 1))});
+  }
+  return result;
+}
+
+}  // namespace ferrule

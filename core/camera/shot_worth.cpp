@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/camera/shot_worth.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "core/geometry/units.h"
+
+namespace ferrule {
+
+namespace {
+
+/// Where a strike sends the object ball, and what was wanted. Nothing when it misses the ball.
+struct Sent {
+  double cut_rad = 0.0;
+  double lineError_rad = 0.0;
+};
+
+/// aim_rad: the cue ball's way.
+std::optional<Sent> sent(TablePoint cueBall, TablePoint objectBall, double aim_rad, TablePoint target,
+                         double radius_m) {
+  const TableVector aim{std::cos(aim_rad), std::sin(aim_rad)};
+  const TableVector toBall = objectBall - cueBall;
+  const double beside_m = cross(aim, toBall);
+  const double along_m = dot(aim, toBall);
+  const double apart_m = 2.0 * radius_m;
+  if (!(along_m > 0.0) || !(std::abs(beside_m) < apart_m)) return std::nullopt;
+  const TablePoint contact = cueBall + (along_m - std::sqrt(apart_m * apart_m - beside_m * beside_m)) * aim;
+  const double way_rad = direction(objectBall - contact);
+  return Sent{wrapAngle(way_rad - aim_rad), wrapAngle(way_rad - direction(target - objectBall))};
+}
+
+}  // namespace
+
+std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, TablePoint objectBall,
+                                   const Pocket& pocket) {
+  const double radius_m = map.radius_m();
+  const TableVector toPocket = unit(pocket.mouth - objectBall);
+  const TablePoint ghost = objectBall - 2.0 * radius_m * toPocket;
+  if (!(dot(ghost - cueBall, toPocket) > 0.0)) return std::nullopt;
+  const double aim_rad = direction(ghost - cueBall);
+  const auto meant = sent(cueBall, objectBall, aim_rad, pocket.mouth, radius_m);
+  const auto cueEffects = map.effectsAt(cueBall);
+  const auto objectEffects = map.effectsAt(objectBall);
+  if (!meant || !cueEffects || !objectEffects) return std::nullopt;
+
+  ShotWorth worth;
+  worth.cut_rad = std::abs(meant->cut_rad);
+  double cutVariance = 0.0;
+  double lineVariance = 0.0;
+  std::array<double, 6> byComponent{};
+  const auto take = [&](ErrorComponent component, TableVector cueShift, TableVector objectShift) {
+    // Differences to both sides, so that a straight shot's sensitivity is right too.
+    const auto more = sent(cueBall + cueShift, objectBall + objectShift, aim_rad, pocket.mouth, radius_m);
+    const auto less = sent(cueBall - cueShift, objectBall - objectShift, aim_rad, pocket.mouth, radius_m);
+    if (!more || !less) return false;
+    const double cut = 0.5 * (more->cut_rad - less->cut_rad);
+    const double line = 0.5 * (more->lineError_rad - less->lineError_rad);
+    cutVariance += cut * cut;
+    lineVariance += line * line;
+    byComponent.at(static_cast<std::size_t>(component)) += line * line;
+    return true;
+  };
+  for (std::size_t i = 0; i < cueEffects->size(); ++i) {
+    const ErrorEffect& atCue = (*cueEffects)[i];
+    const ErrorEffect& atObject = (*objectEffects)[i];
+    const bool hits = atCue.shared
+                          ? take(atCue.component, atCue.shift, atObject.shift)
+                          : take(atCue.component, atCue.shift, {}) && take(atCue.component, {}, atObject.shift);
+    if (!hits) return std::nullopt;
+  }
+  worth.cutU_rad = std::sqrt(cutVariance);
+  worth.lineU_rad = std::sqrt(lineVariance);
+  const double distance_m = distance(pocket.mouth, objectBall);
+  worth.atPocketU_m = worth.lineU_rad * distance_m;
+  // Seen from the ball the mouth is as wide as its line is square to the way.
+  const double open_m = pocket.mouth_m * std::abs(dot(toPocket, pocket.inward));
+  worth.room_m = std::max(0.0, 0.5 * open_m - radius_m);
+  worth.chance = worth.atPocketU_m > 0.0 ? std::erf(worth.room_m / (std::numbers::sqrt2 * worth.atPocketU_m)) : 1.0;
+  for (std::size_t i = 0; i < byComponent.size(); ++i) {
+    if (byComponent[i] > 0.0) {
+      worth.shares.emplace_back(static_cast<ErrorComponent>(i), byComponent[i] / lineVariance);
+    }
+  }
+  std::ranges::stable_sort(worth.shares, std::ranges::greater{}, &std::pair<ErrorComponent, double>::second);
+  return worth;
+}
+
+}  // namespace ferrule
