@@ -121,6 +121,10 @@ QString ErrorSentence::coverageOneSided() const {
 }
 
 QString ErrorSentence::lensNotUsable() const {
+  if (detail_ == QLatin1String("cushions")) {
+    return tr("The cushions in %1 fit no camera over this table; check the table's size in the table file.")
+        .arg(subject_);
+  }
   if (detail_ == QLatin1String("no-fit")) {
     return tr("No lens explains the stills of %1; check the board's counts and take stills with the board tilted.")
         .arg(subject_);

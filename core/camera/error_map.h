@@ -26,7 +26,7 @@ enum class ErrorComponent {
 
 /// Standard uncertainties that neither the rig nor the table file holds.
 struct ErrorSources {
-  double finder_px = 0.10;  ///< of an outline's centre, each axis
+  double finder_px = 0.15;  ///< of an outline's centre, each axis; larger where a ball has the cloth's colour
   /// A rail read with a rule to half a millimetre, and tags that do not lie quite flat. Common practice, no source.
   double tagHeight_m = 0.0005;
   /// Balls are made to 0.127 mm of diameter, half-width, rectangular (world equipment specification, balls); beds are

@@ -119,7 +119,7 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
       hypothesis.starts.push_back({lens, *pose, measured, 0.0});
     }
   }
-  if (hypothesis.starts.empty()) return failure(ErrorCode::LensNotUsable, evidence.film, "no-fit");
+  if (hypothesis.starts.empty()) return failure(ErrorCode::LensNotUsable, evidence.film, "cushions");
   CheckEvidence seen;
   seen.filmSize = evidence.filmSize;
   seen.lines = lines;
@@ -129,7 +129,7 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
   const double misfit = std::sqrt(best.sumOfSquares / freedom);
   const Lens& lens = best.setting.lens;
   if (best.covariance.size() == 0 || !(misfit < kMostMisfit) || (wanted && !coversItsPicture(lens))) {
-    return failure(ErrorCode::LensNotUsable, evidence.film, "no-fit");
+    return failure(ErrorCode::LensNotUsable, evidence.film, "cushions");
   }
 
   const double widening = std::max(1.0, misfit * misfit);

@@ -62,7 +62,7 @@ QString said(const Result<FilmCheck>& film) {
 
 cv::Mat shifted(const cv::Mat& picture, double x, double y) {
   cv::Mat result;
-  cv::warpAffine(picture, result, (cv::Mat_<double>(2, 3) << 1, 0, x, 0, 1, y), picture.size(), cv::INTER_CUBIC,
+  cv::warpAffine(picture, result, cv::Mat(cv::Mat_<double>(2, 3) << 1, 0, x, 0, 1, y), picture.size(), cv::INTER_CUBIC,
                  cv::BORDER_REPLICATE);
   return result;
 }
