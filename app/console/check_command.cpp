@@ -126,6 +126,14 @@ int run(const Call& call) {
   const ErrorMap map(*rig, *measured);
   const Table& table = measured->table;
   if (!call.map.empty() || !call.shot.empty()) {
+    if (film->check.verdict != RigFault::None) {
+      printNote(QStringLiteral("The map is that of a rig that fits; cure the fault before trusting it."));
+    }
+    if (rig->lensUncertainty.parameters() == 0) {
+      printNote(QStringLiteral("%1 does not hold how well its lens is known, so that the map leaves the lens out; calibrate "
+                               "the lens again and make the rig with it.")
+                    .arg(QString::fromStdString(call.names.rig)));
+    }
     printErrorAt(map, {0.0, 0.0});
     printErrorAt(map, {0.45 * table.length_m, 0.45 * table.width_m});
   }

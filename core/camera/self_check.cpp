@@ -30,7 +30,7 @@ constexpr double kLeastTagHeight_m = 0.004;
 constexpr double kLeastTagPlace_m = 0.003;
 constexpr double kLeastTableSize_m = 0.004;
 /// Residuals of so many standard deviations are no noise: then no hypothesis that was tried is right.
-constexpr double kUnexplained = 4.0;
+constexpr double kUnexplained = 3.0;
 /// Swapped and turned tags are tried where a moved camera leaves the tags so far off: their corners lie 80 mm apart.
 constexpr double kGross = 8.0;
 
@@ -214,7 +214,13 @@ SelfCheck checkRig(const Rig& rig, const MeasuredTable& measured, const CheckEvi
       addCost(trial, rig, each.rig, measured.table, height_m);
       if (each.fault == RigFault::None || !matters(each, trial.costMax_m)) check.confidence += each.probability;
     }
-    if (best.fault == RigFault::None) check.costRms_m = check.costMax_m = 0.0;
+    check.confidence = std::min(1.0, check.confidence);
+    if (best.fault == RigFault::None) {
+      check.costRms_m = check.costMax_m = 0.0;
+      check.costliest = {};
+    }
+    const auto asItIs = std::ranges::find(check.explanations, RigFault::None, &Explanation::fault);
+    if (asItIs->misfit > kUnexplained) check.verdict = RigFault::Unexplained;
   } else {
     check.verdict = best.misfit > kUnexplained ? RigFault::Unexplained : best.fault;
     check.tags = best.tags;

@@ -94,7 +94,7 @@ QString said(const SelfCheck& check) {
 
 void SelfCheckTest::soundRigsFit() {
   const MeasuredTable measured = taggedTable();
-  for (unsigned seed = 1; seed <= 20; ++seed) {
+  for (unsigned seed = 1; seed <= 8; ++seed) {
     Random random(100 + seed);
     Rig truth = invented9ftRig();
     truth.pose =

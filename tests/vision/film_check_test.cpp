@@ -61,9 +61,9 @@ QString said(const Result<FilmCheck>& film) {
 #define COMPARE_VERDICT(film, fault) QVERIFY2((film) && (film)->check.verdict == (fault), qPrintable(said(film)))
 
 cv::Mat shifted(const cv::Mat& picture, double x, double y) {
+  const cv::Mat by = (cv::Mat_<double>(2, 3) << 1, 0, x, 0, 1, y);
   cv::Mat result;
-  cv::warpAffine(picture, result, cv::Mat(cv::Mat_<double>(2, 3) << 1, 0, x, 0, 1, y), picture.size(), cv::INTER_CUBIC,
-                 cv::BORDER_REPLICATE);
+  cv::warpAffine(picture, result, by, picture.size(), cv::INTER_CUBIC, cv::BORDER_REPLICATE);
   return result;
 }
 

@@ -65,9 +65,9 @@ std::vector<CameraMove> TagWatchTest::watched(const std::function<cv::Mat(double
 }
 
 cv::Mat TagWatchTest::shifted(Shift shift) const {
+  const cv::Mat by = (cv::Mat_<double>(2, 3) << 1, 0, shift.x_px, 0, 1, shift.y_px);
   cv::Mat result;
-  cv::warpAffine(picture_, result, cv::Mat(cv::Mat_<double>(2, 3) << 1, 0, shift.x_px, 0, 1, shift.y_px),
-                 picture_.size(), cv::INTER_CUBIC, cv::BORDER_REPLICATE);
+  cv::warpAffine(picture_, result, by, picture_.size(), cv::INTER_CUBIC, cv::BORDER_REPLICATE);
   return result;
 }
 
