@@ -24,6 +24,9 @@ namespace ferrule {
 
 namespace {
 
+/// Less is written as 0.0 mm and says nothing.
+constexpr double kShown_m = 0.0001;
+
 struct Call {
   CheckNames names;
   std::string output;
@@ -101,7 +104,7 @@ void printCheck(const Call& call, const FilmCheck& film) {
   printResult(QStringLiteral("verdict: %1 (confidence %2 %)")
                   .arg(word(toText(check.verdict)))
                   .arg(100.0 * check.confidence, 0, 'f', 0));
-  if (check.verdict != RigFault::None && check.costMax_m > 0.0) {
+  if (check.verdict != RigFault::None && check.costMax_m >= kShown_m) {
     printResult(QStringLiteral("cost: a ball's place is off by %1 mm rms, %2 mm at most, at x %3 y %4 mm")
                     .arg(mm(check.costRms_m), mm(check.costMax_m), mm(check.costliest.x), mm(check.costliest.y)));
   }
@@ -130,9 +133,10 @@ int run(const Call& call) {
       printNote(QStringLiteral("The map is that of a rig that fits; cure the fault before trusting it."));
     }
     if (rig->lensUncertainty.parameters() == 0) {
-      printNote(QStringLiteral("%1 does not hold how well its lens is known, so that the map leaves the lens out; calibrate "
-                               "the lens again and make the rig with it.")
-                    .arg(QString::fromStdString(call.names.rig)));
+      printNote(
+          QStringLiteral("%1 does not hold how well its lens is known, so that the map leaves the lens out; calibrate "
+                         "the lens again and make the rig with it.")
+              .arg(QString::fromStdString(call.names.rig)));
     }
     printErrorAt(map, {0.0, 0.0});
     printErrorAt(map, {0.45 * table.length_m, 0.45 * table.width_m});

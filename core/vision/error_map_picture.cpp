@@ -17,7 +17,7 @@ namespace ferrule {
 namespace {
 
 constexpr int kTableWidth_px = 1080;
-constexpr int kMargin_px = 60;
+constexpr int kMargin_px = 72;
 constexpr int kBudget_px = 210;
 constexpr int kScaleWidth_px = 24;
 constexpr int kScaleRoom_px = 110;
@@ -141,7 +141,7 @@ cv::Mat errorMapPicture(const ErrorMap& map, const Table& table) {
     }
   }
   write(picture, "A ball lies within so many mm of where it is said to be (95 %). Head to the left.",
-        {kMargin_px, kMargin_px - 20}, 0.6);
+        {kMargin_px, kMargin_px - 48}, 0.6);
   const cv::Rect scale(bed.x + bed.width + 40, bed.y, kScaleWidth_px, bed.height);
   cv::Mat ramp(scale.height, 1, CV_8U);
   for (int row = 0; row < scale.height; ++row)
@@ -157,7 +157,7 @@ cv::Mat errorMapPicture(const ErrorMap& map, const Table& table) {
     cv::line(picture, {scale.x + scale.width, y}, {scale.x + scale.width + 5, y}, kInk);
     write(picture, number(top_mm * tick / kTicks, 2) + " mm", {scale.x + scale.width + 9, y + 5}, 0.45);
   }
-  const int below = bed.y + bed.height + 40;
+  const int below = bed.y + bed.height + 56;
   drawBudget(picture, map, {0.0, 0.0}, "At the middle", {kMargin_px, below});
   drawBudget(picture, map, grid.worst, "At the worst place", {kMargin_px + kTableWidth_px / 2, below});
   return picture;
