@@ -8,11 +8,12 @@ namespace ferrule {
 
 /// Why a measure gives no number.
 enum class ShortageKind {
-  Shots,     ///< too few usable shots: have, need
-  Sessions,  ///< too few usable sessions: have, need
-  NoPlan,    ///< nobody said beforehand what the shot was to do, and no set-up was repeated often enough
-  NoTimes,   ///< the films have no clock
-  NoValues,  ///< what it rests on was never recorded (a ruling, a suggestion)
+  Shots,      ///< too few usable shots: have, need
+  Sessions,   ///< too few usable sessions: have, need
+  NoPlan,     ///< nobody said beforehand what the shot was to do
+  NoRepeats,  ///< nor was any set-up repeated often enough to stand in for that
+  NoTimes,    ///< the films have no clock
+  NoValues,   ///< what it rests on was never recorded (a ruling, a suggestion)
 };
 
 struct Shortage {

@@ -24,7 +24,7 @@ ErrorMeasure measureOf(const std::vector<Observation>& meant, const std::functio
   if (own.empty()) {
     ErrorMeasure none;
     none.bias = shortOf(ShortageKind::NoPlan);
-    none.spread = shortOf(ShortageKind::NoPlan);
+    none.spread = shortOf(ShortageKind::NoRepeats);
     return none;
   }
   ErrorMeasure measure = errorMeasure(own, resampling);

@@ -36,7 +36,7 @@ struct AimMeasure {
 };
 [[nodiscard]] AimMeasure aimMeasure(const PlayerHistory& history, const Resampling& resampling);
 
-/// Against the meant values where there are enough, else from repeated set-ups, else NoPlan.
+/// Against the meant values where there are enough, else from repeated set-ups, else NoRepeats.
 struct StrikeMeasures {
   ErrorMeasure speed;     ///< share of the speed
   ErrorMeasure side;      ///< ball radii

@@ -25,7 +25,7 @@ class Search {
       : history_(history), difficulty_(difficulty), resampling_(resampling) {}
 
   [[nodiscard]] Finding spreadTrend(FindingKind kind, const ErrorMeasure& measure) const {
-    if (!measure.spread && measure.spread.error().kind == ShortageKind::NoPlan)
+    if (!measure.spread && measure.spread.error().kind == ShortageKind::NoRepeats)
       return none(kind, measure.spread.error());
     std::vector<SeriesPoint> points;
     int shots = 0;
@@ -251,6 +251,26 @@ std::vector<Observation> awayFromMean(std::vector<Observation> values) {
   return values;
 }
 
+/// A pull to one side is there only where it shows on cuts to both sides: else one side's habit would be taken for it.
+/// Both must be beyond chance, so the larger chance counts. Source: Berger 1982, Technometrics 24, 295
+/// (intersection-union tests).
+void bindSide(std::vector<Finding>& all) {
+  const Finding left = findingOf(all, FindingKind::LeftCutSide);
+  const Finding right = findingOf(all, FindingKind::RightCutSide);
+  Finding& side = *std::ranges::find(all, FindingKind::AimSide, &Finding::kind);
+  if (side.shortage) return;
+  if (left.shortage || right.shortage) {
+    const Shortage shortage = left.shortage ? *left.shortage : *right.shortage;
+    side = Finding{};
+    side.kind = FindingKind::AimSide;
+    side.shortage = shortage;
+    return;
+  }
+  // Thin is to the right of a ball that is sent to the left, and to the left of one that is sent to the right.
+  const bool agree = -left.to * right.to > 0.0;
+  side.chance = agree ? std::max({side.chance, left.chance, right.chance}) : 1.0;
+}
+
 std::vector<Observation> thinErrors(const PlayerHistory& history, CutSide side) {
   return observed(history, [side](const PlayedShot& shot, const PlayedTable& table) {
     return shot.cutSide == side ? thinError_rad(shot, table) : std::nullopt;
@@ -272,6 +292,7 @@ std::vector<Finding> findings(const PlayerHistory& history, const std::optional<
                            search.habit(FindingKind::AimSide, aims),
                            search.habit(FindingKind::LeftCutSide, thinErrors(history, CutSide::Left)),
                            search.habit(FindingKind::RightCutSide, thinErrors(history, CutSide::Right))};
+  bindSide(all);
   std::vector<double> chances;
   for (const Finding& finding : all) {
     if (!finding.shortage) chances.push_back(finding.chance);
@@ -280,6 +301,12 @@ std::vector<Finding> findings(const PlayerHistory& history, const std::optional<
   std::size_t next = 0;
   for (Finding& finding : all) {
     if (!finding.shortage) finding.stands = stands[next++];
+  }
+  // One fact is said once.
+  if (findingOf(all, FindingKind::AimSide).stands) {
+    for (Finding& finding : all) {
+      if (finding.kind == FindingKind::LeftCutSide || finding.kind == FindingKind::RightCutSide) finding.stands = false;
+    }
   }
   return all;
 }

@@ -21,7 +21,8 @@ enum class FindingKind {
   LateAim,       ///< the aim's spread after kLate_min of a session against before, rad
   LateMakes,     ///< pots made after kLate_min against before, allowing for difficulty, share
   MatchMakes,    ///< pots made in matches against practice, allowing for difficulty, share
-  AimSide,       ///< mean of the aim's error, rad, + to the left; from: 0
+  AimSide,       ///< mean of the aim's error, rad, + to the left; from: 0. Only where cuts to both sides show it; the
+                 ///< two kinds below then do not stand beside it
   LeftCutSide,   ///< mean on balls cut to the left, rad, + thin; from: 0
   RightCutSide,  ///< mean on balls cut to the right, rad, + thin; from: 0
 };

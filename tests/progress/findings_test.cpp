@@ -48,6 +48,7 @@ class FindingsTest : public QObject {
   void noiseIsNotTakenForAFinding();
   void thickCutsToTheLeftAreFoundAndWorkedOn();
   void aSteadierAimIsFound();
+  void aPullToOneSideIsFoundOnceAndNotForOneSidesHabit();
   void falseAlarmsAreRare();
   void workIsThreeItemsAtMostWithItsEvidence();
   void theSameHistoryGivesTheSameDigits();
@@ -110,6 +111,20 @@ void FindingsTest::aSteadierAimIsFound() {
   QVERIFY(aim.to < aim.from);
   QVERIFY(findingOf(report.findings, FindingKind::MakeTrend).to >
           findingOf(report.findings, FindingKind::MakeTrend).from);
+}
+
+void FindingsTest::aPullToOneSideIsFoundOnceAndNotForOneSidesHabit() {
+  invented::Plan plan;
+  plan.matchShots = 0;
+  const PlayerHistory pulled = invented::history(invented::Habits{.name = "Pulled", .aimMean_rad = 0.0018}, plan);
+  const ProgressReport report = progressReport(pulled, {2'000'000'000'000, {}});
+  const Finding& side = findingOf(report.findings, FindingKind::AimSide);
+  QVERIFY2(side.stands, qPrintable(QString::number(side.chance)));
+  QVERIFY(side.to > 0.0009);
+  QVERIFY(!findingOf(report.findings, FindingKind::LeftCutSide).stands);
+  QVERIFY(!findingOf(report.findings, FindingKind::RightCutSide).stands);
+  // Thick cuts to the left alone pull the mean as well.
+  QVERIFY(!findingOf(squadReports()[ThickLeft].findings, FindingKind::AimSide).stands);
 }
 
 void FindingsTest::falseAlarmsAreRare() {
