@@ -2,6 +2,7 @@
 #include <QDateTime>
 #include <array>
 
+#include "core/base/csv.h"
 #include "core/geometry/units.h"
 #include "core/record/export_writers.h"
 #include "core/table/shot_text.h"
@@ -82,16 +83,6 @@ std::string yesOrNo(bool truth) {
 
 std::string utcText(UtcMilliseconds time) {
   return QDateTime::fromMSecsSinceEpoch(time, Qt::UTC).toString(Qt::ISODateWithMs).toStdString();
-}
-
-std::string csvField(const std::string& value) {
-  if (value.find_first_of(",\"\r\n") == std::string::npos) return value;
-  std::string quoted = "\"";
-  for (const char letter : value) {
-    if (letter == '"') quoted += '"';
-    quoted += letter;
-  }
-  return quoted + '"';
 }
 
 std::string csvHeader() {

@@ -19,8 +19,6 @@ struct ExportedFrame {
 /// 2026-10-25T00:59:00.000Z
 [[nodiscard]] std::string utcText(UtcMilliseconds time);
 
-/// One field by RFC 4180: quoted when it holds a comma, a quote or a line's end.
-[[nodiscard]] std::string csvField(const std::string& value);
 /// The header row, ending in CRLF.
 [[nodiscard]] std::string csvHeader();
 /// One shot's row, ending in CRLF.

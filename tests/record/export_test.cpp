@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
+#include "core/base/csv.h"
 #include "core/base/text_file.h"
 #include "core/record/export_writers.h"
 #include "tests/record/sample.h"

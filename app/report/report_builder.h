@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "app/report/report.h"
+#include "core/progress/progress_report.h"
+
+namespace ferrule {
+
+struct ReportSettings {
+  QLocale locale;
+  std::optional<std::int64_t> from_ms;   ///< of the period as it was asked for, UTC
+  std::optional<std::int64_t> until_ms;  ///< no longer in it
+  QString coachNote;                     ///< empty: lines to write on
+  std::int64_t now_ms = 0;               ///< UTC: the day of the report
+};
+
+/// The report of one player: a page in plain words, then charts and what they rest on. Where there is nothing to show
+/// there is a sentence that says why, never an empty chart.
+[[nodiscard]] Report buildReport(const ProgressReport& progress, const ReportSettings& settings);
+
+}  // namespace ferrule

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report/report_first_page.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace ferrule {
+
+namespace {
+
+constexpr std::int64_t kDay_ms = 24LL * 3600LL * 1000LL;
+/// A report says little when so much had to be put right by hand.
+constexpr double kMuchCorrected = 0.25;
+
+class FirstPage {
+  Q_DECLARE_TR_FUNCTIONS(FirstPage)
+
+ public:
+  FirstPage(const ProgressReport& progress, const ReportSettings& settings, const ReportWords& words)
+      : progress_(progress), settings_(settings), words_(words) {}
+
+  ReportPage page() {
+    add(TextKind::Title, QString::fromStdString(progress_.history.player));
+    add(TextKind::Subtitle, heading());
+    if (progress_.quality.shots == 0) {
+      add(TextKind::Paragraph, tr("There is no shot of this player in this period, so there is nothing to report. "
+                                  "Choose another period, or measure a film first."));
+      note();
+      return std::move(page_);
+    }
+    add(TextKind::Heading, tr("In short"));
+    add(TextKind::Paragraph, pots());
+    add(TextKind::Paragraph, change());
+    add(TextKind::Paragraph, first());
+    whatStands();
+    work();
+    certainty();
+    note();
+    return std::move(page_);
+  }
+
+ private:
+  void add(TextKind kind, const QString& text) { page_.blocks.push_back(ReportText{kind, text}); }
+
+  [[nodiscard]] QString period() const {
+    const auto& sessions = progress_.history.sessions;
+    if (!sessions.empty()) {
+      const QString from = words_.date(sessions.front().started_ms);
+      const QString to = words_.date(sessions.back().started_ms);
+      return from == to ? from : tr("%1 to %2").arg(from, to);
+    }
+    if (settings_.from_ms && settings_.until_ms)
+      return tr("%1 to %2").arg(words_.date(*settings_.from_ms), words_.date(*settings_.until_ms - 1));
+    if (settings_.from_ms) return tr("from %1").arg(words_.date(*settings_.from_ms));
+    if (settings_.until_ms) return tr("until %1").arg(words_.date(*settings_.until_ms - 1));
+    return tr("the whole record");
+  }
+
+  [[nodiscard]] QString heading() const {
+    const DataQuality& quality = progress_.quality;
+    QStringList parts{tr("Progress report"), period()};
+    if (quality.shots > 0) {
+      parts << words_.sessions(quality.sessions) << words_.shots(quality.shots);
+      if (quality.hours >= 0.1) parts << tr("%1 hours").arg(words_.numbers().fixed(quality.hours, 1));
+    }
+    return parts.join(QStringLiteral(" \u00b7 "));
+  }
+
+  [[nodiscard]] QString pots() const {
+    const Answer<Estimate>& share = progress_.mainMakes().share;
+    if (!share) {
+      return tr("How many balls go in cannot be said yet (%1).").arg(words_.shortage(share.error()));
+    }
+    const auto hundred = [this](double value) { return words_.numbers().fixed(100.0 * value, 0); };
+    return tr("Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true "
+              "number lies between %2 and %3.")
+        .arg(hundred(share->value), hundred(share->interval.least), hundred(share->interval.most));
+  }
+
+  static bool isTrend(const Finding& finding) {
+    return finding.kind == FindingKind::AimTrend || finding.kind == FindingKind::SpeedTrend ||
+           finding.kind == FindingKind::MakeTrend;
+  }
+
+  [[nodiscard]] QString change() const {
+    for (const Finding& finding : progress_.findings) {
+      if (finding.stands && isTrend(finding)) return words_.sentence(finding);
+    }
+    const bool looked = std::ranges::any_of(
+        progress_.findings, [](const Finding& finding) { return isTrend(finding) && !finding.shortage; });
+    if (!looked) {
+      return tr("Whether anything changed cannot be said yet: that takes at least %1 with enough shots.")
+          .arg(words_.sessions(kFewestForTrend));
+    }
+    return tr(
+        "Over these weeks nothing changed by more than luck alone would bring about. That is usual for so short a "
+        "time and no verdict on the practice.");
+  }
+
+  [[nodiscard]] QString first() const {
+    if (progress_.work.empty()) {
+      return tr("There is not yet enough to say what to work on first; every further session helps.");
+    }
+    return tr("To work on first: %1. The drill is \u201c%2\u201d.")
+        .arg(words_.name(progress_.work.front().kind), words_.name(progress_.work.front().drill));
+  }
+
+  void whatStands() {
+    QStringList looked;
+    QStringList missing;
+    QStringList stand;
+    for (const Finding& finding : progress_.findings) {
+      if (finding.shortage) {
+        missing << words_.name(finding.kind);
+      } else if (finding.stands) {
+        stand << words_.sentence(finding);
+      } else {
+        looked << words_.name(finding.kind);
+      }
+    }
+    add(TextKind::Heading, tr("What we can be sure of"));
+    for (const QString& sentence : stand)
+      add(TextKind::Item, sentence);
+    if (stand.isEmpty()) add(TextKind::Item, tr("Nothing stands out beyond luck in this period."));
+    if (!looked.isEmpty()) {
+      add(TextKind::Small, tr("Also looked at, and no more than luck: %1.").arg(looked.join(QStringLiteral("; "))));
+    }
+    if (!missing.isEmpty()) {
+      add(TextKind::Small, tr("Not enough shots or sessions yet: %1.").arg(missing.join(QStringLiteral("; "))));
+    }
+  }
+
+  void work() {
+    if (progress_.work.empty()) return;
+    add(TextKind::Heading, tr("What to work on"));
+    const std::int64_t last = progress_.history.sessions.back().started_ms;
+    const std::int64_t retest = std::max(last, settings_.now_ms) + kRetestDays * kDay_ms;
+    int number = 1;
+    for (const WorkItem& item : progress_.work) {
+      add(TextKind::Lead, tr("%1. %2").arg(words_.numbers().whole(number++), words_.name(item.kind)));
+      const QString drill = tr("Drill: %1. %2").arg(words_.name(item.drill), words_.how(item.drill));
+      add(TextKind::Item,
+          words_.evidence(item) + QLatin1Char('\n') + drill + QLatin1Char('\n') + words_.target(item, retest));
+      if (item.tiesWithNext) add(TextKind::Small, tr("This one and the next are about equal; take either first."));
+    }
+    add(TextKind::Small,
+        tr("The order comes from a simple rule: the lines on which the balls ran are judged again with "
+           "one cause taken away. Position, speed and choice of shot are not judged by it."));
+  }
+
+  void certainty() {
+    const DataQuality& quality = progress_.quality;
+    const auto shareOf = [&](int part) { return words_.percent(static_cast<double>(part) / quality.shots); };
+    ReportBox box;
+    box.heading = tr("How far to trust this");
+    if (quality.corrected == quality.shots) {
+      box.lines << tr("Every one of these shots was corrected by a person; nothing rests on the camera alone.");
+    } else {
+      box.lines << tr("%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.")
+                       .arg(shareOf(quality.corrected), shareOf(quality.untracked));
+      if (quality.corrected > kMuchCorrected * quality.shots) {
+        box.lines << tr("That is much; look at the camera before the next session.");
+      }
+    }
+    if (quality.asked > 0) box.lines << tr("Still waiting for a person's word: %1.").arg(words_.shots(quality.asked));
+    if (quality.attempts > 0) {
+      box.lines
+          << tr("The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.")
+                 .arg(words_.numbers().whole(quality.called),
+                      words_.numbers().whole(quality.attempts - quality.called));
+    }
+    for (const TableLeftOut& table : quality.leftOut) {
+      box.lines
+          << tr("Left out: %1 on the table \u201c%2\u201d, whose pockets are of another width (%3 mm at the corners).")
+                 .arg(words_.shots(table.shots), QString::fromStdString(table.name),
+                      words_.numbers().fixed(1000.0 * table.cornerMouth_m, 0));
+    }
+    if (quality.futureSessions > 0) {
+      box.lines << tr("Dated in the future: %1; set the clock of the camera or computer.")
+                       .arg(words_.sessions(quality.futureSessions));
+    }
+    if (quality.backwardTimes > 0) {
+      box.lines << tr("A clock went back during a session (%1); times within sessions are doubtful.")
+                       .arg(words_.shots(quality.backwardTimes));
+    }
+    if (quality.undatedShots > 0) {
+      box.lines << tr("For %1 the time within the session is unknown.").arg(words_.shots(quality.undatedShots));
+    }
+    page_.blocks.push_back(std::move(box));
+  }
+
+  void note() {
+    ReportBox box;
+    box.heading = tr("The coach's note");
+    if (settings_.coachNote.isEmpty()) {
+      box.blankLines = 3;
+    } else {
+      box.lines = settings_.coachNote.split(QLatin1Char('\n'));
+    }
+    page_.blocks.push_back(std::move(box));
+  }
+
+  const ProgressReport& progress_;
+  const ReportSettings& settings_;
+  const ReportWords& words_;
+  ReportPage page_;
+};
+
+}  // namespace
+
+ReportPage firstPage(const ProgressReport& progress, const ReportSettings& settings, const ReportWords& words) {
+  return FirstPage(progress, settings, words).page();
+}
+
+}  // namespace ferrule

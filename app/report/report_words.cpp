@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report/report_words.h"
+
+#include <QDateTime>
+#include <QTimeZone>
+#include <cmath>
+
+#include "core/geometry/units.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr QChar kTo{0x2013};
+constexpr QChar kNarrowSpace{0x202F};
+constexpr QChar kDegree{0x00B0};
+
+QDate dayOf(std::int64_t utc_ms) {
+  return QDateTime::fromMSecsSinceEpoch(utc_ms).date();
+}
+
+}  // namespace
+
+QString ReportWords::percent(double share, int decimals) const {
+  return numbers_.fixed(100.0 * share, decimals) + kNarrowSpace + QLatin1Char('%');
+}
+
+QString ReportWords::percents(const Interval& interval, int decimals) const {
+  return numbers_.fixed(100.0 * interval.least, decimals) + kTo + percent(interval.most, decimals);
+}
+
+QString ReportWords::degrees(double angle_rad) const {
+  return numbers_.degrees(angle_rad, 2);
+}
+
+QString ReportWords::degrees(const Interval& interval) const {
+  return numbers_.fixed(degreesFromRadians(interval.least), 2) + kTo +
+         numbers_.fixed(degreesFromRadians(interval.most), 2) + kDegree;
+}
+
+QString ReportWords::date(std::int64_t utc_ms) const {
+  return numbers_.locale().toString(dayOf(utc_ms), tr("d MMMM yyyy"));
+}
+
+QString ReportWords::shortDate(std::int64_t utc_ms) const {
+  return numbers_.locale().toString(dayOf(utc_ms), tr("d MMM"));
+}
+
+QString ReportWords::shots(int count) const {
+  return tr("%Ln shot(s)", nullptr, count);
+}
+
+QString ReportWords::sessions(int count) const {
+  return tr("%Ln session(s)", nullptr, count);
+}
+
+QString ReportWords::perHundred(double share) const {
+  return numbers_.fixed(100.0 * share, 0);
+}
+
+QString ReportWords::shortage(const Shortage& shortage) const {
+  switch (shortage.kind) {
+    case ShortageKind::Shots:
+      return tr("not enough yet: %1 of %2 shots").arg(numbers_.whole(shortage.have), numbers_.whole(shortage.need));
+    case ShortageKind::Sessions:
+      return tr("not enough yet: %1 of %2 sessions").arg(numbers_.whole(shortage.have), numbers_.whole(shortage.need));
+    case ShortageKind::NoPlan:
+      return tr("nobody wrote down what was meant");
+    case ShortageKind::NoRepeats:
+      return tr("nobody wrote down what was meant, and no set-up was repeated");
+    case ShortageKind::NoTimes:
+      return tr("the films have no clock");
+    case ShortageKind::NoValues:
+      return tr("not recorded yet");
+  }
+  return {};
+}
+
+QString ReportWords::name(FindingKind kind) const {
+  switch (kind) {
+    case FindingKind::AimTrend:
+      return tr("the aim over the weeks");
+    case FindingKind::SpeedTrend:
+      return tr("the control of speed over the weeks");
+    case FindingKind::MakeTrend:
+      return tr("the balls potted over the weeks");
+    case FindingKind::LateAim:
+      return tr("the aim after 40 minutes");
+    case FindingKind::LateMakes:
+      return tr("the balls potted after 40 minutes");
+    case FindingKind::MatchMakes:
+      return tr("the balls potted in matches");
+    case FindingKind::AimSide:
+      return tr("a pull to the left or right");
+    case FindingKind::LeftCutSide:
+      return tr("thick or thin cuts to the left");
+    case FindingKind::RightCutSide:
+      return tr("thick or thin cuts to the right");
+  }
+  return {};
+}
+
+QString ReportWords::sentence(const Finding& finding) const {
+  const bool less = finding.to < finding.from;
+  switch (finding.kind) {
+    case FindingKind::AimTrend:
+      return (less ? tr("The aim got steadier: from about %1 off to about %2 off.")
+                   : tr("The aim got less steady: from about %1 off to about %2 off."))
+          .arg(degrees(finding.from), degrees(finding.to));
+    case FindingKind::SpeedTrend:
+      return (less ? tr("The speed of the stroke got steadier: it strayed by about %1 at first and by about %2 at the "
+                        "end.")
+                   : tr("The speed of the stroke got less steady: it strayed by about %1 at first and by about %2 at "
+                        "the "
+                        "end."))
+          .arg(percent(finding.from), percent(finding.to));
+    case FindingKind::MakeTrend:
+      return (less
+                  ? tr("Fewer balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they "
+                       "were.")
+                  : tr("More balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they "
+                       "were."))
+          .arg(perHundred(finding.from), perHundred(finding.to));
+    case FindingKind::LateAim:
+      return (less ? tr("The aim is better late in a session: about %1 off before 40 minutes and %2 after.")
+                   : tr("The aim gets worse when a session grows long: about %1 off before 40 minutes and %2 after. A "
+                        "break may help."))
+          .arg(degrees(finding.from), degrees(finding.to));
+    case FindingKind::LateMakes:
+      return (less
+                  ? tr("Fewer balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and "
+                       "%2 "
+                       "after.")
+                  : tr("More balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 "
+                       "after."))
+          .arg(perHundred(finding.from), perHundred(finding.to));
+    case FindingKind::MatchMakes:
+      return (less ? tr("Fewer balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in "
+                        "matches.")
+                   : tr("More balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in "
+                        "matches."))
+          .arg(perHundred(finding.from), perHundred(finding.to));
+    case FindingKind::AimSide:
+      return (less ? tr("The aim is pulled to the right by %1 on average, whichever way the ball has to go.")
+                   : tr("The aim is pulled to the left by %1 on average, whichever way the ball has to go."))
+          .arg(degrees(std::abs(finding.to)));
+    case FindingKind::LeftCutSide:
+      return (less ? tr("Balls that must go to the left are hit too full (thick): the aim is off by %1 on average.")
+                   : tr("Balls that must go to the left are hit too thin: the aim is off by %1 on average."))
+          .arg(degrees(std::abs(finding.to)));
+    case FindingKind::RightCutSide:
+      return (less ? tr("Balls that must go to the right are hit too full (thick): the aim is off by %1 on average.")
+                   : tr("Balls that must go to the right are hit too thin: the aim is off by %1 on average."))
+          .arg(degrees(std::abs(finding.to)));
+  }
+  return {};
+}
+
+QString ReportWords::name(Drill drill) const {
+  switch (drill) {
+    case Drill::CentreLine:
+      return tr("Centre-line there and back");
+    case Drill::CutFanLeft:
+      return tr("Cut fan, left half");
+    case Drill::CutFanRight:
+      return tr("Cut fan, right half");
+    case Drill::CutFanTired:
+      return tr("Cut fan as the last drill of the day");
+    case Drill::StopLadder:
+      return tr("Straight stop ladder");
+    case Drill::ThinCut:
+      return tr("Thin cut");
+    case Drill::LongCut:
+      return tr("Foot-spot long cut");
+  }
+  return {};
+}
+
+QString ReportWords::how(Drill drill) const {
+  switch (drill) {
+    case Drill::CentreLine:
+      return tr(
+          "Send the cue ball alone from the head spot over the middle of the foot cushion and back; it should "
+          "return over its start.");
+    case Drill::CutFanLeft:
+      return tr(
+          "Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; "
+          "cuts of 15, 30, 45 and 60 degrees to the left.");
+    case Drill::CutFanRight:
+      return tr(
+          "Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; "
+          "cuts of 15, 30, 45 and 60 degrees to the right.");
+    case Drill::CutFanTired:
+      return tr(
+          "Cuts of 15, 30, 45 and 60 degrees to both sides, played after 40 minutes of practice: rest for five "
+          "minutes first, and keep the routine.");
+    case Drill::StopLadder:
+      return tr("Straight pots from four distances, each a step longer; the cue ball stops dead at the contact.");
+    case Drill::ThinCut:
+      return tr(
+          "Object ball a quarter of the table from the foot cushion and near the side; cut of 65 degrees into the "
+          "corner.");
+    case Drill::LongCut:
+      return tr(
+          "Object ball on the foot spot, cue ball behind the head string: cuts of 33, 47 and 60 degrees into the "
+          "corner.");
+  }
+  return {};
+}
+
+QString ReportWords::name(WorkKind kind) const {
+  switch (kind) {
+    case WorkKind::AimSide:
+      return tr("The pull of the aim to one side");
+    case WorkKind::LeftCutSide:
+      return tr("Cuts to the left");
+    case WorkKind::RightCutSide:
+      return tr("Cuts to the right");
+    case WorkKind::LateAim:
+      return tr("The end of long sessions");
+    case WorkKind::LongShots:
+      return tr("Long shots");
+    case WorkKind::ThinCuts:
+      return tr("Thin cuts");
+    case WorkKind::ShortShots:
+      return tr("Short and medium shots");
+  }
+  return {};
+}
+
+QString ReportWords::evidence(const WorkItem& item) const {
+  const QString made = tr("%1 such pots were tried and %2 made.").arg(numbers_.whole(item.tried), percent(item.share));
+  const auto balls = [this](double count) { return numbers_.fixed(count, 1); };
+  const QString gain = tr("Without it about %1 more balls of every 100 tried would go in (%2).")
+                           .arg(balls(item.gain), balls(item.gainInterval.least) + kTo + balls(item.gainInterval.most));
+  const QString drawnIn =
+      tr("With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).")
+          .arg(balls(item.gain), balls(item.gainInterval.least) + kTo + balls(item.gainInterval.most));
+  switch (item.kind) {
+    case WorkKind::LongShots:
+    case WorkKind::ThinCuts:
+    case WorkKind::ShortShots:
+      return made + QLatin1Char(' ') + drawnIn;
+    default:
+      return made + QLatin1Char(' ') + gain;
+  }
+}
+
+QString ReportWords::target(const WorkItem& item, std::int64_t retest_ms) const {
+  QString words = tr("Target: %1 of %2.").arg(numbers_.whole(item.target), numbers_.whole(item.trials));
+  if (item.convincing <= item.trials) {
+    words +=
+        QLatin1Char(' ') +
+        tr("From %1 of %2 on it is more than luck.").arg(numbers_.whole(item.convincing), numbers_.whole(item.trials));
+  }
+  return words + QLatin1Char(' ') + tr("Test again on %1.").arg(date(retest_ms));
+}
+
+}  // namespace ferrule

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QImage>
+#include <QPainter>
+#include <QtTest>
+
+#include "app/report/chart_painter.h"
+#include "app/report/report_charts.h"
+#include "app/report/report_sheet.h"
+#include "core/progress/progress_report.h"
+#include "tests/support/invented_squad.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+constexpr int kMargin = 40;
+
+/// How many pixels of ink lie inside an area and outside it.
+struct Ink {
+  int inside = 0;
+  int outside = 0;
+};
+
+Ink inkOf(const Chart& chart, double width_pt, double unit) {
+  const ChartStyle style = paperStyle(unit);
+  const double width = width_pt * unit;
+  const double height = chartHeight(chart, width, style);
+  QImage image(static_cast<int>(width) + 2 * kMargin, static_cast<int>(height) + 2 * kMargin, QImage::Format_RGB32);
+  image.fill(Qt::white);
+  {
+    QPainter painter(&image);
+    drawChart(painter, QRectF(kMargin, kMargin, width, height), chart, style);
+  }
+  Ink ink;
+  for (int y = 0; y < image.height(); ++y) {
+    for (int x = 0; x < image.width(); ++x) {
+      if (image.pixel(x, y) == qRgb(255, 255, 255)) continue;
+      // One pixel for the width of a line.
+      const bool inside = x >= kMargin - 1 && x <= kMargin + width + 1 && y >= kMargin - 1 && y <= kMargin + height + 1;
+      ++(inside ? ink.inside : ink.outside);
+    }
+  }
+  return ink;
+}
+
+const ProgressReport& progress() {
+  static const ProgressReport report = progressReport(
+      invented::historyOf(invented::squad(invented::juniorSquad(), {}), 0), {2'000'000'000'000, {1, 199}});
+  return report;
+}
+
+}  // namespace
+
+/// Charts as values and as pictures.
+class ChartTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void chartsStayWithinTheirArea_data();
+  void chartsStayWithinTheirArea();
+  void stepsAreRound();
+  void cellsWithFewShotsShowNoShare();
+  void thereIsNoChartOfNothing();
+  void aFindingThatStandsIsASolidLine();
+};
+
+void ChartTest::chartsStayWithinTheirArea_data() {
+  QTest::addColumn<int>("number");
+  QTest::addColumn<double>("width_pt");
+  for (const double width_pt : {235.0, 490.0}) {
+    for (int i = 0; i < 5; ++i)
+      QTest::addRow("chart %d, %.0f points wide", i, width_pt) << i << width_pt;
+  }
+}
+
+void ChartTest::chartsStayWithinTheirArea() {
+  QFETCH(int, number);
+  QFETCH(double, width_pt);
+  if (number == 1 && width_pt < 300.0) return;  // the grid takes the whole width
+  const ReportWords words{QLocale(QLocale::English)};
+  const ProgressReport& report = progress();
+  const std::optional<Chart> charts[] = {
+      spreadChart(report.history, report.aim.all, findingOf(report.findings, FindingKind::AimTrend),
+                  SpreadUnit::Degrees, "Scatter of the aim", words),
+      makeGridChart(report.inferred.byCueBall, "Made", 1.27, words), pocketChart(report.inferred, words),
+      missChart(report.misses, words), conditionChart(report, words)};
+  const std::optional<Chart>& chart = charts[number];
+  QVERIFY(chart.has_value());
+  for (const double unit : {1.0, 2.5}) {
+    const Ink ink = inkOf(*chart, width_pt, unit);
+    QVERIFY(ink.inside > 500);
+    QCOMPARE(ink.outside, 0);
+  }
+}
+
+void ChartTest::stepsAreRound() {
+  QCOMPARE(roundStep(1.0, 4), 0.5);
+  QCOMPARE(roundStep(0.8, 4), 0.2);
+  QCOMPARE(roundStep(37.0, 4), 10.0);
+  QCOMPARE(roundStep(0.0, 4), 1.0);
+}
+
+void ChartTest::cellsWithFewShotsShowNoShare() {
+  MakeGrid grid;
+  grid.cells[0][0].made = 9;
+  grid.cells[0][0].tried = 9;
+  grid.cells[0][1].made = 5;
+  grid.cells[0][1].tried = 10;
+  grid.tried = 19;
+  finishCells({&grid.cells[0][0], &grid.cells[0][1]});
+  const auto chart = makeGridChart(grid, "Made", 1.27, ReportWords{QLocale(QLocale::English)});
+  QVERIFY(chart.has_value());
+  const auto& cells = std::get<GridChart>(*chart).cells;
+  QCOMPARE(cells[0][0].words, QString("only 9"));
+  QVERIFY(!cells[0][0].shade);
+  QVERIFY(cells[0][1].words.startsWith("50"));
+  QVERIFY2(cells[0][1].small.startsWith("24") && cells[0][1].small.endsWith("10"), qPrintable(cells[0][1].small));
+}
+
+void ChartTest::thereIsNoChartOfNothing() {
+  const ReportWords words{QLocale(QLocale::English)};
+  const ProgressReport empty = progressReport({}, {});
+  QVERIFY(!makeGridChart(empty.inferred.byCueBall, "Made", 1.27, words));
+  QVERIFY(!pocketChart(empty.inferred, words));
+  QVERIFY(!missChart(empty.misses, words));
+  QVERIFY(!conditionChart(empty, words));
+  QVERIFY(!spreadChart(empty.history, empty.aim.all, findingOf(empty.findings, FindingKind::AimTrend),
+                       SpreadUnit::Degrees, "Aim", words));
+}
+
+void ChartTest::aFindingThatStandsIsASolidLine() {
+  const ReportWords words{QLocale(QLocale::English)};
+  const ProgressReport& report = progress();
+  const auto speed =
+      spreadChart(report.history, report.strikes.speed, findingOf(report.findings, FindingKind::SpeedTrend),
+                  SpreadUnit::Percent, "Speed", words);
+  QVERIFY(speed.has_value());
+  QVERIFY(std::get<SeriesChart>(*speed).trend->stands);
+  const auto aim = spreadChart(report.history, report.aim.all, findingOf(report.findings, FindingKind::AimTrend),
+                               SpreadUnit::Degrees, "Aim", words);
+  QVERIFY(!std::get<SeriesChart>(*aim).trend->stands);
+}
+
+FERRULE_TEST(ChartTest)
+#include "chart_test.moc"

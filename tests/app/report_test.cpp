@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QtTest>
+
+#include "app/report/report_builder.h"
+#include "app/report/report_csv.h"
+#include "app/report/report_html.h"
+#include "app/report/report_pdf.h"
+#include "tests/support/invented_squad.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+constexpr std::int64_t kNow_ms = 1'763'000'000'000;  // 2025-11-13
+
+ReportSettings english() {
+  ReportSettings settings;
+  settings.locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
+  settings.now_ms = kNow_ms;
+  return settings;
+}
+
+const PlayerHistory& junior(std::size_t number) {
+  static const invented::Squad squad = invented::squad(invented::juniorSquad(), {});
+  static std::vector<PlayerHistory> all = [] {
+    std::vector<PlayerHistory> histories;
+    for (std::size_t i = 0; i < squad.players.size(); ++i)
+      histories.push_back(invented::historyOf(squad, i));
+    return histories;
+  }();
+  return all[number];
+}
+
+ProgressReport progressOf(const PlayerHistory& history) {
+  return progressReport(history, {kNow_ms, {1, 199}});
+}
+
+QString wordsOf(const ReportPage& page) {
+  QString all;
+  for (const ReportBlock& block : page.blocks) {
+    if (const auto* text = std::get_if<ReportText>(&block)) all += text->words + '\n';
+    if (const auto* box = std::get_if<ReportBox>(&block)) all += box->heading + '\n' + box->lines.join('\n') + '\n';
+  }
+  return all;
+}
+
+QString firstWords(const PlayerHistory& history) {
+  return wordsOf(buildReport(progressOf(history), english()).pages.front());
+}
+
+/// What a program of another maker says of a file.
+QString said(const QString& program, const QStringList& words, int* status = nullptr) {
+  QProcess process;
+  process.setProcessChannelMode(QProcess::MergedChannels);
+  process.start(program, words);
+  process.waitForFinished(60'000);
+  if (status != nullptr) *status = process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1;
+  return QString::fromUtf8(process.readAll());
+}
+
+}  // namespace
+
+/// Reports as values, on paper and as HTML.
+class ReportTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void thePdfIsSoundByAnotherReader();
+  void thePdfSaysWhoMadeItAndEmbedsItsFonts();
+  void thePdfTakesTheSheetThatWasAsked();
+  void thePdfHoldsTheWordsOfTheReport();
+  void theHtmlIsOneFile();
+  void theFirstPageSaysWhatWasPlanted();
+  void noiseIsSaidToBeNoise();
+  void aPeriodWithoutShotsIsASentence();
+  void oneShotGivesSentencesAndNoChart();
+  void whatWasAllCorrectedIsSaid();
+  void aFutureAndABackwardClockAreSaid();
+  void otherTablesAreNamed();
+  void aNameInAnyScriptIsKept_data();
+  void aNameInAnyScriptIsKept();
+  void lettersThatNoFontHasAreNamed();
+  void theCoachsNoteIsPrinted();
+  void theNumbersLieBesideIt();
+
+ private:
+  QString write(const PlayerHistory& history, QPageSize::PageSizeId paper = QPageSize::A4);
+  QTemporaryDir folder_;
+};
+
+QString ReportTest::write(const PlayerHistory& history, QPageSize::PageSizeId paper) {
+  const QString path = folder_.filePath("report.pdf");
+  const auto written = writeReportPdf(buildReport(progressOf(history), english()), paper, path.toStdString());
+  return written ? path : QString();
+}
+
+void ReportTest::thePdfIsSoundByAnotherReader() {
+  int status = -1;
+  const QString words = said("qpdf", {"--check", write(junior(0))}, &status);
+  QVERIFY2(status == 0, qPrintable(words));
+  QVERIFY2(!words.contains("WARNING"), qPrintable(words));
+}
+
+void ReportTest::thePdfSaysWhoMadeItAndEmbedsItsFonts() {
+  const QString path = write(junior(0));
+  const QString information = said("pdfinfo", {path});
+  QVERIFY2(information.contains(QRegularExpression("Title: +Progress report: Ilva Morn \\(invented\\)")),
+           qPrintable(information));
+  QVERIFY2(information.contains(QRegularExpression("Author: +Ferrule")), qPrintable(information));
+  QVERIFY2(information.contains(QRegularExpression("Creator: +Ferrule")), qPrintable(information));
+  const QStringList fonts = said("pdffonts", {path}).split('\n', Qt::SkipEmptyParts).mid(2);
+  QVERIFY(!fonts.isEmpty());
+  for (const QString& font : fonts) {
+    // name type encoding emb sub uni object
+    QVERIFY2(font.contains(QRegularExpression("\\byes\\s+(yes|no)\\s+(yes|no)\\s+\\d+\\s+\\d+")), qPrintable(font));
+  }
+}
+
+void ReportTest::thePdfTakesTheSheetThatWasAsked() {
+  QVERIFY(said("pdfinfo", {write(junior(0))}).contains("(A4)"));
+  QVERIFY(said("pdfinfo", {write(junior(0), QPageSize::Letter)}).contains("(letter)"));
+}
+
+void ReportTest::thePdfHoldsTheWordsOfTheReport() {
+  const QString text = said("pdftotext", {"-layout", write(junior(1)), "-"});
+  for (const char* words : {"Tamo Reck (invented)", "In short", "What to work on", "Scatter of the aim", "The game",
+                            "Choice and delivery", "How the numbers were made"}) {
+    QVERIFY2(text.contains(words), words);
+  }
+  QVERIFY(!text.contains("nan", Qt::CaseInsensitive) || !text.contains(QRegularExpression("\\bnan\\b")));
+  QVERIFY(!text.contains(QRegularExpression("%\\d")));
+}
+
+void ReportTest::theHtmlIsOneFile() {
+  const QString html = reportHtml(buildReport(progressOf(junior(0)), english()));
+  QVERIFY(html.contains("<html lang=\"en"));
+  QVERIFY(html.count("<svg") >= 5);
+  QVERIFY(html.contains("Ilva Morn (invented)"));
+  for (const char* outside : {" src=", " href=", "url(", "@import"})
+    QVERIFY2(!html.contains(outside), outside);
+}
+
+void ReportTest::theFirstPageSaysWhatWasPlanted() {
+  QVERIFY2(firstWords(junior(0)).contains("speed of the stroke got steadier"), qPrintable(firstWords(junior(0))));
+  QVERIFY2(firstWords(junior(1)).contains("when a session grows long"), qPrintable(firstWords(junior(1))));
+  QVERIFY2(firstWords(junior(3)).contains("to the left are hit too full"), qPrintable(firstWords(junior(3))));
+  QVERIFY(firstWords(junior(3)).contains("Cut fan, left half"));
+}
+
+void ReportTest::noiseIsSaidToBeNoise() {
+  const QString words = firstWords(junior(2));
+  QVERIFY2(words.contains("nothing changed by more than luck"), qPrintable(words));
+  QVERIFY2(words.contains("Nothing stands out beyond luck"), qPrintable(words));
+}
+
+void ReportTest::aPeriodWithoutShotsIsASentence() {
+  PlayerHistory nobody;
+  nobody.player = "Nobody (invented)";
+  const Report report = buildReport(progressOf(nobody), english());
+  QCOMPARE(report.pages.size(), std::size_t{1});
+  QVERIFY(wordsOf(report.pages.front()).contains("There is no shot of this player in this period"));
+  QVERIFY(!write(nobody).isEmpty());
+}
+
+void ReportTest::oneShotGivesSentencesAndNoChart() {
+  PlayerHistory one = junior(2);
+  one.sessions.resize(1);
+  one.shots.resize(1);
+  const Report report = buildReport(progressOf(one), english());
+  for (const ReportPage& page : report.pages) {
+    for (const ReportBlock& block : page.blocks)
+      QVERIFY(!std::holds_alternative<ReportCharts>(block));
+  }
+  QVERIFY(wordsOf(report.pages[0]).contains("cannot be said yet"));
+  QVERIFY(wordsOf(report.pages[1]).contains("not enough yet: 1 of 10 shots"));
+}
+
+void ReportTest::whatWasAllCorrectedIsSaid() {
+  PlayerHistory corrected = junior(2);
+  for (PlayedShot& shot : corrected.shots)
+    shot.corrected = true;
+  QVERIFY(firstWords(corrected).contains("Every one of these shots was corrected by a person"));
+}
+
+void ReportTest::aFutureAndABackwardClockAreSaid() {
+  PlayerHistory odd = junior(2);
+  odd.sessions.back().started_ms = 4'000'000'000'000;
+  odd.shots[3].minutes = 0.1;
+  const QString words = firstWords(odd);
+  QVERIFY2(words.contains("Dated in the future"), qPrintable(words));
+  QVERIFY2(words.contains("A clock went back"), qPrintable(words));
+}
+
+void ReportTest::otherTablesAreNamed() {
+  PlayerHistory two = junior(2);
+  two.tables.push_back({"Tight \"table\" 7", two.tables[0].table, two.tables[0].ballRadius_m});
+  two.tables[1].table.corner.mouth_m = 0.105;
+  two.sessions[4].table = 1;
+  const QString words = firstWords(two);
+  QVERIFY2(words.contains("Tight \"table\" 7"), qPrintable(words));
+  QVERIFY(words.contains("105 mm"));
+}
+
+void ReportTest::aNameInAnyScriptIsKept_data() {
+  QTest::addColumn<QString>("name");
+  QTest::newRow("Greek") << QString::fromUtf8("Ιλβα Μορν");
+  QTest::newRow("Cyrillic") << QString::fromUtf8("Тамо Рек");
+  QTest::newRow("marks") << QString::fromUtf8("Łåņőřë Þü");
+  QTest::newRow("markup") << QString::fromUtf8("A <b>& \"C\" %1 %n");
+}
+
+void ReportTest::aNameInAnyScriptIsKept() {
+  QFETCH(QString, name);
+  PlayerHistory history = junior(2);
+  history.player = name.toStdString();
+  QVERIFY(lettersWithoutFont(name).isEmpty());
+  QVERIFY(said("pdftotext", {write(history), "-"}).contains(name));
+  QVERIFY(said("pdfinfo", {folder_.filePath("report.pdf")}).contains(name));
+  QVERIFY(reportHtml(buildReport(progressOf(history), english())).contains(name.toHtmlEscaped()));
+}
+
+void ReportTest::lettersThatNoFontHasAreNamed() {
+  // The last code point of the private planes has no glyph anywhere.
+  const char32_t code = 0x10FFFD;
+  const QString odd = QString::fromUcs4(&code, 1);
+  QCOMPARE(lettersWithoutFont("A" + odd + "b"), odd);
+}
+
+void ReportTest::theCoachsNoteIsPrinted() {
+  ReportSettings settings = english();
+  settings.coachNote = "Well done.\nRest your elbow.";
+  const QString words = wordsOf(buildReport(progressOf(junior(2)), settings).pages.front());
+  QVERIFY(words.contains("Well done.\nRest your elbow."));
+}
+
+void ReportTest::theNumbersLieBesideIt() {
+  const QString csv = QString::fromStdString(reportCsv(progressOf(junior(0))));
+  QVERIFY(csv.startsWith("measure,group,unit,value,least,most,count,sessions,reason\r\n"));
+  QVERIFY(csv.contains("\r\nmade,inferred,percent,"));
+  QVERIFY(csv.contains("finding: speed trend,change,percent,-"));
+  QVERIFY(csv.contains(",stands\r\n"));
+  QVERIFY(csv.contains("\r\nchoice loss,,percent,,,,,,not recorded\r\n"));
+  QVERIFY(csv.contains("\r\nmade,called,percent,,,,,,shots 0 of 10\r\n"));
+}
+
+FERRULE_TEST(ReportTest)
+#include "report_test.moc"
