@@ -6,8 +6,11 @@
 #include <QStandardPaths>
 #include <clocale>
 #include <cstdio>
+#include <memory>
+#include <string_view>
 
 #include "app/console/console.h"
+#include "app/console/report_command.h"
 #include "app/film/film_file.h"
 #include "app/review/record_source.h"
 #include "app/window/appearance.h"
@@ -51,9 +54,18 @@ int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
 int main(int argc, char** argv) {
   const auto call = ferrule::windowCallFrom(argc, argv);
   if (!call) {
+    // A report needs fonts but no display, whatever the desktop says.
+    const bool draws = argc > 1 && std::string_view(argv[1]) == "report";
+    if (draws) qputenv("QT_QPA_PLATFORM", "offscreen");
     // The record's database driver is found through it.
-    const QCoreApplication application(argc, argv);
-    return ferrule::runConsole(argc, argv);
+    std::unique_ptr<QCoreApplication> application;
+    if (draws) {
+      application = std::make_unique<QGuiApplication>(argc, argv);
+      std::setlocale(LC_NUMERIC, "C");
+    } else {
+      application = std::make_unique<QCoreApplication>(argc, argv);
+    }
+    return ferrule::runConsole(argc, argv, {ferrule::addReportCommand});
   }
   if (!ferrule::hasDisplay()) {
     std::fputs(

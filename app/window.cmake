@@ -4,6 +4,7 @@
 set(translation_files ${CMAKE_SOURCE_DIR}/translations/ferrule_de.ts ${CMAKE_SOURCE_DIR}/translations/ferrule_en.ts)
 
 add_library(ferrule_window STATIC
+  console/report_command.cpp
   film/film_file.cpp
   film/film_service.cpp
   picture/ball_painter.cpp
@@ -36,7 +37,6 @@ add_library(ferrule_window STATIC
   window/appearance.cpp
   window/card.cpp
   window/ink_icon.cpp
-  window/inks.cpp
   window/key_page.cpp
   window/languages.cpp
   window/main_window.cpp
@@ -50,7 +50,7 @@ add_library(Ferrule::window ALIAS ferrule_window)
 set_target_properties(ferrule_window PROPERTIES AUTOMOC ON AUTORCC ON)
 target_include_directories(ferrule_window PUBLIC ${CMAKE_SOURCE_DIR})
 target_link_libraries(ferrule_window PUBLIC
-  Ferrule::console Ferrule::record Ferrule::vision Qt6::Widgets Qt6::Svg)
+  Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Widgets Qt6::Svg)
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
   picture/film_view.h picture/picture_view.h picture/plan_view.h film/film_service.h

@@ -1308,6 +1308,800 @@
         </message>
     </context>
     <context>
+        <name>ChartWords</name>
+        <message>
+            <source>%1 m</source>
+            <translation>%1 m</translation>
+        </message>
+        <message>
+            <source>a change beyond luck</source>
+            <translation>eine Änderung jenseits des Zufalls</translation>
+        </message>
+        <message>
+            <source>no change beyond luck</source>
+            <translation>keine Änderung jenseits des Zufalls</translation>
+        </message>
+        <message>
+            <source>Whiskers: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <translation>Striche: 95-%-Bereich. Zahlen: Stöße der Sitzung. Hohl: Wettkämpfe.</translation>
+        </message>
+        <message>
+            <source>Whiskers: 95 % interval. Numbers: shots of the session.</source>
+            <translation>Striche: 95-%-Bereich. Zahlen: Stöße der Sitzung.</translation>
+        </message>
+        <message>
+            <source>cut across, distance down</source>
+            <translation>Schnitt quer, Weg nach unten</translation>
+        </message>
+        <message>
+            <source>only %1</source>
+            <translation>nur %1</translation>
+        </message>
+        <message>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <translation>Gelocht, 95-%-Bereich und Anzahl der Versuche. Weniger als %1: zu wenig für eine Aussage.</translation>
+        </message>
+        <message>
+            <source>Made by pocket</source>
+            <translation>Gelocht nach Tasche</translation>
+        </message>
+        <message>
+            <source>Made and number tried; lines: 95 % interval.</source>
+            <translation>Gelocht und Anzahl der Versuche; Striche: 95-%-Bereich.</translation>
+        </message>
+        <message>
+            <source>Which side it misses</source>
+            <translation>Auf welcher Seite es fehlt</translation>
+        </message>
+        <message>
+            <source>too thick</source>
+            <translation>zu voll</translation>
+        </message>
+        <message>
+            <source>too thin</source>
+            <translation>zu dünn</translation>
+        </message>
+        <message>
+            <source>%1 thick</source>
+            <translation>%1 zu voll</translation>
+        </message>
+        <message>
+            <source>not enough</source>
+            <translation>zu wenig</translation>
+        </message>
+        <message>
+            <source>cuts to the left</source>
+            <translation>Schnitte nach links</translation>
+        </message>
+        <message>
+            <source>cuts to the right</source>
+            <translation>Schnitte nach rechts</translation>
+        </message>
+        <message>
+            <source>%1 m/s</source>
+            <translation>%1 m/s</translation>
+        </message>
+        <message>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <translation>Nur verfehlte Schnitte. Rechts: 95-%-Bereich des Anteils, der zu voll war.</translation>
+        </message>
+        <message>
+            <source>Like shots under other conditions</source>
+            <translation>Gleich schwere Stöße unter anderen Umständen</translation>
+        </message>
+        <message>
+            <source>first 40 minutes</source>
+            <translation>erste 40 Minuten</translation>
+        </message>
+        <message>
+            <source>after 40 minutes</source>
+            <translation>nach 40 Minuten</translation>
+        </message>
+        <message>
+            <source>in practice</source>
+            <translation>im Training</translation>
+        </message>
+        <message>
+            <source>in matches</source>
+            <translation>im Wettkampf</translation>
+        </message>
+        <message>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <translation>Gelocht, gleich schwere Stöße; Striche: 95-%-Bereich des Unterschieds.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FirstPage</name>
+        <message>
+            <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
+            <translation>Von dieser Person gibt es in diesem Zeitraum keinen Stoß, also nichts zu berichten. Wählen Sie einen anderen Zeitraum oder messen Sie zuerst einen Film.</translation>
+        </message>
+        <message>
+            <source>In short</source>
+            <translation>In Kürze</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>ab %1</translation>
+        </message>
+        <message>
+            <source>until %1</source>
+            <translation>bis %1</translation>
+        </message>
+        <message>
+            <source>the whole record</source>
+            <translation>die ganze Aufzeichnung</translation>
+        </message>
+        <message>
+            <source>Progress report</source>
+            <translation>Fortschrittsbericht</translation>
+        </message>
+        <message>
+            <source>%1 hours</source>
+            <translation>%1 Stunden</translation>
+        </message>
+        <message>
+            <source>How many balls go in cannot be said yet (%1).</source>
+            <translation>Wie viele Kugeln fallen, lässt sich noch nicht sagen (%1).</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
+            <translation>Von je 100 versuchten Kugeln fielen etwa %1. Zufall und gute und schlechte Tage eingerechnet, liegt die wahre Zahl zwischen %2 und %3.</translation>
+        </message>
+        <message>
+            <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
+            <translation>Ob sich etwas geändert hat, lässt sich noch nicht sagen: Dazu braucht es mindestens %1 mit genügend Stößen.</translation>
+        </message>
+        <message>
+            <source>Over these weeks nothing changed by more than luck alone would bring about. That is usual for so short a time and no verdict on the practice.</source>
+            <translation>In diesen Wochen hat sich nichts stärker geändert, als es der Zufall allein bewirkt. Das ist für eine so kurze Zeit üblich und kein Urteil über das Training.</translation>
+        </message>
+        <message>
+            <source>There is not yet enough to say what to work on first; every further session helps.</source>
+            <translation>Noch reicht es nicht, um zu sagen, woran zuerst zu arbeiten ist; jede weitere Sitzung hilft.</translation>
+        </message>
+        <message>
+            <source>To work on first: %1. The drill is “%2”.</source>
+            <translation>Zuerst zu üben: %1. Die Übung heißt „%2“.</translation>
+        </message>
+        <message>
+            <source>What we can be sure of</source>
+            <translation>Was sicher ist</translation>
+        </message>
+        <message>
+            <source>Nothing stands out beyond luck in this period.</source>
+            <translation>In diesem Zeitraum ragt nichts über den Zufall hinaus.</translation>
+        </message>
+        <message>
+            <source>Also looked at, and no more than luck: %1.</source>
+            <translation>Ebenfalls geprüft und nicht mehr als Zufall: %1.</translation>
+        </message>
+        <message>
+            <source>Not enough shots or sessions yet: %1.</source>
+            <translation>Noch zu wenige Stöße oder Sitzungen: %1.</translation>
+        </message>
+        <message>
+            <source>What to work on</source>
+            <translation>Woran zu arbeiten ist</translation>
+        </message>
+        <message>
+            <source>This one and the next are about equal; take either first.</source>
+            <translation>Dieser Punkt und der nächste sind etwa gleichwertig; beginnen Sie, womit Sie wollen.</translation>
+        </message>
+        <message>
+            <source>The order comes from a simple rule: the lines on which the balls ran are judged again with one cause taken away. Position, speed and choice of shot are not judged by it.</source>
+            <translation>Die Reihenfolge folgt einer einfachen Regel: Die Linien, auf denen die Kugeln liefen, werden noch einmal ohne eine der Ursachen beurteilt. Stellung, Tempo und Wahl des Stoßes beurteilt sie nicht.</translation>
+        </message>
+        <message>
+            <source>How far to trust this</source>
+            <translation>Wie weit man dem trauen kann</translation>
+        </message>
+        <message>
+            <source>Every one of these shots was corrected by a person; nothing rests on the camera alone.</source>
+            <translation>Jeder dieser Stöße wurde von einem Menschen berichtigt; nichts beruht allein auf der Kamera.</translation>
+        </message>
+        <message>
+            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
+            <translation>%1 der Stöße wurden von einem Menschen berichtigt, und bei %2 zeigte der Film den Stoß des Queues nicht.</translation>
+        </message>
+        <message>
+            <source>That is much; look at the camera before the next session.</source>
+            <translation>Das ist viel; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
+        </message>
+        <message>
+            <source>The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.</source>
+            <translation>Die Tasche wurde bei %1 Versuchen von einem Menschen genannt und bei %2 aus dem Lauf der Kugeln gelesen; beides wird nicht vermischt.</translation>
+        </message>
+        <message>
+            <source>Left out: %1 on the table “%2”, whose pockets are of another width (%3 mm at the corners).</source>
+            <translation>Nicht enthalten: %1 auf dem Tisch „%2“, dessen Taschen anders breit sind (%3 mm an den Ecken).</translation>
+        </message>
+        <message>
+            <source>A clock went back during a session (%1); times within sessions are doubtful.</source>
+            <translation>Während einer Sitzung ging eine Uhr zurück (%1); Zeiten innerhalb der Sitzungen sind zweifelhaft.</translation>
+        </message>
+        <message>
+            <source>For %1 the time within the session is unknown.</source>
+            <translation>Ohne bekannte Zeit innerhalb der Sitzung: %1.</translation>
+        </message>
+        <message>
+            <source>The coach's note</source>
+            <translation>Anmerkung der Trainerin oder des Trainers</translation>
+        </message>
+        <message>
+            <source>Still waiting for a person's word: %1.</source>
+            <translation>Es warten noch auf das Wort eines Menschen: %1.</translation>
+        </message>
+        <message>
+            <source>Dated in the future: %1; set the clock of the camera or computer.</source>
+            <translation>In der Zukunft datiert: %1; stellen Sie die Uhr der Kamera oder des Rechners.</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>Drill: %1. %2</source>
+            <translation>Übung: %1. %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReportBuilder</name>
+        <message>
+            <source>Progress report: %1</source>
+            <translation>Fortschrittsbericht: %1</translation>
+        </message>
+        <message>
+            <source>%1 · made with Ferrule on %2</source>
+            <translation>%1 · erstellt mit Ferrule am %2</translation>
+        </message>
+        <message>
+            <source>Pots</source>
+            <translation>Lochen</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was named by a person. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Versuche, deren Tasche ein Mensch genannt hat. Jedes Feld zeigt, wie viele der versuchten Kugeln fielen, zwischen welchen Anteilen der wahre liegt und wie viele versucht wurden.</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Versuche, deren Tasche aus dem Lauf der Kugeln gelesen wurde; ein Glückstreffer kann als gewollt zählen. Jedes Feld zeigt, wie viele der versuchten Kugeln fielen, zwischen welchen Anteilen der wahre liegt und wie viele versucht wurden.</translation>
+        </message>
+        <message>
+            <source>Made by cut and distance: %1.</source>
+            <translation>Gelocht nach Schnitt und Weg: %1.</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the cue ball</source>
+            <translation>Gelocht, nach Schnitt und Weg der Weißen</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the object ball</source>
+            <translation>Gelocht, nach Schnitt und Weg der Objektkugel</translation>
+        </message>
+        <message>
+            <source>Which side it misses: too few missed cuts to say.</source>
+            <translation>Auf welcher Seite es fehlt: zu wenige verfehlte Schnitte für eine Aussage.</translation>
+        </message>
+        <message>
+            <source>All pots</source>
+            <translation>Alle Versuche</translation>
+        </message>
+        <message>
+            <source>made</source>
+            <translation>gelocht</translation>
+        </message>
+        <message>
+            <source>95 % interval</source>
+            <translation>95-%-Bereich</translation>
+        </message>
+        <message>
+            <source>tried</source>
+            <translation>versucht</translation>
+        </message>
+        <message>
+            <source>pocket read from the balls</source>
+            <translation>Tasche aus dem Lauf gelesen</translation>
+        </message>
+        <message>
+            <source>pocket named by a person</source>
+            <translation>Tasche von einem Menschen genannt</translation>
+        </message>
+        <message>
+            <source>Aim and speed</source>
+            <translation>Zielen und Tempo</translation>
+        </message>
+        <message>
+            <source>How far the strokes scatter, session by session: lower is steadier. The aim is worked out from the line on which the object ball ran, so near and far shots compare.</source>
+            <translation>Wie weit die Stöße streuen, Sitzung für Sitzung: tiefer ist ruhiger. Das Zielen wird aus der Linie der Objektkugel errechnet, damit sich nahe und weite Stöße vergleichen lassen.</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim</source>
+            <translation>Streuung des Zielens</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim: not enough sessions with %1 or more to draw.</source>
+            <translation>Streuung des Zielens: zu wenige Sitzungen mit mindestens %1.</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed in repeated set-ups</source>
+            <translation>Streuung des Tempos bei wiederholten Stellungen</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed</source>
+            <translation>Streuung des Tempos</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed: not enough sessions with %1 or more to draw.</source>
+            <translation>Streuung des Tempos: zu wenige Sitzungen mit mindestens %1.</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed: %1.</source>
+            <translation>Streuung des Tempos: %1.</translation>
+        </message>
+        <message>
+            <source>Stroke</source>
+            <translation>Stoß</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>shots</source>
+            <translation>Stöße</translation>
+        </message>
+        <message>
+            <source>aim: scatter</source>
+            <translation>Zielen: Streuung</translation>
+        </message>
+        <message>
+            <source>aim: mean, + to the left</source>
+            <translation>Zielen: Mittel, + nach links</translation>
+        </message>
+        <message>
+            <source>cuts to the left: mean, + thin, − thick</source>
+            <translation>Schnitte nach links: Mittel, + dünn, − voll</translation>
+        </message>
+        <message>
+            <source>cuts to the right: mean, + thin, − thick</source>
+            <translation>Schnitte nach rechts: Mittel, + dünn, − voll</translation>
+        </message>
+        <message>
+            <source>speed: scatter</source>
+            <translation>Tempo: Streuung</translation>
+        </message>
+        <message>
+            <source>speed: mean error</source>
+            <translation>Tempo: mittlerer Fehler</translation>
+        </message>
+        <message>
+            <source>tip point, side: scatter</source>
+            <translation>Treffpunkt, Seite: Streuung</translation>
+        </message>
+        <message>
+            <source>tip point, height: scatter</source>
+            <translation>Treffpunkt, Höhe: Streuung</translation>
+        </message>
+        <message>
+            <source>rest of the cue ball: scatter each way</source>
+            <translation>Ruheplatz der Weißen: Streuung je Richtung</translation>
+        </message>
+        <message>
+            <source>Nobody wrote down what was meant, so speed, tip point and rest are compared with the player's own mean in set-ups that were repeated: this shows how well a stroke is repeated, not whether it was right.</source>
+            <translation>Niemand hat notiert, was gewollt war; darum werden Tempo, Treffpunkt und Ruheplatz mit dem eigenen Mittel bei wiederholten Stellungen verglichen. Das zeigt, wie gut ein Stoß wiederholt wird, nicht, ob er richtig war.</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Das Spiel</translation>
+        </message>
+        <message>
+            <source>Measure</source>
+            <translation>Maß</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>gezählt</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>Anstoß: eine Kugel und kein Foul</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>Anstoß: Kugeln</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>Anstoß: Weiße von der Mitte</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>Kugeln je Aufnahme</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>gewonnene Spiele in einer Aufnahme</translation>
+        </message>
+        <message>
+            <source>safeties that left no direct shot</source>
+            <translation>Sicherheiten ohne direkten Stoß danach</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>Fouls, von allen Stößen</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>verfehlte leichte Kugeln, von allen leichten</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>Zeit für einen Stoß</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>Zeit vor einer gelochten Kugel</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>Zeit vor einem Fehlstoß</translation>
+        </message>
+        <message>
+            <source>An easy pot is one that this player makes at least four times in five. Hard shots take longer and are missed more often, so more time before a miss is no fault by itself. Innings depend on the opponent and the rack.</source>
+            <translation>Leicht ist eine Kugel, die diese Person mindestens vier von fünf Malen locht. Schwere Stöße dauern länger und misslingen öfter; mehr Zeit vor einem Fehlstoß ist für sich kein Fehler. Aufnahmen hängen vom Gegner und vom Aufbau ab.</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Wahl und Ausführung</translation>
+        </message>
+        <message>
+            <source>Whether the right shot was chosen cannot be said: no suggestions are recorded for these shots.</source>
+            <translation>Ob der richtige Stoß gewählt wurde, lässt sich nicht sagen: Für diese Stöße sind keine Vorschläge aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>Whether the right shot was chosen cannot be said: %1.</source>
+            <translation>Ob der richtige Stoß gewählt wurde, lässt sich nicht sagen: %1.</translation>
+        </message>
+        <message>
+            <source>Cost of a shot</source>
+            <translation>Kosten eines Stoßes</translation>
+        </message>
+        <message>
+            <source>by the choice</source>
+            <translation>durch die Wahl</translation>
+        </message>
+        <message>
+            <source>by the delivery</source>
+            <translation>durch die Ausführung</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>gut ausgeführt</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>schlecht ausgeführt</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>gute Wahl</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>schwache Wahl</translation>
+        </message>
+        <message>
+            <source>Options that are too close to tell apart count as good. A shot is never wrong merely for differing from the suggestion.</source>
+            <translation>Möglichkeiten, die sich kaum unterscheiden, zählen als gut. Ein Stoß ist nie schon deshalb falsch, weil er vom Vorschlag abweicht.</translation>
+        </message>
+        <message>
+            <source>%1, %2, shot %3 to %4</source>
+            <translation>%1, %2, Stoß %3 nach %4</translation>
+        </message>
+        <message>
+            <source>Worth looking at again</source>
+            <translation>Noch einmal ansehen</translation>
+        </message>
+        <message>
+            <source>The best: %1. This player makes such a ball about %2 of the time.</source>
+            <translation>Der beste: %1. Eine solche Kugel fällt bei dieser Person in etwa %2 der Fälle.</translation>
+        </message>
+        <message>
+            <source>The most instructive: %1. Missed, though such a ball goes in about %2 of the time.</source>
+            <translation>Der lehrreichste: %1. Verfehlt, obwohl eine solche Kugel in etwa %2 der Fälle fällt.</translation>
+        </message>
+        <message>
+            <source>How the numbers were made</source>
+            <translation>Wie die Zahlen entstanden</translation>
+        </message>
+        <message>
+            <source>Intervals hold the true value 95 times in 100. They come from drawing whole sessions again, since shots of one day are alike; shares of single cells are Wilson intervals.</source>
+            <translation>Die Bereiche enthalten den wahren Wert 95-mal von 100. Sie entstehen, indem ganze Sitzungen neu gezogen werden, denn Stöße eines Tages ähneln sich; Anteile einzelner Felder sind Wilson-Bereiche.</translation>
+        </message>
+        <message>
+            <source>All findings of this report together raise a false alarm in at most 5 of 100 reports about players of whom none is true.</source>
+            <translation>Alle Befunde dieses Berichts zusammen geben in höchstens 5 von 100 Berichten über Personen, auf die keiner zutrifft, einen falschen Alarm.</translation>
+        </message>
+        <message>
+            <source>Harder shots are allowed for: what went in is compared with what this player makes of shots with the same cut, distances and pocket.</source>
+            <translation>Schwerere Stöße sind berücksichtigt: Was fiel, wird damit verglichen, was diese Person bei gleichem Schnitt, gleichen Wegen und gleicher Tasche locht.</translation>
+        </message>
+        <message>
+            <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
+            <translation>Tische mit verschieden breiten Taschen werden nie zusammengeworfen, und Personen werden nicht gereiht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReportWords</name>
+        <message>
+            <source>d MMMM yyyy</source>
+            <translation>d. MMMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <translation>d. MMM</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln Stoß</numerusform>
+                <numerusform>%Ln Stöße</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln session(s)</source>
+            <translation>
+                <numerusform>%Ln Sitzung</numerusform>
+                <numerusform>%Ln Sitzungen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough yet: %1 of %2 shots</source>
+            <translation>noch zu wenig: %1 von %2 Stößen</translation>
+        </message>
+        <message>
+            <source>not enough yet: %1 of %2 sessions</source>
+            <translation>noch zu wenig: %1 von %2 Sitzungen</translation>
+        </message>
+        <message>
+            <source>nobody wrote down what was meant, and no set-up was repeated</source>
+            <translation>niemand hat notiert, was gewollt war, und keine Stellung wurde wiederholt</translation>
+        </message>
+        <message>
+            <source>the films have no clock</source>
+            <translation>die Filme haben keine Uhr</translation>
+        </message>
+        <message>
+            <source>not recorded yet</source>
+            <translation>noch nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>the aim over the weeks</source>
+            <translation>das Zielen über die Wochen</translation>
+        </message>
+        <message>
+            <source>the control of speed over the weeks</source>
+            <translation>das Tempo über die Wochen</translation>
+        </message>
+        <message>
+            <source>the balls potted over the weeks</source>
+            <translation>die gelochten Kugeln über die Wochen</translation>
+        </message>
+        <message>
+            <source>the aim after 40 minutes</source>
+            <translation>das Zielen nach 40 Minuten</translation>
+        </message>
+        <message>
+            <source>the balls potted after 40 minutes</source>
+            <translation>die gelochten Kugeln nach 40 Minuten</translation>
+        </message>
+        <message>
+            <source>the balls potted in matches</source>
+            <translation>die gelochten Kugeln im Wettkampf</translation>
+        </message>
+        <message>
+            <source>a pull to the left or right</source>
+            <translation>ein Zug nach links oder rechts</translation>
+        </message>
+        <message>
+            <source>thick or thin cuts to the left</source>
+            <translation>volle oder dünne Schnitte nach links</translation>
+        </message>
+        <message>
+            <source>thick or thin cuts to the right</source>
+            <translation>volle oder dünne Schnitte nach rechts</translation>
+        </message>
+        <message>
+            <source>The aim got steadier: from about %1 off to about %2 off.</source>
+            <translation>Das Zielen wurde ruhiger: von etwa %1 daneben auf etwa %2 daneben.</translation>
+        </message>
+        <message>
+            <source>The aim got less steady: from about %1 off to about %2 off.</source>
+            <translation>Das Zielen wurde unruhiger: von etwa %1 daneben auf etwa %2 daneben.</translation>
+        </message>
+        <message>
+            <source>The speed of the stroke got steadier: it strayed by about %1 at first and by about %2 at the end.</source>
+            <translation>Das Tempo des Stoßes wurde gleichmäßiger: Es schwankte anfangs um etwa %1 und am Ende um etwa %2.</translation>
+        </message>
+        <message>
+            <source>The speed of the stroke got less steady: it strayed by about %1 at first and by about %2 at the end.</source>
+            <translation>Das Tempo des Stoßes wurde ungleichmäßiger: Es schwankte anfangs um etwa %1 und am Ende um etwa %2.</translation>
+        </message>
+        <message>
+            <source>Fewer balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they were.</source>
+            <translation>Es fielen weniger Kugeln: von 100 versuchten anfangs etwa %1 und am Ende %2, ihre Schwierigkeit eingerechnet.</translation>
+        </message>
+        <message>
+            <source>More balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they were.</source>
+            <translation>Es fielen mehr Kugeln: von 100 versuchten anfangs etwa %1 und am Ende %2, ihre Schwierigkeit eingerechnet.</translation>
+        </message>
+        <message>
+            <source>The aim is better late in a session: about %1 off before 40 minutes and %2 after.</source>
+            <translation>Das Zielen ist spät in einer Sitzung besser: etwa %1 daneben vor 40 Minuten und %2 danach.</translation>
+        </message>
+        <message>
+            <source>The aim gets worse when a session grows long: about %1 off before 40 minutes and %2 after. A break may help.</source>
+            <translation>Das Zielen lässt nach, wenn eine Sitzung lang wird: etwa %1 daneben vor 40 Minuten und %2 danach. Eine Pause kann helfen.</translation>
+        </message>
+        <message>
+            <source>Fewer balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
+            <translation>Spät in einer Sitzung fallen weniger Kugeln: von 100 gleich schweren etwa %1 vor 40 Minuten und %2 danach.</translation>
+        </message>
+        <message>
+            <source>More balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
+            <translation>Spät in einer Sitzung fallen mehr Kugeln: von 100 gleich schweren etwa %1 vor 40 Minuten und %2 danach.</translation>
+        </message>
+        <message>
+            <source>The aim is pulled to the right by %1 on average, whichever way the ball has to go.</source>
+            <translation>Das Zielen zieht im Mittel um %1 nach rechts, wohin die Kugel auch soll.</translation>
+        </message>
+        <message>
+            <source>The aim is pulled to the left by %1 on average, whichever way the ball has to go.</source>
+            <translation>Das Zielen zieht im Mittel um %1 nach links, wohin die Kugel auch soll.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the left are hit too full (thick): the aim is off by %1 on average.</source>
+            <translation>Kugeln, die nach links müssen, werden zu voll getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the left are hit too thin: the aim is off by %1 on average.</source>
+            <translation>Kugeln, die nach links müssen, werden zu dünn getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the right are hit too full (thick): the aim is off by %1 on average.</source>
+            <translation>Kugeln, die nach rechts müssen, werden zu voll getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the right are hit too thin: the aim is off by %1 on average.</source>
+            <translation>Kugeln, die nach rechts müssen, werden zu dünn getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+        </message>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Mittellinie hin und zurück</translation>
+        </message>
+        <message>
+            <source>Cut fan, left half</source>
+            <translation>Schnittfächer, linke Hälfte</translation>
+        </message>
+        <message>
+            <source>Cut fan, right half</source>
+            <translation>Schnittfächer, rechte Hälfte</translation>
+        </message>
+        <message>
+            <source>Cut fan as the last drill of the day</source>
+            <translation>Schnittfächer als letzte Übung des Tages</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Gerade Stoppleiter</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Dünner Schnitt</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cut</source>
+            <translation>Langer Schnitt vom Fußpunkt</translation>
+        </message>
+        <message>
+            <source>Send the cue ball alone from the head spot over the middle of the foot cushion and back; it should return over its start.</source>
+            <translation>Spielen Sie die Weiße allein vom Kopfpunkt über die Mitte der Fußbande zurück; sie soll über ihren Start laufen.</translation>
+        </message>
+        <message>
+            <source>Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; cuts of 15, 30, 45 and 60 degrees to the left.</source>
+            <translation>Objektkugel auf der Mittellinie, ein Viertel vor der Fußbande; Weiße eine halbe Tischbreite entfernt; Schnitte von 15, 30, 45 und 60 Grad nach links.</translation>
+        </message>
+        <message>
+            <source>Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; cuts of 15, 30, 45 and 60 degrees to the right.</source>
+            <translation>Objektkugel auf der Mittellinie, ein Viertel vor der Fußbande; Weiße eine halbe Tischbreite entfernt; Schnitte von 15, 30, 45 und 60 Grad nach rechts.</translation>
+        </message>
+        <message>
+            <source>Cuts of 15, 30, 45 and 60 degrees to both sides, played after 40 minutes of practice: rest for five minutes first, and keep the routine.</source>
+            <translation>Schnitte von 15, 30, 45 und 60 Grad nach beiden Seiten, gespielt nach 40 Minuten Training: vorher fünf Minuten Pause, und den Ablauf beibehalten.</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer; the cue ball stops dead at the contact.</source>
+            <translation>Gerade Bälle aus vier Entfernungen, jede einen Schritt länger; die Weiße bleibt beim Treffen stehen.</translation>
+        </message>
+        <message>
+            <source>Object ball a quarter of the table from the foot cushion and near the side; cut of 65 degrees into the corner.</source>
+            <translation>Objektkugel einen Viertel Tisch vor der Fußbande und nahe der Seite; Schnitt von 65 Grad in die Ecke.</translation>
+        </message>
+        <message>
+            <source>Object ball on the foot spot, cue ball behind the head string: cuts of 33, 47 and 60 degrees into the corner.</source>
+            <translation>Objektkugel auf dem Fußpunkt, Weiße hinter der Kopflinie: Schnitte von 33, 47 und 60 Grad in die Ecke.</translation>
+        </message>
+        <message>
+            <source>The pull of the aim to one side</source>
+            <translation>Der Zug des Zielens zu einer Seite</translation>
+        </message>
+        <message>
+            <source>Cuts to the left</source>
+            <translation>Schnitte nach links</translation>
+        </message>
+        <message>
+            <source>Cuts to the right</source>
+            <translation>Schnitte nach rechts</translation>
+        </message>
+        <message>
+            <source>The end of long sessions</source>
+            <translation>Das Ende langer Sitzungen</translation>
+        </message>
+        <message>
+            <source>Long shots</source>
+            <translation>Lange Stöße</translation>
+        </message>
+        <message>
+            <source>Thin cuts</source>
+            <translation>Dünne Schnitte</translation>
+        </message>
+        <message>
+            <source>Short and medium shots</source>
+            <translation>Kurze und mittlere Stöße</translation>
+        </message>
+        <message>
+            <source>%1 such pots were tried and %2 made.</source>
+            <translation>Solche Versuche: %1, gelocht davon %2.</translation>
+        </message>
+        <message>
+            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
+            <translation>Ohne das fielen von je 100 versuchten etwa %1 Kugeln mehr (%2).</translation>
+        </message>
+        <message>
+            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
+            <translation>Mit einem Fünftel weniger Streuung fielen von je 100 versuchten etwa %1 Kugeln mehr (%2).</translation>
+        </message>
+        <message>
+            <source>Target: %1 of %2.</source>
+            <translation>Ziel: %1 von %2.</translation>
+        </message>
+        <message>
+            <source>From %1 of %2 on it is more than luck.</source>
+            <translation>Ab %1 von %2 ist es mehr als Glück.</translation>
+        </message>
+        <message>
+            <source>Test again on %1.</source>
+            <translation>Neuer Test am %1.</translation>
+        </message>
+        <message>
+            <source>Fewer balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in matches.</source>
+            <translation>Im Wettkampf fallen weniger Kugeln: von 100 gleich schweren etwa %1 im Training und %2 im Wettkampf.</translation>
+        </message>
+        <message>
+            <source>More balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in matches.</source>
+            <translation>Im Wettkampf fallen mehr Kugeln: von 100 gleich schweren etwa %1 im Training und %2 im Wettkampf.</translation>
+        </message>
+        <message>
+            <source>nobody wrote down what was meant</source>
+            <translation>niemand hat notiert, was gewollt war</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::EventListModel</name>
         <message>
             <source>Strike</source>

@@ -13,6 +13,23 @@
         </message>
     </context>
     <context>
+        <name>ReportWords</name>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln shot</numerusform>
+                <numerusform>%Ln shots</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln session(s)</source>
+            <translation>
+                <numerusform>%Ln session</numerusform>
+                <numerusform>%Ln sessions</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ShotTreeModel</name>
         <message numerus="yes">
             <source>%n shot(s)</source>

@@ -14,7 +14,7 @@
 
 namespace ferrule {
 
-int runConsole(int argc, char** argv) {
+int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   CLI::App app{"Ferrule measures cue-sports film into shots.", "ferrule"};
   app.require_subcommand(1);
   // Each command sets the exit status from its callback; one line per command.
@@ -25,6 +25,8 @@ int runConsole(int argc, char** argv) {
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);
   addSuggestCommand(app, status);
+  for (const AddCommand add : more)
+    add(app, status);
   const std::string command = argc > 1 ? argv[1] : "";
   if (!command.empty() && command.front() != '-' &&
       app.get_subcommands([&](CLI::App* known) { return known->check_name(command); }).empty()) {

@@ -12,6 +12,9 @@
 
 namespace ferrule {
 
+struct RecordedShot;
+struct SessionPeriod;
+
 enum class RecordMode {
   ReadWrite,  ///< makes the file where there is none
   ReadOnly,   ///< for looking only; the file must exist
@@ -68,6 +71,9 @@ class Record {
   [[nodiscard]] Result<std::optional<FilmEntry>> filmWithHash(const std::string& sha256);
   /// The sessions in which a film was measured, oldest first.
   [[nodiscard]] Result<std::vector<SessionSummary>> sessionsOfFilm(FilmId film);
+
+  /// Every shot of one player in a period for statistics, oldest session first (recorded_shot.h).
+  [[nodiscard]] Result<std::vector<RecordedShot>> shotsOf(PlayerId player, const SessionPeriod& period);
 
   /// Of the session itself; nothing when none was fitted.
   [[nodiscard]] Result<std::optional<FingerprintEntry>> fingerprintOf(SessionId session);

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <limits>
+#include <optional>
+
+#include "core/record/record_values.h"
+
+/// One player's shots for statistics: many at once, without tracks and events.
+namespace ferrule {
+
+/// Sessions that started within it; a session belongs to a period as a whole.
+struct SessionPeriod {
+  UtcMilliseconds from = std::numeric_limits<UtcMilliseconds>::min();
+  UtcMilliseconds until = std::numeric_limits<UtcMilliseconds>::max();  ///< no longer in it
+
+  bool operator==(const SessionPeriod&) const = default;
+};
+
+/// A shot as far as statistics need it. Values are the corrected ones where a person corrected them.
+struct RecordedShot {
+  SessionId session;
+  FrameId frame;
+  std::optional<UtcMilliseconds> struckAt;
+  std::optional<double> restBefore_s;  ///< film time at which the frame's shot before came to rest
+  /// Without events and elevation; before and after hold the cue ball and, before, the target alone.
+  ShotReading reading;
+  bool corrected = false;
+  bool targetByPerson = false;  ///< a person named the target
+  bool ruled = false;
+  bool fouled = false;    ///< the ruling names a foul
+  bool wonFrame = false;  ///< the ruling ends the frame in favour of the shooter
+  bool suggestionShown = false;
+  std::optional<double> choiceLoss;
+  std::optional<double> deliveryLoss;
+
+  bool operator==(const RecordedShot&) const = default;
+};
+
+}  // namespace ferrule

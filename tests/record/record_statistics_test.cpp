@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtTest>
+
+#include "core/record/record.h"
+#include "core/record/recorded_shot.h"
+#include "tests/record/sample.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+/// One player's shots at once.
+class RecordStatisticsTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void aShotComesWithWhatStatisticsNeed();
+  void onlyThePlayersShotsComeAndInOrder();
+  void aPeriodTakesSessionsByTheirStart();
+  void whatPeopleChangedIsToldApart();
+  void foulsAndWonFramesComeFromTheRuling();
+  void lossesComeFromTheSuggestion();
+  void aPlayerWithoutShotsHasNone();
+};
+
+void RecordStatisticsTest::aShotComesWithWhatStatisticsNeed() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  QVERIFY(record.appendShot(game.frame, sample::shot(1), {}, game.ben).has_value());
+  const ShotReading whole = sample::shot(2);
+  QVERIFY(record.appendShot(game.frame, whole, {}, game.ada).has_value());
+  const auto shots = record.shotsOf(game.ada, {});
+  QVERIFY(shots.has_value());
+  QCOMPARE(shots->size(), std::size_t{1});
+  const RecordedShot& shot = shots->front();
+  QCOMPARE(shot.session, game.session);
+  QCOMPARE(shot.frame, game.frame);
+  QCOMPARE(shot.struckAt, std::optional<UtcMilliseconds>(1'760'000'000'000 + 20'250));
+  QCOMPARE(shot.restBefore_s, std::optional(sample::shot(1).rest_s));
+  ShotReading expected = whole;
+  expected.before.pop_back();  // neither cue ball nor target
+  expected.after.pop_back();
+  expected.events.clear();
+  expected.delivery.elevation_rad.reset();
+  QCOMPARE(shot.reading, expected);
+  QVERIFY(!shot.corrected && !shot.targetByPerson && !shot.ruled && !shot.fouled && !shot.wonFrame);
+}
+
+void RecordStatisticsTest::onlyThePlayersShotsComeAndInOrder() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const FrameId second = *record.addFrame({game.session, "eight-ball", game.film, {}});
+  QVERIFY(record.appendShot(second, sample::shot(1), {}, game.ada).has_value());
+  for (int i = 3; i > 0; --i)
+    QVERIFY(record.appendShot(game.frame, sample::shot(i), {}, i == 2 ? game.ben : game.ada).has_value());
+  const auto shots = record.shotsOf(game.ada, {});
+  QCOMPARE(shots->size(), std::size_t{3});
+  QCOMPARE((*shots)[0].reading.number, 1);
+  QCOMPARE((*shots)[1].reading.number, 3);
+  QCOMPARE((*shots)[2].frame, second);
+  for (const RecordedShot& shot : *shots)
+    QCOMPARE(shot.reading.pocketed.size(), std::size_t{1});
+}
+
+void RecordStatisticsTest::aPeriodTakesSessionsByTheirStart() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  QVERIFY(record.appendShot(game.frame, sample::shot(1), {}, game.ada).has_value());
+  constexpr UtcMilliseconds kStart = 1'760'000'000'000;
+  QCOMPARE(record.shotsOf(game.ada, {kStart, kStart + 1})->size(), std::size_t{1});
+  QVERIFY(record.shotsOf(game.ada, {kStart + 1, kStart + 2})->empty());
+  QVERIFY(record.shotsOf(game.ada, {0, kStart})->empty());
+}
+
+void RecordStatisticsTest::whatPeopleChangedIsToldApart() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const ShotId first = *record.appendShot(game.frame, sample::shot(1), {}, game.ada);
+  const ShotId second = *record.appendShot(game.frame, sample::shot(2), {}, game.ada);
+  QVERIFY(record.correctShot(first, ShotField::Outcome, "miss", "coach", 1).has_value());
+  QVERIFY(record.correctShot(second, ShotField::TargetPocket, "head-left", "coach", 1).has_value());
+  const auto shots = record.shotsOf(game.ada, {});
+  QVERIFY((*shots)[0].corrected && !(*shots)[0].targetByPerson);
+  QCOMPARE((*shots)[0].reading.outcome, Outcome::Miss);
+  QVERIFY((*shots)[1].corrected && (*shots)[1].targetByPerson);
+  QCOMPARE((*shots)[1].reading.target->pocket, PocketName::HeadLeft);
+  QVERIFY(!(*shots)[1].reading.target->lineError_rad);
+}
+
+void RecordStatisticsTest::foulsAndWonFramesComeFromTheRuling() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const auto ruled = [](const std::vector<std::string>& fouls, const std::string& result) {
+    return RulingEntry{Verdict::Certain, fouls, "{\"shooter\":\"second\",\"result\":" + result + "}"};
+  };
+  int number = 1;
+  for (const auto& ruling : {ruled({}, "null"), ruled({"scratch"}, "null"), ruled({}, "{\"winner\":\"second\"}"),
+                             ruled({}, "{\"winner\":\"first\"}")}) {
+    QVERIFY(record.appendShot(game.frame, sample::shot(number++), {}, game.ada, ruling).has_value());
+  }
+  const auto shots = record.shotsOf(game.ada, {});
+  QVERIFY(shots.has_value());
+  QVERIFY((*shots)[0].ruled && !(*shots)[0].fouled && !(*shots)[0].wonFrame);
+  QVERIFY((*shots)[1].fouled);
+  QVERIFY((*shots)[2].wonFrame);
+  QVERIFY(!(*shots)[3].wonFrame);
+}
+
+void RecordStatisticsTest::lossesComeFromTheSuggestion() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const ShotId shot = *record.appendShot(game.frame, sample::shot(1), {}, game.ada);
+  QVERIFY(record.keepSuggestion(shot, {"planner 1", true, 0.07, std::nullopt, "[]"}).has_value());
+  const auto shots = record.shotsOf(game.ada, {});
+  QVERIFY(shots->front().suggestionShown);
+  QCOMPARE(shots->front().choiceLoss, std::optional(0.07));
+  QVERIFY(!shots->front().deliveryLoss);
+}
+
+void RecordStatisticsTest::aPlayerWithoutShotsHasNone() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  QVERIFY(record.shotsOf(game.ben, {})->empty());
+}
+
+FERRULE_TEST(RecordStatisticsTest)
+#include "record_statistics_test.moc"
