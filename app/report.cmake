@@ -11,9 +11,7 @@ add_library(ferrule_report STATIC
   report/report_pdf.cpp
   report/report_sheet.cpp
   report/report_words.cpp
-  window/inks.cpp
-  words/numbers.cpp
-  words/trade_words.cpp)
+  window/inks.cpp)
 add_library(Ferrule::report ALIAS ferrule_report)
 target_include_directories(ferrule_report PUBLIC ${CMAKE_SOURCE_DIR})
-target_link_libraries(ferrule_report PUBLIC Ferrule::progress Ferrule::record Qt6::Gui Qt6::Svg)
+target_link_libraries(ferrule_report PUBLIC Ferrule::progress Ferrule::words Qt6::Gui Qt6::Svg)
