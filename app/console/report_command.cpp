@@ -88,7 +88,7 @@ int report(const Call& call) {
   if (!record) return reportError(record.error());
   const auto history = playerHistory(*record, call.player, period);
   if (!history) return reportError(history.error());
-  const ProgressReport progress = progressReport(*history, {settings.now_ms, {}});
+  const PlayerProgress progress = playerProgress(*history, {settings.now_ms, {}});
   const Report built = buildReport(progress, settings);
 
   const QString missing = lettersWithoutFont(built.title + settings.coachNote);

@@ -18,7 +18,7 @@ class Builder {
   Q_DECLARE_TR_FUNCTIONS(ReportBuilder)
 
  public:
-  Builder(const ProgressReport& progress, const ReportSettings& settings)
+  Builder(const PlayerProgress& progress, const ReportSettings& settings)
       : progress_(progress), settings_(settings), words_(settings.locale) {}
 
   Report build() {
@@ -251,14 +251,14 @@ class Builder {
     page.blocks.push_back(std::move(box));
   }
 
-  const ProgressReport& progress_;
+  const PlayerProgress& progress_;
   const ReportSettings& settings_;
   ReportWords words_;
 };
 
 }  // namespace
 
-Report buildReport(const ProgressReport& progress, const ReportSettings& settings) {
+Report buildReport(const PlayerProgress& progress, const ReportSettings& settings) {
   return Builder(progress, settings).build();
 }
 

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "app/report/report.h"
-#include "core/progress/progress_report.h"
+#include "core/progress/player_progress.h"
 
 namespace ferrule {
 
@@ -18,6 +18,6 @@ struct ReportSettings {
 
 /// The report of one player: a page in plain words, then charts and what they rest on. Where there is nothing to show
 /// there is a sentence that says why, never an empty chart.
-[[nodiscard]] Report buildReport(const ProgressReport& progress, const ReportSettings& settings);
+[[nodiscard]] Report buildReport(const PlayerProgress& progress, const ReportSettings& settings);
 
 }  // namespace ferrule

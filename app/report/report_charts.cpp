@@ -182,7 +182,7 @@ std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words
   return chart;
 }
 
-std::optional<Chart> conditionChart(const ProgressReport& progress, const ReportWords& words) {
+std::optional<Chart> conditionChart(const PlayerProgress& progress, const ReportWords& words) {
   BarChart chart;
   chart.title = ChartWords::tr("Like shots under other conditions");
   const auto add = [&](const QString& label, double value) {

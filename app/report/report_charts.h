@@ -21,6 +21,6 @@ enum class SpreadUnit { Degrees, Percent };
 [[nodiscard]] std::optional<Chart> pocketChart(const Makes& makes, const ReportWords& words);
 [[nodiscard]] std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words);
 /// Made in practice and matches, before and after 40 minutes.
-[[nodiscard]] std::optional<Chart> conditionChart(const ProgressReport& progress, const ReportWords& words);
+[[nodiscard]] std::optional<Chart> conditionChart(const PlayerProgress& progress, const ReportWords& words);
 
 }  // namespace ferrule

@@ -160,7 +160,7 @@ void addMeasure(Rows& rows, const PlayerHistory& history, const std::string& nam
 
 }  // namespace
 
-std::string reportCsv(const ProgressReport& progress) {
+std::string reportCsv(const PlayerProgress& progress) {
   Rows rows;
   const DataQuality& quality = progress.quality;
   rows.count("shots", quality.shots);

@@ -16,7 +16,7 @@ class FirstPage {
   Q_DECLARE_TR_FUNCTIONS(FirstPage)
 
  public:
-  FirstPage(const ProgressReport& progress, const ReportSettings& settings, const ReportWords& words)
+  FirstPage(const PlayerProgress& progress, const ReportSettings& settings, const ReportWords& words)
       : progress_(progress), settings_(settings), words_(words) {}
 
   ReportPage page() {
@@ -200,7 +200,7 @@ class FirstPage {
     page_.blocks.push_back(std::move(box));
   }
 
-  const ProgressReport& progress_;
+  const PlayerProgress& progress_;
   const ReportSettings& settings_;
   const ReportWords& words_;
   ReportPage page_;
@@ -208,7 +208,7 @@ class FirstPage {
 
 }  // namespace
 
-ReportPage firstPage(const ProgressReport& progress, const ReportSettings& settings, const ReportWords& words) {
+ReportPage firstPage(const PlayerProgress& progress, const ReportSettings& settings, const ReportWords& words) {
   return FirstPage(progress, settings, words).page();
 }
 

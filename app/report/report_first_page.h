@@ -7,7 +7,7 @@
 namespace ferrule {
 
 /// The page that is read: three sentences, what changed, what to work on, how sure it is. No chart, no jargon.
-[[nodiscard]] ReportPage firstPage(const ProgressReport& progress, const ReportSettings& settings,
+[[nodiscard]] ReportPage firstPage(const PlayerProgress& progress, const ReportSettings& settings,
                                    const ReportWords& words);
 
 }  // namespace ferrule

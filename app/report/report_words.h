@@ -6,7 +6,7 @@
 #include <QString>
 
 #include "app/words/numbers.h"
-#include "core/progress/progress_report.h"
+#include "core/progress/player_progress.h"
 
 namespace ferrule {
 

@@ -6,7 +6,7 @@
 #include "app/report/chart_painter.h"
 #include "app/report/report_charts.h"
 #include "app/report/report_sheet.h"
-#include "core/progress/progress_report.h"
+#include "core/progress/player_progress.h"
 #include "tests/support/invented_squad.h"
 #include "tests/support/test_registry.h"
 
@@ -44,8 +44,8 @@ Ink inkOf(const Chart& chart, double width_pt, double unit) {
   return ink;
 }
 
-const ProgressReport& progress() {
-  static const ProgressReport report = progressReport(
+const PlayerProgress& progress() {
+  static const PlayerProgress report = playerProgress(
       invented::historyOf(invented::squad(invented::juniorSquad(), {}), 0), {2'000'000'000'000, {1, 199}});
   return report;
 }
@@ -78,7 +78,7 @@ void ChartTest::chartsStayWithinTheirArea() {
   QFETCH(double, width_pt);
   if (number == 1 && width_pt < 300.0) return;  // the grid takes the whole width
   const ReportWords words{QLocale(QLocale::English)};
-  const ProgressReport& report = progress();
+  const PlayerProgress& report = progress();
   const std::optional<Chart> charts[] = {
       spreadChart(report.history, report.aim.all, findingOf(report.findings, FindingKind::AimTrend),
                   SpreadUnit::Degrees, "Scatter of the aim", words),
@@ -119,7 +119,7 @@ void ChartTest::cellsWithFewShotsShowNoShare() {
 
 void ChartTest::thereIsNoChartOfNothing() {
   const ReportWords words{QLocale(QLocale::English)};
-  const ProgressReport empty = progressReport({}, {});
+  const PlayerProgress empty = playerProgress({}, {});
   QVERIFY(!makeGridChart(empty.inferred.byCueBall, "Made", 1.27, words));
   QVERIFY(!pocketChart(empty.inferred, words));
   QVERIFY(!missChart(empty.misses, words));
@@ -130,7 +130,7 @@ void ChartTest::thereIsNoChartOfNothing() {
 
 void ChartTest::aFindingThatStandsIsASolidLine() {
   const ReportWords words{QLocale(QLocale::English)};
-  const ProgressReport& report = progress();
+  const PlayerProgress& report = progress();
   const auto speed =
       spreadChart(report.history, report.strikes.speed, findingOf(report.findings, FindingKind::SpeedTrend),
                   SpreadUnit::Percent, "Speed", words);

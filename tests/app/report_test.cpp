@@ -35,8 +35,8 @@ const PlayerHistory& junior(std::size_t number) {
   return all[number];
 }
 
-ProgressReport progressOf(const PlayerHistory& history) {
-  return progressReport(history, {kNow_ms, {1, 199}});
+PlayerProgress progressOf(const PlayerHistory& history) {
+  return playerProgress(history, {kNow_ms, {1, 199}});
 }
 
 QString wordsOf(const ReportPage& page) {

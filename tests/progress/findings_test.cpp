@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/progress/progress_report.h"
+#include "core/progress/player_progress.h"
 #include "tests/support/invented_squad.h"
 #include "tests/support/test_registry.h"
 
@@ -13,18 +13,18 @@ namespace {
 
 enum Junior : std::size_t { SteadierSpeed, Tires, Noise, ThickLeft, SteadierAim, StrongNoise };
 
-const std::vector<ProgressReport>& squadReports() {
-  static const std::vector<ProgressReport> all = [] {
+const std::vector<PlayerProgress>& squadReports() {
+  static const std::vector<PlayerProgress> all = [] {
     const invented::Squad squad = invented::squad(invented::juniorSquad(), {});
-    std::vector<ProgressReport> reports;
+    std::vector<PlayerProgress> reports;
     for (std::size_t i = 0; i < squad.players.size(); ++i)
-      reports.push_back(progressReport(invented::historyOf(squad, i), {2'000'000'000'000, {}}));
+      reports.push_back(playerProgress(invented::historyOf(squad, i), {2'000'000'000'000, {}}));
     return reports;
   }();
   return all;
 }
 
-QStringList standingOf(const ProgressReport& report) {
+QStringList standingOf(const PlayerProgress& report) {
   QStringList all;
   for (const Finding& finding : report.findings) {
     if (finding.stands) all << QString::number(static_cast<int>(finding.kind));
@@ -58,7 +58,7 @@ class FindingsTest : public QObject {
 
 void FindingsTest::theSquadPlaysSixThousandShots() {
   int shots = 0;
-  for (const ProgressReport& report : squadReports()) {
+  for (const PlayerProgress& report : squadReports()) {
     shots += report.quality.shots;
     QCOMPARE(report.quality.sessions, 20);
     QVERIFY(report.inferred.share.has_value());
@@ -67,7 +67,7 @@ void FindingsTest::theSquadPlaysSixThousandShots() {
 }
 
 void FindingsTest::aSteadierSpeedIsFound() {
-  const ProgressReport& report = squadReports()[SteadierSpeed];
+  const PlayerProgress& report = squadReports()[SteadierSpeed];
   QVERIFY2(standingOf(report).contains(numberOf(FindingKind::SpeedTrend)), qPrintable(standingOf(report).join(' ')));
   const Finding& speed = findingOf(report.findings, FindingKind::SpeedTrend);
   // Planted: from 14 % to 5 %.
@@ -79,7 +79,7 @@ void FindingsTest::aSteadierSpeedIsFound() {
 }
 
 void FindingsTest::aTiringAimIsFound() {
-  const ProgressReport& report = squadReports()[Tires];
+  const PlayerProgress& report = squadReports()[Tires];
   const Finding& late = findingOf(report.findings, FindingKind::LateAim);
   QVERIFY2(late.stands, qPrintable(QString::number(late.chance)));
   QVERIFY(late.to > 1.2 * late.from);
@@ -93,7 +93,7 @@ void FindingsTest::noiseIsNotTakenForAFinding() {
 }
 
 void FindingsTest::thickCutsToTheLeftAreFoundAndWorkedOn() {
-  const ProgressReport& report = squadReports()[ThickLeft];
+  const PlayerProgress& report = squadReports()[ThickLeft];
   const Finding& left = findingOf(report.findings, FindingKind::LeftCutSide);
   QVERIFY(left.stands);
   QVERIFY2(left.to < -0.0008, qPrintable(QString::number(left.to)));
@@ -105,7 +105,7 @@ void FindingsTest::thickCutsToTheLeftAreFoundAndWorkedOn() {
 }
 
 void FindingsTest::aSteadierAimIsFound() {
-  const ProgressReport& report = squadReports()[SteadierAim];
+  const PlayerProgress& report = squadReports()[SteadierAim];
   const Finding& aim = findingOf(report.findings, FindingKind::AimTrend);
   QVERIFY2(aim.stands, qPrintable(QString::number(aim.chance)));
   QVERIFY(aim.to < aim.from);
@@ -117,7 +117,7 @@ void FindingsTest::aPullToOneSideIsFoundOnceAndNotForOneSidesHabit() {
   invented::Plan plan;
   plan.matchShots = 0;
   const PlayerHistory pulled = invented::history(invented::Habits{.name = "Pulled", .aimMean_rad = 0.0018}, plan);
-  const ProgressReport report = progressReport(pulled, {2'000'000'000'000, {}});
+  const PlayerProgress report = playerProgress(pulled, {2'000'000'000'000, {}});
   const Finding& side = findingOf(report.findings, FindingKind::AimSide);
   QVERIFY2(side.stands, qPrintable(QString::number(side.chance)));
   QVERIFY(side.to > 0.0009);
@@ -146,7 +146,7 @@ void FindingsTest::falseAlarmsAreRare() {
 }
 
 void FindingsTest::workIsThreeItemsAtMostWithItsEvidence() {
-  for (const ProgressReport& report : squadReports()) {
+  for (const PlayerProgress& report : squadReports()) {
     QVERIFY(report.work.size() <= 3);
     for (std::size_t i = 0; i < report.work.size(); ++i) {
       const WorkItem& item = report.work[i];
@@ -161,8 +161,8 @@ void FindingsTest::workIsThreeItemsAtMostWithItsEvidence() {
 }
 
 void FindingsTest::theSameHistoryGivesTheSameDigits() {
-  const ProgressReport& report = squadReports()[Tires];
-  const ProgressReport again = progressReport(report.history, {2'000'000'000'000, {}});
+  const PlayerProgress& report = squadReports()[Tires];
+  const PlayerProgress again = playerProgress(report.history, {2'000'000'000'000, {}});
   QCOMPARE(again.findings, report.findings);
   QCOMPARE(again.work, report.work);
 }
@@ -170,7 +170,7 @@ void FindingsTest::theSameHistoryGivesTheSameDigits() {
 void FindingsTest::anEmptyHistoryGivesShortagesOnly() {
   PlayerHistory nobody;
   nobody.player = "Nobody";
-  const ProgressReport report = progressReport(nobody, {});
+  const PlayerProgress report = playerProgress(nobody, {});
   QCOMPARE(report.quality.shots, 0);
   QVERIFY(!report.inferred.share);
   QVERIFY(!report.aim.all.spread);
@@ -185,7 +185,7 @@ void FindingsTest::oneShotGivesShortagesOnly() {
   PlayerHistory one = squadReports()[Noise].history;
   one.sessions.resize(1);
   one.shots.resize(1);
-  const ProgressReport report = progressReport(one, {});
+  const PlayerProgress report = playerProgress(one, {});
   QCOMPARE(report.quality.shots, 1);
   QCOMPARE(report.inferred.share.error(), (Shortage{ShortageKind::Shots, 1, kFewestForShare}));
   for (const Finding& finding : report.findings)

@@ -69,8 +69,8 @@ void printMeasures(const PlayerHistory& history, const std::string& folder) {
   printTime("choice and delivery", [&] { (void)choiceMeasure(history, resampling); });
   printTime("findings", [&] { (void)findings(history, difficulty, strikes, aim, resampling); });
   printTime("what to work on", [&] { (void)workItems(history, found, resampling); });
-  printTime("all of them", [&] { (void)progressReport(history, {0, resampling}); });
-  const ProgressReport progress = progressReport(history, {0, resampling});
+  printTime("all of them", [&] { (void)playerProgress(history, {0, resampling}); });
+  const PlayerProgress progress = playerProgress(history, {0, resampling});
   const Report report = buildReport(progress, {});
   printTime("report as a value", [&] { (void)buildReport(progress, {}); });
   printTime("PDF", [&] { (void)writeReportPdf(report, QPageSize::A4, folder + "/report.pdf"); });
@@ -93,7 +93,7 @@ void printWhole(int shots, const std::string& folder) {
   printTime("the whole report", [&] {
     const auto history = playerHistory(*record, "Invented", {});
     if (!history) return;
-    const ProgressReport progress = progressReport(*history, {});
+    const PlayerProgress progress = playerProgress(*history, {});
     (void)writeReportPdf(buildReport(progress, {}), QPageSize::A4, folder + "/whole.pdf");
     (void)reportCsv(progress);
   });

@@ -16,7 +16,7 @@
 /// Everything that a report or a screen says about one player's period, as one value.
 namespace ferrule {
 
-/// Shots worth looking at again, as places in ProgressReport::history's shots.
+/// Shots worth looking at again, as places in PlayerProgress::history's shots.
 struct Highlights {
   std::optional<std::size_t> best;         ///< made against the least chance
   std::optional<std::size_t> instructive;  ///< missed against the best chance
@@ -39,7 +39,7 @@ struct ProgressOptions {
   bool operator==(const ProgressOptions&) const = default;
 };
 
-struct ProgressReport {
+struct PlayerProgress {
   PlayerHistory history;  ///< of the pocket width with most shots; all numbers are of it alone
   DataQuality quality;
   Makes inferred;
@@ -66,6 +66,6 @@ struct ProgressReport {
 };
 
 /// The same history and options give the same digits.
-[[nodiscard]] ProgressReport progressReport(const PlayerHistory& history, const ProgressOptions& options);
+[[nodiscard]] PlayerProgress playerProgress(const PlayerHistory& history, const ProgressOptions& options);
 
 }  // namespace ferrule

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/progress/progress_report.h"
+#include "core/progress/player_progress.h"
 
 namespace ferrule {
 
@@ -31,8 +31,8 @@ Highlights highlightsOf(const PlayerHistory& history, const std::optional<Diffic
 
 }  // namespace
 
-ProgressReport progressReport(const PlayerHistory& history, const ProgressOptions& options) {
-  ProgressReport report;
+PlayerProgress playerProgress(const PlayerHistory& history, const ProgressOptions& options) {
+  PlayerProgress report;
   const std::vector<PlayerHistory> widths = byPocketWidth(history);
   report.quality = dataQuality(widths, options.now_ms);
   report.history = widths.empty() ? PlayerHistory{history.player, {}, {}, {}} : widths.front();
