@@ -31,6 +31,12 @@ QString demoRecord() {
   return QFileInfo::exists(packaged) ? packaged : QString();
 }
 
+/// A call has one voice on standard error: the toolkit's remark on a folder that nobody asked for is not its matter.
+void passOn(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+  if (message.startsWith(QLatin1String("QStandardPaths: "))) return;
+  std::fprintf(stderr, "%s\n", qPrintable(qFormatLogMessage(type, context, message)));
+}
+
 int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
   QApplication application(argc, argv);
   // Qt takes the user's decimal comma for the C library as well; our files need the point.
@@ -56,7 +62,10 @@ int main(int argc, char** argv) {
   if (!call) {
     // A report needs fonts but no display, whatever the desktop says.
     const bool draws = argc > 1 && std::string_view(argv[1]) == "report";
-    if (draws) qputenv("QT_QPA_PLATFORM", "offscreen");
+    if (draws) {
+      qputenv("QT_QPA_PLATFORM", "offscreen");
+      qInstallMessageHandler(passOn);
+    }
     // The record's database driver is found through it.
     std::unique_ptr<QCoreApplication> application;
     if (draws) {
