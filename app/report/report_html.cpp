@@ -40,6 +40,7 @@ QString picture(const Chart& chart, double width) {
     QSvgGenerator generator;
     generator.setOutputDevice(&buffer);
     generator.setResolution(72);
+    generator.setTitle(std::visit([](const auto& one) { return one.title; }, chart));
     generator.setSize(QSize(static_cast<int>(width), static_cast<int>(height)));
     generator.setViewBox(QRectF(0.0, 0.0, width, height));
     QPainter painter(&generator);
