@@ -9,7 +9,7 @@
 
 #include "core/physics/ball_collision.h"
 #include "core/physics/bed.h"
-#include "tests/bench/physics/processor_time.h"
+#include "tests/support/processor_time.h"
 
 namespace ferrule::bench {
 

@@ -9,7 +9,7 @@
 #include "core/geometry/units.h"
 #include "core/physics/simulator.h"
 #include "tests/bench/physics/engine.h"
-#include "tests/bench/physics/processor_time.h"
+#include "tests/support/processor_time.h"
 
 namespace ferrule::bench {
 

@@ -6,7 +6,6 @@
 #include <QTemporaryDir>
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <clocale>
 #include <cstdio>
 #include <functional>
@@ -16,18 +15,20 @@
 #include "app/report/report_html.h"
 #include "app/report/report_pdf.h"
 #include "core/measure/player_history.h"
+#include "tests/support/processor_time.h"
 #include "tests/support/squad_record.h"
 
 namespace ferrule {
 
 namespace {
 
+/// Of processor time, which other programs on the machine do not lengthen; the median of three.
 double milliseconds(const std::function<void()>& work) {
   std::array<double, 3> times{};
   for (double& time : times) {
-    const auto start = std::chrono::steady_clock::now();
+    const double start_s = bench::processorTime_s();
     work();
-    time = std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+    time = 1000.0 * (bench::processorTime_s() - start_s);
   }
   std::ranges::sort(times);
   return times[1];
@@ -49,7 +50,8 @@ PlayerHistory largeHistory(int shots) {
 
 void printMeasures(const PlayerHistory& history, const std::string& folder) {
   const Resampling resampling;
-  std::printf("%zu shots in %zu sessions, median of three\n", history.shots.size(), history.sessions.size());
+  std::printf("%zu shots in %zu sessions, processor time, median of three\n", history.shots.size(),
+              history.sessions.size());
   const auto difficulty = Difficulty::of(history);
   const auto strikes = strikeMeasures(history, resampling);
   const auto aim = aimMeasure(history, resampling);
@@ -88,7 +90,7 @@ void printWhole(int shots, const std::string& folder) {
   plan.weeks = std::max(1, shots / plan.practiceShots);
   const invented::Squad squad = invented::squad({invented::Habits{.name = "Invented"}}, plan);
   if (auto done = invented::putInto(*record, squad); !done) return;
-  std::printf("from a record of %d shots\n", plan.weeks * plan.practiceShots);
+  std::printf("from a record of %d shots, processor time\n", plan.weeks * plan.practiceShots);
   printTime("reading the shots", [&] { (void)playerHistory(*record, "Invented", {}); });
   printTime("the whole report", [&] {
     const auto history = playerHistory(*record, "Invented", {});
