@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/camera/check_hypotheses.h"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -99,6 +100,36 @@ void addWithBothPoses(std::vector<Hypothesis>& all, const Hypothesis& free, cons
   fixed.starts = {{rig.lens, rig.pose, measured, 0.0}};
   all.push_back(free);
   all.push_back(std::move(fixed));
+}
+
+/// Nothing is wrong: camera and lens are the rig's, to within what the rig itself says it knows of them. A rig from the
+/// cushions alone may be off by millimetres and still be what it claims.
+Hypothesis fitsAsItIs(const Rig& rig, const MeasuredTable& measured) {
+  // The unknowns count in standard deviations; as thousandths their steps suit the fit.
+  constexpr double kThousandth = 1e-3;
+  const auto poseAxes = principalAxes(rig.poseCovariance);
+  const auto lensAxes = principalAxes(rig.lensUncertainty.matrix());
+  Hypothesis hypothesis;
+  hypothesis.poseFree = false;
+  hypothesis.priors.assign(poseAxes.size() + lensAxes.size(), kThousandth);
+  hypothesis.unknownsAreKnown = true;
+  hypothesis.apply = [poseAxes, lensAxes](Setting& setting, const Eigen::VectorXd& by) {
+    Eigen::Index next = 0;
+    if (!poseAxes.empty()) {
+      Eigen::Matrix<double, 6, 1> step = Eigen::Matrix<double, 6, 1>::Zero();
+      for (const Eigen::VectorXd& axis : poseAxes)
+        step += (by[next++] / kThousandth) * axis;
+      setting.pose = movedPose(setting.pose, step);
+    }
+    if (!lensAxes.empty()) {
+      Eigen::VectorXd change = Eigen::VectorXd::Zero(lensAxes.front().size());
+      for (const Eigen::VectorXd& axis : lensAxes)
+        change += (by[next++] / kThousandth) * axis;
+      setting.lens = changedLens(setting.lens, change);
+    }
+  };
+  hypothesis.starts = {{rig.lens, rig.pose, measured, 0.0}};
+  return hypothesis;
 }
 
 void raiseTags(MeasuredTable& measured, double higher_m) {
@@ -239,6 +270,21 @@ void changeLens(Setting& setting, const Eigen::VectorXd& by) {
   setting.lens.coefficients[4] += by[5];
 }
 
+std::vector<Eigen::VectorXd> principalAxes(const Eigen::MatrixXd& covariance) {
+  std::vector<Eigen::VectorXd> axes;
+  if (covariance.size() == 0) return axes;
+  // Pixels and coefficients differ by many orders of size: scaled, none is lost in the digits.
+  const Eigen::VectorXd u = covariance.diagonal().cwiseMax(0.0).cwiseSqrt();
+  const Eigen::VectorXd scale = (u.array() > 0.0).select(u.array().inverse(), 0.0);
+  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(scale.asDiagonal() * covariance * scale.asDiagonal());
+  for (Eigen::Index i = 0; i < covariance.rows(); ++i) {
+    const double variance = solver.eigenvalues()[i];
+    if (!(variance > 0.0)) continue;
+    axes.push_back(u.cwiseProduct(solver.eigenvectors().col(i)) * std::sqrt(variance));
+  }
+  return axes;
+}
+
 bool bends(const Lens& lens) {
   constexpr double kVisible_px = 0.1;
   Lens straight = lens;
@@ -257,7 +303,7 @@ std::vector<Hypothesis> hypothesesFor(const Rig& rig, const MeasuredTable& measu
                                       bool tagsGross) {
   const auto nothing = [](Setting&, const Eigen::VectorXd&) {};
   std::vector<Hypothesis> all;
-  all.push_back({RigFault::None, {}, false, {}, nothing, {{rig.lens, rig.pose, measured, 0.0}}});
+  all.push_back(fitsAsItIs(rig, measured));
   all.push_back({RigFault::CameraMoved, {}, true, {}, nothing, startsOf({rig.lens}, rig, measured, evidence)});
   addTableFaults(all, rig, measured, evidence);
   addLensFaults(all, rig, measured, evidence);
@@ -270,7 +316,7 @@ FittedHypothesis fitted(const Hypothesis& hypothesis, const EvidenceFit& evidenc
   const auto further = static_cast<Eigen::Index>(hypothesis.priors.size());
   FittedHypothesis best;
   best.sumOfSquares = std::numeric_limits<double>::infinity();
-  best.parameters = static_cast<int>(poses + further);
+  best.parameters = static_cast<int>(poses + (hypothesis.unknownsAreKnown ? 0 : further));
   for (const Setting& start : hypothesis.starts) {
     const auto settingOf = [&](const Eigen::VectorXd& x) {
       Setting setting = start;

@@ -21,6 +21,8 @@ struct Hypothesis {
   /// Puts the further unknowns into a setting.
   std::function<void(Setting&, const Eigen::VectorXd&)> apply;
   std::vector<Setting> starts;
+  /// The further unknowns are only what the rig itself says it does not know exactly: they cost nothing.
+  bool unknownsAreKnown = false;
 };
 
 /// All that are worth trying for this rig and table. tagsGross: also swapped and turned tags.
@@ -41,6 +43,9 @@ struct FittedHypothesis {
 
 /// Changes a Brown lens by (logarithm of the focal length, centre right and down in picture widths, k1, k2, k3).
 void changeLens(Setting& setting, const Eigen::VectorXd& by);
+
+/// The principal axes of a covariance, each as long as its standard deviation; those of no length are left out.
+[[nodiscard]] std::vector<Eigen::VectorXd> principalAxes(const Eigen::MatrixXd& covariance);
 
 /// Whether a lens bends lines by more than a tenth of a pixel anywhere in its picture.
 [[nodiscard]] bool bends(const Lens& lens);

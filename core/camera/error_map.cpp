@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/base/word_list.h"
+#include "core/camera/check_hypotheses.h"
 #include "core/camera/evidence_fit.h"
 #include "core/camera/pose_fit.h"
 
@@ -61,22 +62,6 @@ CameraFromTable refitted(const CheckEvidence& seen, const Rig& start, const Meas
   return movedPose(start.pose, solved.parameters);
 }
 
-/// The principal axes of a covariance, each as long as its standard deviation.
-std::vector<Eigen::VectorXd> axesOf(const Eigen::MatrixXd& covariance) {
-  std::vector<Eigen::VectorXd> axes;
-  if (covariance.size() == 0) return axes;
-  // Pixels and coefficients differ by many orders of size: scaled, none is lost in the digits.
-  const Eigen::VectorXd u = covariance.diagonal().cwiseMax(0.0).cwiseSqrt();
-  const Eigen::VectorXd scale = (u.array() > 0.0).select(u.array().inverse(), 0.0);
-  const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(scale.asDiagonal() * covariance * scale.asDiagonal());
-  for (Eigen::Index i = 0; i < covariance.rows(); ++i) {
-    const double variance = solver.eigenvalues()[i];
-    if (!(variance > 0.0)) continue;
-    axes.push_back(u.cwiseProduct(solver.eigenvectors().col(i)) * std::sqrt(variance));
-  }
-  return axes;
-}
-
 Eigen::Matrix2d squareOf(TableVector v) {
   Eigen::Matrix2d result;
   result << v.x * v.x, v.x * v.y, v.x * v.y, v.y * v.y;
@@ -109,13 +94,13 @@ bool ErrorAt::holds95(TablePoint point) const {
 
 ErrorMap::ErrorMap(const Rig& rig, const MeasuredTable& measured, const ErrorSources& sources)
     : rig_(rig), radius_m_(measured.balls.radius_m()), sources_(sources) {
-  for (const Eigen::VectorXd& axis : axesOf(rig.poseCovariance)) {
+  for (const Eigen::VectorXd& axis : principalAxes(rig.poseCovariance)) {
     Rig moved = rig;
     moved.pose = movedPose(rig.pose, axis);
     causes_.push_back({ErrorComponent::Pose, std::move(moved)});
   }
   const CheckEvidence seen = seenBy(rig, measured);
-  for (const Eigen::VectorXd& axis : axesOf(rig.lensUncertainty.matrix())) {
+  for (const Eigen::VectorXd& axis : principalAxes(rig.lensUncertainty.matrix())) {
     Rig other = rig;
     other.lens = changedLens(rig.lens, axis);
     other.pose = refitted(seen, other, measured);

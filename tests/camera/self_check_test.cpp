@@ -21,6 +21,7 @@ class SelfCheckTest : public QObject {
  private slots:
   void soundRigsFit();
   void aMovedCameraIsNamed();
+  void aRigIsHeldToNoMoreThanItClaims();
   void anotherLensIsNamed();
   void aFilmThatWasStraightenedBeforeIsNamed();
   void aRigThatStraightensNothingIsNamed();
@@ -121,6 +122,20 @@ void SelfCheckTest::aMovedCameraIsNamed() {
   QVERIFY(std::abs(check.amounts[0] - std::hypot(a.x - b.x, a.y - b.y, a.z - b.z)) < 0.002);
   QVERIFY(std::abs(check.amounts[1] - step.head<3>().norm()) < 0.0005);
   QVERIFY(check.costMax_m > 0.003);
+}
+
+/// The same millimetres are a moved camera under a rig that is sure of itself, and nothing under one that is not.
+void SelfCheckTest::aRigIsHeldToNoMoreThanItClaims() {
+  const MeasuredTable measured = taggedTable();
+  const Rig truth = invented9ftRig();
+  const CheckEvidence evidence = evidenceOf(truth, measured);
+  Eigen::Matrix<double, 6, 1> step;
+  step << 0.0008, -0.0006, 0.0005, 0.001, -0.001, 0.001;
+  Rig rig = truth;
+  rig.pose = movedPose(truth.pose, step);
+  COMPARE_VERDICT(checkRig(rig, measured, evidence), RigFault::CameraMoved);
+  rig.poseCovariance = step.cwiseAbs2().asDiagonal();
+  COMPARE_VERDICT(checkRig(rig, measured, evidence), RigFault::None);
 }
 
 void SelfCheckTest::anotherLensIsNamed() {
