@@ -195,15 +195,21 @@ class Search {
       if (a == b) continue;
       std::optional<std::size_t> knot;
       for (std::size_t i = 0; i < motions_[a].knots.size(); ++i) {
-        if (near(motions_[a].knots[i].time_s, start.time_s, 2.0 * interval_s_)) knot = i;
+        const Knot& there = motions_[a].knots[i];
+        // A cue ball that gave its speed away at once seems to have left earlier than it did.
+        const bool struckThen = motions_[a].ball.isCueBall() && there.pieceBefore.resting &&
+                                start.time_s > there.from_s - interval_s_ && start.time_s < there.to_s + interval_s_;
+        if (struckThen || near(there.time_s, start.time_s, 2.0 * interval_s_)) knot = i;
       }
       const bool cameMoving = length(motions_[a].velocityAt(start.time_s - interval_s_)) > 0.05;
-      if (!knot && !cameMoving) continue;
+      if (!knot && !cameMoving && !creptAway(a, start.time_s)) continue;
       TablePoint there = nearestApproach(a, knot, place, start.time_s);
-      if (motions_[a].ball.isCueBall() && knot && motions_[a].knots[*knot].pieceBefore.resting) {
+      if (motions_[a].ball.isCueBall() && (knot ? motions_[a].knots[*knot].pieceBefore.resting : !cameMoving)) {
         // Struck and at the other ball between two images: it came along the line on which that one left.
         const TablePoint met = place - (2.0 * radius_m_) * unit(start.after);
-        if (distance(there, met) < 2.5 * interval_s_ * length(start.after)) there = met;
+        const double kept_mps = knot ? length(motions_[a].knots[*knot].after) : 0.0;
+        const double speed_mps = std::hypot(length(start.after), kept_mps);
+        if (distance(there, met) < 2.5 * interval_s_ * speed_mps) there = met;
       }
       const double gap_m = distance(there, place) - 2.0 * radius_m_;
       if (gap_m > 2.0 * kGap_m) continue;
@@ -215,6 +221,13 @@ class Search {
       pairing = {start.time_s, gap_m, there, place};
     }
     if (pusher) add(*pusher, b, pusherKnot, j, pairing, unit(pairing.second - pairing.first));
+  }
+
+  /// Whether this is the cue ball and left its place about then too slowly to tell a jump.
+  [[nodiscard]] bool creptAway(std::size_t a, double time_s) const {
+    const auto& pieces = motions_[a].pieces;
+    if (!motions_[a].ball.isCueBall() || pieces.size() < 2 || !pieces.front().resting) return false;
+    return time_s > pieces.front().end_s - interval_s_ && time_s < pieces[1].start_s + interval_s_;
   }
 
   /// The place of ball a nearest to a point around a time; its own jump may lie anywhere within the image gap.

@@ -6,9 +6,13 @@
 
 #include "core/reading/contacts.h"
 #include "core/reading/cushion_hits.h"
+#include "core/reading/delivery_fit.h"
+#include "core/reading/miss_account.h"
 #include "core/reading/outcome.h"
 #include "core/reading/path_fit.h"
+#include "core/reading/pocket_opening.h"
 #include "core/reading/pocketing.h"
+#include "core/reading/shot_flags.h"
 #include "core/reading/target.h"
 
 namespace ferrule {
@@ -24,6 +28,9 @@ constexpr double kSplitWay_m = 0.003;
 
 /// A jump of this share of the speed is an impact; a hop after an elevated stroke makes smaller ones.
 constexpr double kLargeJump = 0.25;
+
+/// A path of fewer points does not tell a struck ball's speed.
+constexpr std::size_t kFewestForPath = 3;
 
 /// A ball that seems to rest may creep on for this long.
 constexpr double kRollEnd_s = 0.4;
@@ -56,9 +63,10 @@ MeasuredPath struckPath(BallName ball, const CutShot& cut, const std::array<Pock
 
 class ShotStory {
  public:
-  ShotStory(const CutShot& cut, const MeasuredTable& measured)
+  ShotStory(const CutShot& cut, const MeasuredTable& measured, const std::optional<PocketedBall>& call)
       : cut_(cut),
         measured_(measured),
+        call_(call),
         radius_m_(measured.balls.radius_m()),
         interval_s_(imageInterval_s(cut.readings)) {}
 
@@ -76,9 +84,11 @@ class ShotStory {
     noteDelivery(*cue);
     noteRest();
     noteTarget();
+    reading_.flags = shotFlags(cut_, motions_, contacts_, doubts_, radius_m_, interval_s_);
+    judgeFirstContact();
     const Judged judged = judgeOutcome(reading_, measured_.table, radius_m_, doubts_);
     reading_.outcome = judged.outcome;
-    reading_.outcomeVerdict = judged.verdict;
+    reading_.outcomeVerdict = std::ranges::any_of(reading_.flags, leavesOutcomeOpen) ? Verdict::Ask : judged.verdict;
     return reading_;
   }
 
@@ -130,6 +140,8 @@ class ShotStory {
       event.ball = motions_[contact.first].ball;
       event.other = motions_[contact.second].ball;
       event.position = contact.firstPosition;
+      event.timeUncertainty_s = contact.timeUncertainty_s;
+      event.verdict = contact.firstKnot && contact.secondKnot ? Verdict::Certain : Verdict::Proposed;
       reading_.events.push_back(event);
     }
     std::vector<const Contact*> cueHits;
@@ -177,7 +189,20 @@ class ShotStory {
         event.ball = motions_[b].ball;
         event.cushion = cushion;
         event.position = knot.position;
+        event.timeUncertainty_s = knot.timeUncertainty_s;
+        event.verdict = Verdict::Certain;
         reading_.events.push_back(event);
+      }
+    }
+  }
+
+  /// Which of two balls was hit first is a person's call when the film cannot tell: split-hit rule.
+  void judgeFirstContact() {
+    if (!doubts_.splitHit) return;
+    for (ShotEvent& event : reading_.events) {
+      if (event.kind == EventKind::Ball && (event.ball.isCueBall() || event.other == kCueBall)) {
+        event.verdict = Verdict::Ask;
+        return;
       }
     }
   }
@@ -197,6 +222,8 @@ class ShotStory {
       event.ball = follower.ball;
       event.pocket = fate.pocket;
       event.position = fate.position;
+      // A camera over the table does not see where a ball goes that leaves it.
+      event.verdict = fate.certain && fate.fate == Fate::Pocketed ? Verdict::Certain : Verdict::Proposed;
       reading_.events.push_back(event);
       if (follower.ball.isCueBall()) reading_.scratch = true;
       if (fate.fate == Fate::Pocketed) fallen.push_back(&follower);
@@ -248,10 +275,58 @@ class ShotStory {
       }
     }
     const PathFit fit = fitStruckPath(*place, points, cut_.strike_s);
-    if (!fit.usable) return;
+    DeliveryPriors priors;
+    priors.middle = parametersFor(measured_.balls);
+    PathFit start = fit;
+    if (points.size() < kFewestForPath || !fit.usable) {
+      if (const auto guess = startFromFirstContact(*place)) {
+        start = *guess;
+        priors.aimSpread_rad = 0.15;
+        priors.speedSpread = 0.3;
+      }
+    }
+    Delivery& delivery = reading_.delivery;
+    delivery.whyNoStrike = delivery.whyNoSide = delivery.whyNoHeight = delivery.whyNoElevation = NotShown::NotFollowed;
+    if (start.usable) {
+      const DeliveryWindow window =
+          deliveryWindow({motions_, contacts_, reading_.events, cut_.before, cut_.strike_s, interval_s_, radius_m_});
+      delivered_ = fitDelivery(measured_.table, window, start, priors);
+      delivery = delivered_.delivery;
+    }
+    if (delivered_.usable) {
+      reading_.strike_s = delivered_.strike_s;
+      return;
+    }
+    if (!fit.usable || points.size() < kFewestForPath) return;
+    // The cue ball's own way still tells where it was sent and how fast.
     reading_.strike_s = fit.strike_s;
-    reading_.delivery.aim_rad = fit.aim_rad;
-    reading_.delivery.speed_mps = fit.speed_mps;
+    delivery.aim_rad = fit.aim_rad;
+    delivery.speed_mps = fit.speed_mps;
+    delivery.whyNoStrike.reset();
+  }
+
+  /// A cue ball that met another ball before it was measured on its way: both together carry on what it had.
+  /// Source: conservation of momentum of equal balls.
+  [[nodiscard]] std::optional<PathFit> startFromFirstContact(const RestingPlace& place) const {
+    if (!firstHit_ || !firstHit_->firstKnot || !firstHit_->secondKnot) return std::nullopt;
+    const BallMotion& first = motions_[firstHit_->first];
+    const BallMotion& second = motions_[firstHit_->second];
+    if (!first.ball.isCueBall()) return std::nullopt;
+    const TableVector sum = first.knots[*firstHit_->firstKnot].after + second.knots[*firstHit_->secondKnot].after;
+    const double speed_mps = length(sum);
+    if (!(speed_mps > 0.1)) return std::nullopt;
+    // The way to the other ball's surface on this course.
+    const TableVector to = firstHit_->secondPosition - place.position;
+    const double along_m = dot(to, unit(sum));
+    const double across_m = std::min(std::abs(dot(to, perpendicular(unit(sum)))), 2.0 * radius_m_);
+    const double way_m = std::max(0.0, along_m - std::sqrt(4.0 * radius_m_ * radius_m_ - across_m * across_m));
+    PathFit fit;
+    fit.usable = true;
+    fit.strike_s = firstHit_->time_s - way_m / speed_mps;
+    fit.start = place.position;
+    fit.aim_rad.value = direction(sum);
+    fit.speed_mps.value = speed_mps;
+    return fit;
   }
 
   void noteRest() {
@@ -277,6 +352,7 @@ class ShotStory {
     hit.ballPlace = cueCame ? firstHit_->secondPosition : firstHit_->firstPosition;
     hit.cueCourse =
         cueKnot ? motions_[cue].knots[*cueKnot].before : motions_[cue].velocityAt(firstHit_->time_s - interval_s_);
+    hit.line = cueCame ? firstHit_->line : -firstHit_->line;
     hit.ballCourse = otherKnot ? motions_[other].knots[*otherKnot].after
                                : motions_[other].velocityAt(firstHit_->time_s + interval_s_);
     for (const MotionPiece& piece : motions_[other].pieces) {
@@ -286,6 +362,9 @@ class ShotStory {
       return event.kind == EventKind::Cushion && event.ball == hit.ball;
     });
     if (length(hit.ballCourse) <= 0.0 || length(hit.cueCourse) <= 0.0) return std::nullopt;
+    if (otherKnot) {
+      hit.courseUncertainty_rad = motions_[other].knots[*otherKnot].velocityUncertainty_mps / length(hit.ballCourse);
+    }
     return hit;
   }
 
@@ -298,15 +377,39 @@ class ShotStory {
       if (pocketed.ball.isCueBall()) continue;
       if (made == nullptr || pocketed.ball == reading_.firstContact) made = &pocketed;
     }
-    if (made != nullptr) {
+    if (call_) {
+      reading_.target = targetOfCall(measured_.table, call_->ball, call_->pocket, hit);
+    } else if (made != nullptr) {
       reading_.target = targetOfPot(measured_.table, *made, hit);
     } else if (hit) {
       reading_.target = targetOfMiss(measured_.table, *hit);
     }
+    if (reading_.target) describeTarget(*reading_.target, hit);
+  }
+
+  void describeTarget(Target& target, const std::optional<FirstHit>& hit) {
+    target.rattled = rattled(target, measured_.table, reading_, radius_m_);
+    if (!hit || hit->ball != target.ball) return;
+    describeLine(target, measured_.table, *hit, radius_m_);
+    if (!target.lineError_rad) return;
+    const Pocket pocket = pockets(measured_.table)[static_cast<std::size_t>(target.pocket)];
+    if (const auto simulator = Simulator::create(measured_.table, parametersFor(measured_.balls))) {
+      const auto opening = pocketOpening(*simulator, pocket, hit->ballPlace, length(hit->ballCourse));
+      if (opening) target.opening_m = opening->width_m;
+    }
+    if (!delivered_.usable) return;
+    MissEvidence evidence;
+    evidence.strike = delivered_.best;
+    evidence.delivery = delivered_.delivery;
+    evidence.target = target.ball;
+    evidence.aimedAt = pocket.mouth;
+    evidence.lineError_rad = {*target.lineError_rad, target.lineErrorUncertainty_rad.value_or(0.0)};
+    reading_.missAccount = missAccount(measured_.table, evidence);
   }
 
   const CutShot& cut_;
   const MeasuredTable& measured_;
+  std::optional<PocketedBall> call_;
   double radius_m_;
   double interval_s_;
   std::vector<Follower> followers_;
@@ -314,14 +417,16 @@ class ShotStory {
   std::vector<Contact> contacts_;
   std::optional<Contact> firstHit_;
   Doubts doubts_;
+  DeliveryFit delivered_;
   ShotReading reading_;
 };
 
 }  // namespace
 
-std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number) {
+std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number,
+                                    const std::optional<PocketedBall>& call) {
   if (cut.readings.empty()) return std::nullopt;
-  return ShotStory(cut, measured).read(number);
+  return ShotStory(cut, measured, call).read(number);
 }
 
 }  // namespace ferrule

@@ -8,7 +8,9 @@
 namespace ferrule {
 
 /// Reads one cut shot: delivery, events, what fell, where everything rested, target and outcome. number: within the
-/// film, from 1. Nothing when what was cut turns out not to be a shot (the cue ball never moved).
-[[nodiscard]] std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number);
+/// film, from 1. call: what a person named, which stands against what the tracks suggest. Nothing when what was cut
+/// turns out not to be a shot (the cue ball never moved).
+[[nodiscard]] std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number,
+                                                  const std::optional<PocketedBall>& call = {});
 
 }  // namespace ferrule

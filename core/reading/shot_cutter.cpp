@@ -179,7 +179,9 @@ void ShotCutter::close(bool atRest) {
 }
 
 void ShotCutter::finish() {
-  if (inShot_) close(everythingSettled());
+  if (!inShot_) return;
+  current_.filmEnded = true;
+  close(everythingSettled());
 }
 
 std::vector<CutShot> ShotCutter::takeShots() {

@@ -19,7 +19,8 @@ struct CutShot {
   double strike_s = 0.0;  ///< to about one image
   /// Where each ball lay before, known over a longer time than the readings hold.
   std::vector<std::pair<BallName, RestingPlace>> before;
-  bool atRest = false;  ///< false: the film ended, or the next strike came, while balls still moved
+  bool atRest = false;     ///< false: the film ended, or the next strike came, while balls still moved
+  bool filmEnded = false;  ///< the film ended with it
 };
 
 /// Cuts a stream of readings into shots. A shot begins with a blow on a cue ball that lay still and ends when every

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/reading/target.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -32,7 +33,9 @@ double cut(const FirstHit& hit) {
 }  // namespace
 
 Target targetOfPot(const Table& table, const PocketedBall& pocketed, const std::optional<FirstHit>& hit) {
-  Target target{pocketed.ball, pocketed.pocket, {}, {}, {}};
+  Target target;
+  target.ball = pocketed.ball;
+  target.pocket = pocketed.pocket;
   if (!hit || hit->ball != pocketed.ball) return target;
   target.cut_rad = cut(*hit);
   const Pocket pocket = pockets(table)[static_cast<std::size_t>(pocketed.pocket)];
@@ -56,12 +59,48 @@ std::optional<Target> targetOfMiss(const Table& table, const FirstHit& hit, cons
     if (hit.ballTravel_m < limits.leastReach * away_m) continue;
     // No stroke cuts a ball by more than a right angle.
     if (std::abs(wrapAngle(direction(way) - direction(hit.cueCourse))) > std::numbers::pi / 2.0) continue;
-    Target target{hit.ball, pocket.name, cut(hit), {}, {}};
+    Target target;
+    target.ball = hit.ball;
+    target.pocket = pocket.name;
+    target.cut_rad = cut(hit);
     fillLine(target, pocket, hit);
     best = target;
     least_rad = error_rad;
   }
   return best;
+}
+
+Target targetOfCall(const Table& table, BallName ball, PocketName pocket, const std::optional<FirstHit>& hit) {
+  Target target = targetOfPot(table, {ball, pocket}, hit);
+  target.called = true;
+  if (!hit || hit->ball != ball || hit->ballMetRail) return target;
+  fillLine(target, pockets(table)[static_cast<std::size_t>(pocket)], *hit);
+  return target;
+}
+
+void describeLine(Target& target, const Table& table, const FirstHit& hit, double radius_m) {
+  if (length(hit.line) > 0.0) {
+    const double offset_rad = std::abs(wrapAngle(direction(hit.line) - direction(hit.cueCourse)));
+    target.fullness = std::max(0.0, 1.0 - std::sin(std::min(offset_rad, std::numbers::pi / 2.0)));
+  }
+  if (!target.lineError_rad) return;
+  const Pocket pocket = pockets(table)[static_cast<std::size_t>(target.pocket)];
+  target.lineErrorUncertainty_rad = hit.courseUncertainty_rad;
+  target.missAtMouth_m = length(wayTo(pocket, hit.ballPlace)) * std::sin(*target.lineError_rad);
+  // The ball goes where the line of centres points: the contact lies off by the same angle.
+  target.contactError_m = radius_m * *target.lineError_rad;
+}
+
+bool rattled(const Target& target, const Table& table, const ShotReading& reading, double radius_m) {
+  const Pocket pocket = pockets(table)[static_cast<std::size_t>(target.pocket)];
+  const double reach_m = 0.5 * pocket.mouth_m + 1.5 * radius_m;
+  const auto jaws = std::ranges::count_if(reading.events, [&](const ShotEvent& event) {
+    return event.kind == EventKind::Cushion && event.ball == target.ball &&
+           distance(event.position, pocket.mouth) < reach_m;
+  });
+  const bool fell =
+      std::ranges::find(reading.pocketed, PocketedBall{target.ball, target.pocket}) != reading.pocketed.end();
+  return jaws >= 2 || (jaws == 1 && !fell);
 }
 
 }  // namespace ferrule

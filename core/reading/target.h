@@ -16,6 +16,8 @@ struct FirstHit {
   TableVector ballCourse;     ///< the object ball's velocity after, m/s
   double ballTravel_m = 0.0;  ///< how far the object ball went in all
   bool ballMetRail = false;   ///< it met a cushion or a jaw before it fell or stopped
+  TableVector line;           ///< unit vector from the cue ball's centre to the object ball's at the contact; or zero
+  double courseUncertainty_rad = 0.0;  ///< standard, of the object ball's course
 };
 
 /// How far a tried pot may be off and still be read as one.
@@ -33,5 +35,16 @@ struct TargetLimits {
 /// The pocket that a missed ball was most likely meant for, or nothing when its course fits none.
 [[nodiscard]] std::optional<Target> targetOfMiss(const Table& table, const FirstHit& hit,
                                                  const TargetLimits& limits = {});
+
+/// A pot that a person named: ball and pocket stand, the line is measured where the ball was the first hit.
+[[nodiscard]] Target targetOfCall(const Table& table, BallName ball, PocketName pocket,
+                                  const std::optional<FirstHit>& hit);
+
+/// Adds to a target what follows from its line: fullness, the line at the mouth, and where on the ball the contact lay
+/// against where it should have.
+void describeLine(Target& target, const Table& table, const FirstHit& hit, double radius_m);
+
+/// Whether the target's ball met both jaws of its pocket, or one and stayed out.
+[[nodiscard]] bool rattled(const Target& target, const Table& table, const ShotReading& reading, double radius_m);
 
 }  // namespace ferrule

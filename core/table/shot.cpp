@@ -10,6 +10,10 @@ namespace {
 constexpr WordList<4> kEventKinds{"ball", "cushion", "pocket", "off-table"};
 constexpr WordList<6> kOutcomes{"pot", "miss", "safety", "scratch", "foul", "break"};
 constexpr WordList<2> kMissSides{"over", "under"};
+constexpr WordList<6> kNotShown{"not-followed", "not-fitted",     "no-cushion-no-curve",
+                                "too-faint",    "slide-not-seen", "no-hop-no-curve"};
+constexpr WordList<9> kFlags{"cut-off-at-start", "cut-off-at-end", "next-strike-came", "picked-up",    "moved-by-hand",
+                             "identity-lost",    "lost-from-view", "split-hit",        "unsure-pocket"};
 constexpr WordList<3> kVerdicts{"certain", "proposed", "ask"};
 
 }  // namespace
@@ -22,6 +26,12 @@ std::string_view toText(Outcome outcome) {
 }
 std::string_view toText(MissSide side) {
   return wordOf(kMissSides, side);
+}
+std::string_view toText(NotShown reason) {
+  return wordOf(kNotShown, reason);
+}
+std::string_view toText(ShotFlag flag) {
+  return wordOf(kFlags, flag);
 }
 std::string_view toText(Verdict verdict) {
   return wordOf(kVerdicts, verdict);

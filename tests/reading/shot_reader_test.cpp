@@ -103,7 +103,12 @@ void ShotReaderTest::aStraightPotIsReadWhole() {
     // What the design asks for one shot, three times over.
     QVERIFY(std::abs(wrapAngle(shot.delivery.aim_rad->value - pot.aim_rad)) < radiansFromDegrees(0.3));
     QVERIFY(std::abs(shot.delivery.speed_mps->value - 1.8) < 0.03 * 1.8);
-    QVERIFY(!shot.delivery.side && !shot.delivery.height && !shot.delivery.elevation_rad);
+    // R w / v of -0.3 is a tip point 0.12 radii low (2.5 times the offset); what is not measured says why.
+    QVERIFY(shot.delivery.height.has_value());
+    QVERIFY(std::abs(shot.delivery.height->value + 0.12) < 0.05);
+    QVERIFY(shot.delivery.side.has_value() != shot.delivery.whyNoSide.has_value());
+    if (shot.delivery.side)
+      QVERIFY(std::abs(shot.delivery.side->value) < 4.0 * shot.delivery.side->standardUncertainty);
     const ShotEvent* contact = find(shot, EventKind::Ball, kCueBall);
     QVERIFY(contact != nullptr);
     QVERIFY(std::abs(contact->time_s - play.firstEvent(EventKind::Ball)->time_s) < 0.005);

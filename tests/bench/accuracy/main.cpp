@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// bench_accuracy --simulated N: the same of N simulated shots.
 // bench_accuracy [FOLDER]: measures every film of FOLDER that has a truth.json beside it and prints how far the product
 // is from the truth. It checks nothing: the figures are for people.
 #include <CLI/CLI.hpp>
@@ -13,6 +14,7 @@
 #include "tests/bench/accuracy/clip_rig.h"
 #include "tests/bench/accuracy/image_comparison.h"
 #include "tests/bench/accuracy/shot_comparison.h"
+#include "tests/bench/accuracy/simulated_score.h"
 #include "tests/bench/accuracy/table_printer.h"
 #include "tests/bench/accuracy/truth.h"
 
@@ -73,8 +75,14 @@ int main(int argc, char** argv) {
   app.add_option("--clip", chosen, "Only the film of this name; may be repeated");
   app.add_option("--images", imagesCsv, "Write one line for every ball of every image here, as CSV");
   app.add_flag("--true-rig", trueRig, "Take lens and pose from the truth, to judge the following steps alone");
+  long simulated = 0;
+  app.add_option("--simulated", simulated, "Read this many simulated shots instead of films");
   CLI11_PARSE(app, argc, argv);
 
+  if (simulated > 0) {
+    printSimulatedTables(scoreSimulatedShots(simulated));
+    return 0;
+  }
   ImageLog log(imagesCsv);
   RigMaker rigs(folder, trueRig);
   std::vector<ClipScore> scores;

@@ -36,6 +36,12 @@ void compareDelivery(const TrueShot& truth, const Delivery& delivery, ShotScore&
                score.speedCovered);
   compareValue(delivery.side, errorOf(delivery.side, truth.side), 1.0, score.sideErrors, score.sideCovered);
   compareValue(delivery.height, errorOf(delivery.height, truth.height), 1.0, score.heightErrors, score.heightCovered);
+  compareValue(delivery.elevation_rad, errorOf(delivery.elevation_rad, truth.elevation_rad), 1.0,
+               score.elevationErrors_rad, score.elevationCovered);
+  score.strikeShown.add(delivery.aim_rad && delivery.speed_mps);
+  score.sideShown.add(delivery.side.has_value());
+  score.heightShown.add(delivery.height.has_value());
+  score.elevationShown.add(delivery.elevation_rad.has_value());
 }
 
 bool samePocketed(std::vector<PocketedBall> a, std::vector<PocketedBall> b) {
@@ -73,6 +79,18 @@ void compareRest(const Position& truth, const Position& reading, ShotScore& scor
   }
 }
 
+void compareEvents(const std::vector<ShotEvent>& truth, const std::vector<ShotEvent>& reading, ShotScore& score) {
+  constexpr std::size_t kFirst = 3;
+  const auto words = [](const std::vector<ShotEvent>& events, std::size_t most) {
+    std::vector<std::string> all;
+    for (std::size_t i = 0; i < std::min(most, events.size()); ++i)
+      all.push_back(eventWords(events[i]));
+    return all;
+  };
+  score.events.add(words(truth, truth.size()) == words(reading, reading.size()));
+  score.firstEvents.add(words(truth, kFirst) == words(reading, kFirst));
+}
+
 void compareOutcome(const TrueShot& truth, const ShotReading& reading, ShotScore& score) {
   const auto isSafetyOrMiss = [](Outcome outcome) { return outcome == Outcome::Safety || outcome == Outcome::Miss; };
   const bool right = reading.outcome == truth.outcome;
@@ -90,6 +108,8 @@ void ShotScore::add(const ShotScore& other) {
   pocketed.add(other.pocketed);
   outcome.add(other.outcome);
   outcomeAside.add(other.outcomeAside);
+  events.add(other.events);
+  firstEvents.add(other.firstEvents);
   append(strikeErrors_s, other.strikeErrors_s);
   append(restErrors_m, other.restErrors_m);
   restBalls.add(other.restBalls);
@@ -101,6 +121,24 @@ void ShotScore::add(const ShotScore& other) {
   speedCovered.add(other.speedCovered);
   sideCovered.add(other.sideCovered);
   heightCovered.add(other.heightCovered);
+  append(elevationErrors_rad, other.elevationErrors_rad);
+  elevationCovered.add(other.elevationCovered);
+  strikeShown.add(other.strikeShown);
+  sideShown.add(other.sideShown);
+  heightShown.add(other.heightShown);
+  elevationShown.add(other.elevationShown);
+}
+
+std::string eventWords(const ShotEvent& event) {
+  if (event.kind == EventKind::Ball) {
+    const BallName other = event.other.value_or(event.ball);
+    return toText(std::min(event.ball, other)).append("-").append(toText(std::max(event.ball, other)));
+  }
+  std::string words = toText(event.ball);
+  words.append(" ").append(toText(event.kind));
+  if (event.cushion) words.append(" ").append(toText(*event.cushion));
+  if (event.pocket) words.append(" ").append(toText(*event.pocket));
+  return words;
 }
 
 ShotScore compareShots(const Truth& truth, const std::vector<ShotReading>& shots) {
@@ -120,6 +158,7 @@ ShotScore compareShots(const Truth& truth, const std::vector<ShotReading>& shots
     score.strikeErrors_s.push_back(reading.strike_s - shot.strike_s);
     score.firstContact.add(reading.firstContact == shot.firstContact);
     score.pocketed.add(samePocketed(reading.pocketed, shot.pocketed));
+    compareEvents(shot.events, reading.events, score);
     compareOutcome(shot, reading, score);
     compareRest(truePositionAfter(truth, shot), reading.after, score);
     compareDelivery(shot, reading.delivery, score);

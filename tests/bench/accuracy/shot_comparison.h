@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "core/table/shot.h"
@@ -16,6 +17,8 @@ struct ShotScore {
   long invented = 0;   ///< read shots with no true one
   Tally firstContact;  ///< of the found shots, as are all below
   Tally pocketed;      ///< the same balls in the same pockets
+  Tally events;        ///< all events, in their order
+  Tally firstEvents;   ///< the first three events, in their order
   Tally outcome;       ///< a pot of any kind is a pot
   Tally outcomeAside;  ///< safety for miss or miss for safety, read as "proposed" or "ask": intent is not on film
   std::vector<double> strikeErrors_s;
@@ -29,10 +32,19 @@ struct ShotScore {
   Tally speedCovered;
   Tally sideCovered;
   Tally heightCovered;
+  std::vector<double> elevationErrors_rad;
+  Tally elevationCovered;
+  Tally strikeShown;  ///< shots whose aim and speed were measured
+  Tally sideShown;
+  Tally heightShown;
+  Tally elevationShown;
 
   void add(const ShotScore& other);
 };
 
 [[nodiscard]] ShotScore compareShots(const Truth& truth, const std::vector<ShotReading>& shots);
+
+/// One event of a shot in short, "cue-3" or "3 pocket foot-left": what two lists of events are compared by.
+[[nodiscard]] std::string eventWords(const ShotEvent& event);
 
 }  // namespace ferrule::bench

@@ -88,23 +88,50 @@ Row shotRow(const ClipScore& clip) {
           ofAll(shots.pocketed),
           ofAll(shots.outcome),
           std::to_string(shots.outcomeAside.hits),
+          ofAll(shots.events),
+          ofAll(shots.firstEvents),
           ofAll(shots.restBalls),
           rmsOf(shots.restErrors_m, 1e3, 2),
           shots.restErrors_m.empty() ? "-" : millimetres(greatest(shots.restErrors_m)),
           rmsOf(shots.strikeErrors_s, 1e3, 1)};
 }
 
-Row deliveryRow(const ClipScore& clip) {
-  const ShotScore& shots = clip.shots;
-  return {clip.name,
+const Row kDeliveryHeader{"film",   "shots",       "shown",   "aim rms deg", "in 95%",       "speed rms %",
+                          "in 95%", "side shown",  "rms R",   "in 95%",      "height shown", "rms R",
+                          "in 95%", "elev. shown", "rms deg", "in 95%"};
+
+Row deliveryRow(const std::string& name, const ShotScore& shots) {
+  return {name,
+          std::to_string(shots.found.hits),
+          ofAll(shots.strikeShown),
           rmsOf(shots.aimErrors_rad, degreesFromRadians(1.0), 3),
           ofAll(shots.aimCovered),
           rmsOf(shots.speedErrors, 100.0, 2),
           ofAll(shots.speedCovered),
+          ofAll(shots.sideShown),
           rmsOf(shots.sideErrors, 1.0, 3),
           ofAll(shots.sideCovered),
+          ofAll(shots.heightShown),
           rmsOf(shots.heightErrors, 1.0, 3),
-          ofAll(shots.heightCovered)};
+          ofAll(shots.heightCovered),
+          ofAll(shots.elevationShown),
+          rmsOf(shots.elevationErrors_rad, degreesFromRadians(1.0), 2),
+          ofAll(shots.elevationCovered)};
+}
+
+Row simulatedRow(const SimulatedScore& group) {
+  const ShotScore& shots = group.shots;
+  return {group.name,
+          ofAll(shots.found),
+          std::to_string(shots.invented),
+          ofAll(shots.events),
+          ofAll(shots.firstEvents),
+          ofAll(shots.firstContact),
+          ofAll(shots.pocketed),
+          rmsOf(shots.strikeErrors_s, 1e3, 2),
+          number(1e3 * quantile(group.fit_s, 0.5), 0),
+          number(1e3 * quantile(group.fit_s, 0.95), 0),
+          number(1e3 * greatest(group.fit_s), 0)};
 }
 
 Row costRow(const ClipScore& clip) {
@@ -132,6 +159,21 @@ void ClipScore::add(const ClipScore& other) {
   peakMemory_MB = std::max(peakMemory_MB, other.peakMemory_MB);
 }
 
+void printSimulatedTables(const std::vector<SimulatedScore>& groups) {
+  std::vector<Row> deliveries, others;
+  for (const SimulatedScore& group : groups) {
+    deliveries.push_back(deliveryRow(group.name, group.shots));
+    others.push_back(simulatedRow(group));
+  }
+  Row header = kDeliveryHeader;
+  header.front() = "simulated";
+  print("Delivery: rms errors of what was measured, and how many 95 % intervals hold the truth", header, deliveries);
+  print("Events and cost; reading: processor time from the cut shot to its story, the fit included",
+        {"simulated", "found", "invented", "events in order", "first three", "first contact", "pocketed",
+         "strike rms ms", "reading ms", "95% ms", "max ms"},
+        others);
+}
+
 void printTables(const std::vector<ClipScore>& clips) {
   std::vector<ClipScore> all = clips;
   ClipScore total;
@@ -143,7 +185,7 @@ void printTables(const std::vector<ClipScore>& clips) {
   for (const ClipScore& clip : all) {
     balls.push_back(ballRow(clip));
     shots.push_back(shotRow(clip));
-    deliveries.push_back(deliveryRow(clip));
+    deliveries.push_back(deliveryRow(clip.name, clip.shots));
     costs.push_back(costRow(clip));
   }
   print("Balls: position errors of found balls, slow (true speed < 0.2 m/s) and moving; 95 % intervals that hold",
@@ -151,11 +193,10 @@ void printTables(const std::vector<ClipScore>& clips) {
          "%", "missed", "%", "false", "%", "slow in 95% %", "moving in 95% %"},
         balls);
   print("Shots: right of found ('aside': safety read as miss or the reverse, marked as no certain verdict)",
-        {"film", "found", "invented", "first contact", "pocketed", "outcome", "aside", "rest balls", "rest rms mm",
-         "rest max mm", "strike rms ms"},
+        {"film", "found", "invented", "first contact", "pocketed", "outcome", "aside", "events in order", "first three",
+         "rest balls", "rest rms mm", "rest max mm", "strike rms ms"},
         shots);
-  print("Delivery: rms errors, and how many 95 % intervals hold the truth",
-        {"film", "aim rms deg", "in 95%", "speed rms %", "in 95%", "side rms R", "in 95%", "height rms R", "in 95%"},
+  print("Delivery: rms errors of what was measured, and how many 95 % intervals hold the truth", kDeliveryHeader,
         deliveries);
   print("Cost of one run; analysis includes decoding; work: processor time of all threads",
         {"film", "images", "decode ms/image", "analysis ms/image", "ratio", "decode work ms/image",

@@ -23,6 +23,16 @@ struct ClipScore {
   void add(const ClipScore& other);
 };
 
+/// What a group of simulated shots scored.
+struct SimulatedScore {
+  std::string name;
+  ShotScore shots;
+  std::vector<double> fit_s;  ///< processor time of reading each shot
+};
+
+/// The delivery and the events of simulated shots; a line a group.
+void printSimulatedTables(const std::vector<SimulatedScore>& groups);
+
 /// Three tables on standard output: balls, shots, cost; a line a film and a total.
 void printTables(const std::vector<ClipScore>& clips);
 

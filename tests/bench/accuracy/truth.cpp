@@ -88,6 +88,24 @@ Outcome trueOutcome(const std::string& text) {
   return outcomeFromText(text).value_or(Outcome::Foul);
 }
 
+ShotEvent trueEvent(const json& entry) {
+  ShotEvent event;
+  event.time_s = entry.at("t").get<double>();
+  const std::string type = entry.at("type").get<std::string>();
+  if (type == "ball-ball") {
+    event.kind = EventKind::Ball;
+    event.ball = BallName(entry.at("i").get<int>());
+    event.other = BallName(entry.at("j").get<int>());
+    return event;
+  }
+  event.ball = BallName(entry.at("ball").get<int>());
+  event.kind = eventKindFromText(type).value_or(EventKind::OffTable);
+  const std::string which = entry.value("which", std::string());
+  if (event.kind == EventKind::Cushion) event.cushion = cushionFromText(which);
+  if (event.kind == EventKind::Pocket) event.pocket = pocketFromText(which);
+  return event;
+}
+
 TrueShot trueShot(const json& entry) {
   TrueShot shot;
   shot.strike_s = entry.at("strike_time").get<double>();
@@ -96,6 +114,9 @@ TrueShot trueShot(const json& entry) {
   shot.speed_mps = metres(entry.at("speed_after_strike"));
   shot.side = entry.at("tip_offset_side").get<double>();
   shot.height = entry.at("tip_offset_vertical").get<double>();
+  shot.elevation_rad = entry.at("cue_elevation").get<double>();
+  for (const json& event : entry.at("events"))
+    shot.events.push_back(trueEvent(event));
   if (!entry.at("first_contact").is_null()) shot.firstContact = BallName(entry["first_contact"].get<int>());
   for (const json& pocketed : entry.at("pocketed")) {
     const auto pocket = pocketFromText(pocketed.at("pocket").get<std::string>());

@@ -39,12 +39,14 @@ struct TrueShot {
   double speed_mps = 0.0;  ///< just after the strike
   double side = 0.0;       ///< tip point, in ball radii
   double height = 0.0;     ///< tip point, in ball radii
+  double elevation_rad = 0.0;
+  std::vector<ShotEvent> events;  ///< in time order
   std::optional<BallName> firstContact;
   std::vector<PocketedBall> pocketed;
   Outcome outcome = Outcome::Miss;
 };
 
-/// The answers to one film.
+/// The answers to one film, or to one simulated shot.
 struct Truth {
   double radius_m = 0.0;
   double rate_hz = 0.0;
