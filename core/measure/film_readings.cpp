@@ -7,7 +7,11 @@
 namespace ferrule {
 
 FilmReadings::FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured)
-    : film_(std::move(film)), measured_(measured), tracker_(rig, measured), watch_(TagWatch::of(rig, measured)) {}
+    : film_(std::move(film)),
+      measured_(measured),
+      tracker_(rig, measured),
+      camera_(cameraPosition(rig)),
+      watch_(TagWatch::of(rig, measured)) {}
 
 std::optional<std::vector<ImageReading>> FilmReadings::next() {
   if (finished_) return std::nullopt;

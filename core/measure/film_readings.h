@@ -17,6 +17,7 @@ class FilmReadings : public ReadingSource {
 
   [[nodiscard]] std::optional<std::vector<ImageReading>> next() override;
   [[nodiscard]] SourceProgress progress() const override { return progress_; }
+  [[nodiscard]] std::optional<TablePoint3> camera() const override { return camera_; }
   [[nodiscard]] bool endedEarly() const { return film_.endedEarly(); }
   /// Every move of the camera so far, in order.
   [[nodiscard]] const std::vector<CameraMove>& moves() const { return moves_; }
@@ -26,6 +27,7 @@ class FilmReadings : public ReadingSource {
   FilmImage image_;
   MeasuredTable measured_;
   BallTracker tracker_;
+  TablePoint3 camera_;
   std::optional<TagWatch> watch_;  ///< nothing on a table without tags
   std::vector<CameraMove> moves_;
   SourceProgress progress_;

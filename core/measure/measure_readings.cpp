@@ -54,7 +54,7 @@ Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureO
 Result<MeasureReport> measureReadings(ReadingSource& source, const MeasuredTable& measured, const MeasureSinks& sinks,
                                       const JobControl& job, const MeasureObserver& observer) {
   MeasureReport report;
-  ShotReader reader(measured);
+  ShotReader reader(measured, source.camera());
   while (auto readings = source.next()) {
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
     for (const ImageReading& reading : *readings) {

@@ -22,6 +22,8 @@ class ReadingSource {
   /// The readings that have become final, in order, possibly none; nothing after the last one.
   [[nodiscard]] virtual std::optional<std::vector<ImageReading>> next() = 0;
   [[nodiscard]] virtual SourceProgress progress() const = 0;
+  /// Where the camera is in the table frame, m; nothing where nobody knows.
+  [[nodiscard]] virtual std::optional<TablePoint3> camera() const { return std::nullopt; }
 };
 
 }  // namespace ferrule

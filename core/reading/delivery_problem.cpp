@@ -33,6 +33,12 @@ std::uint64_t courseOf(const std::vector<ShotEvent>& events) {
 
 }  // namespace
 
+TablePoint seenFrom(const std::optional<TablePoint3>& camera, TablePoint3 centre, double radius_m) {
+  const double height_m = centre.z - radius_m;
+  if (!camera || height_m <= 0.0 || camera->z <= centre.z) return planOf(centre);
+  return planOf(centre) + (height_m / (camera->z - centre.z)) * (planOf(centre) - planOf(*camera));
+}
+
 DeliveryProblem::DeliveryProblem(const Table& table, const DeliveryWindow& window, const PathFit& start,
                                  const DeliveryPriors& priors)
     : table_(table), window_(window), priors_(priors), horizon_s_(window.end_s) {
@@ -135,7 +141,9 @@ DeliveryProblem::Played DeliveryProblem::play(const Eigen::VectorXd& z) const {
       continue;
     }
     const double time_s = std::max(0.0, sample.point.time_s - played.strike_s);
-    const TablePoint there = planOf(simulation->paths[sample.ball].motionAt(time_s).positionAt(time_s));
+    const TablePoint there =
+        seenFrom(window_.camera, simulation->paths[sample.ball].motionAt(time_s).positionAt(time_s),
+                 played.parameters.ballRadius_m);
     const auto i = static_cast<Eigen::Index>(k);
     const double scale = std::sqrt(weights_[i]) / sample.point.standardUncertainty_m;
     result.residuals[2 * i] = scale * (there.x - sample.point.position.x);

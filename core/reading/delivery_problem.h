@@ -73,6 +73,10 @@ struct PlayedStrike {
   Position balls;
 };
 
+/// Where a film that takes every ball to lie on the cloth shows a ball's centre: the camera's ray through it meets the
+/// plane of resting centres farther out, by its height over the camera's. Without a camera, below it.
+[[nodiscard]] TablePoint seenFrom(const std::optional<TablePoint3>& camera, TablePoint3 centre, double radius_m);
+
 /// The numbers behind fitDelivery: residuals of a simulated strike against the measured places, over their
 /// uncertainties, then the priors.
 class DeliveryProblem {

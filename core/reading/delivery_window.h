@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <span>
 #include <utility>
 #include <vector>
@@ -30,6 +31,8 @@ struct DeliveryWindow {
   double end_s = 0.0;    ///< of the last sample
   bool contact = false;  ///< a contact with another ball is in it
   bool cushion = false;  ///< a cushion is in it
+  /// Where the camera is, when it is known: it sees a ball that hops aside of where it is.
+  std::optional<TablePoint3> camera;
 };
 
 /// What the window is cut from.

@@ -15,8 +15,8 @@ struct PocketOpening {
 };
 
 /// The opening of a pocket for a ball that leaves a place at a speed without spin, as after a full hit: the directions
-/// around the middle of the mouth from which the ball falls, found by simulating it, jaws and facings included. A rail
-/// that is touched on the way closes it. Nothing where not even the middle falls (too slow, too steep).
+/// around the middle of the mouth from which the ball falls, found by simulating it, jaws, facings and the rail beside
+/// the pocket included. Nothing where not even the middle falls (too slow, too steep).
 [[nodiscard]] std::optional<PocketOpening> pocketOpening(const Simulator& simulator, const Pocket& pocket,
                                                          TablePoint from, double speed_mps);
 

@@ -32,6 +32,10 @@ constexpr double kLargeJump = 0.25;
 /// A path of fewer points does not tell a struck ball's speed.
 constexpr std::size_t kFewestForPath = 3;
 
+/// A course is taken over at least this way, from a place that is known so well.
+constexpr double kLeastChord_m = 0.05;
+constexpr double kPlaceUncertainty_m = 0.0004;
+
 /// A ball that seems to rest may creep on for this long.
 constexpr double kRollEnd_s = 0.4;
 
@@ -63,10 +67,10 @@ MeasuredPath struckPath(BallName ball, const CutShot& cut, const std::array<Pock
 
 class ShotStory {
  public:
-  ShotStory(const CutShot& cut, const MeasuredTable& measured, const std::optional<PocketedBall>& call)
+  ShotStory(const CutShot& cut, const MeasuredTable& measured, const ReadingKnowledge& knowledge)
       : cut_(cut),
         measured_(measured),
-        call_(call),
+        knowledge_(knowledge),
         radius_m_(measured.balls.radius_m()),
         interval_s_(imageInterval_s(cut.readings)) {}
 
@@ -288,8 +292,9 @@ class ShotStory {
     Delivery& delivery = reading_.delivery;
     delivery.whyNoStrike = delivery.whyNoSide = delivery.whyNoHeight = delivery.whyNoElevation = NotShown::NotFollowed;
     if (start.usable) {
-      const DeliveryWindow window =
+      DeliveryWindow window =
           deliveryWindow({motions_, contacts_, reading_.events, cut_.before, cut_.strike_s, interval_s_, radius_m_});
+      window.camera = knowledge_.camera;
       delivered_ = fitDelivery(measured_.table, window, start, priors);
       delivery = delivered_.delivery;
     }
@@ -363,7 +368,16 @@ class ShotStory {
     });
     if (length(hit.ballCourse) <= 0.0 || length(hit.cueCourse) <= 0.0) return std::nullopt;
     if (otherKnot) {
-      hit.courseUncertainty_rad = motions_[other].knots[*otherKnot].velocityUncertainty_mps / length(hit.ballCourse);
+      // Over a longer way the direction is much surer than at one moment; a ball that was just hit hardly curves.
+      const MotionPiece& way = motions_[other].knots[*otherKnot].pieceAfter;
+      const TableVector chord = way.at(way.end_s) - hit.ballPlace;
+      if (length(chord) > kLeastChord_m) {
+        hit.ballCourse = length(hit.ballCourse) * unit(chord);
+        hit.courseUncertainty_rad =
+            std::hypot(way.positionUncertainty_m(way.end_s), kPlaceUncertainty_m) / length(chord);
+      } else {
+        hit.courseUncertainty_rad = motions_[other].knots[*otherKnot].velocityUncertainty_mps / length(hit.ballCourse);
+      }
     }
     return hit;
   }
@@ -377,8 +391,8 @@ class ShotStory {
       if (pocketed.ball.isCueBall()) continue;
       if (made == nullptr || pocketed.ball == reading_.firstContact) made = &pocketed;
     }
-    if (call_) {
-      reading_.target = targetOfCall(measured_.table, call_->ball, call_->pocket, hit);
+    if (const auto& call = knowledge_.call) {
+      reading_.target = targetOfCall(measured_.table, call->ball, call->pocket, hit);
     } else if (made != nullptr) {
       reading_.target = targetOfPot(measured_.table, *made, hit);
     } else if (hit) {
@@ -409,7 +423,7 @@ class ShotStory {
 
   const CutShot& cut_;
   const MeasuredTable& measured_;
-  std::optional<PocketedBall> call_;
+  ReadingKnowledge knowledge_;
   double radius_m_;
   double interval_s_;
   std::vector<Follower> followers_;
@@ -424,9 +438,9 @@ class ShotStory {
 }  // namespace
 
 std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number,
-                                    const std::optional<PocketedBall>& call) {
+                                    const ReadingKnowledge& knowledge) {
   if (cut.readings.empty()) return std::nullopt;
-  return ShotStory(cut, measured, call).read(number);
+  return ShotStory(cut, measured, knowledge).read(number);
 }
 
 }  // namespace ferrule

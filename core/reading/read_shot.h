@@ -7,10 +7,15 @@
 
 namespace ferrule {
 
+/// What is known beside the tracks.
+struct ReadingKnowledge {
+  std::optional<TablePoint3> camera;  ///< where it is, in the table frame
+  std::optional<PocketedBall> call;   ///< what a person named, which stands against what the tracks suggest
+};
+
 /// Reads one cut shot: delivery, events, what fell, where everything rested, target and outcome. number: within the
-/// film, from 1. call: what a person named, which stands against what the tracks suggest. Nothing when what was cut
-/// turns out not to be a shot (the cue ball never moved).
+/// film, from 1. Nothing when what was cut turns out not to be a shot (the cue ball never moved).
 [[nodiscard]] std::optional<ShotReading> readShot(const CutShot& cut, const MeasuredTable& measured, int number,
-                                                  const std::optional<PocketedBall>& call = {});
+                                                  const ReadingKnowledge& knowledge = {});
 
 }  // namespace ferrule

@@ -12,11 +12,13 @@ namespace {
 /// Balls this near to each other, in diameters, may be taken for each other when both are hidden at once.
 constexpr double kClose = 1.3;
 /// Hidden for this many images, both.
-constexpr double kHiddenImages = 2.5;
+constexpr double kHiddenImages = 4.5;
 /// A ball that starts by itself is told from noise from this way on, m. Rules of play, touched balls: 3 mm.
 constexpr double kMoved_m = 0.01;
 /// A contact explains a start within this many images.
 constexpr double kExplains = 3.0;
+/// Balls of a rack push each other at once, and not every push is told apart.
+constexpr double kRackGap_m = 0.006;
 
 bool movesAtFilmStart(const CutShot& cut, const std::vector<BallMotion>& motions) {
   if (cut.readings.front().image != 0) return false;
@@ -44,11 +46,19 @@ std::optional<double> start_s(const BallMotion& motion) {
   return std::nullopt;
 }
 
-bool movedByHand(const std::vector<BallMotion>& motions, const std::vector<Contact>& contacts, double interval_s) {
+bool laysInRack(const std::vector<BallMotion>& motions, std::size_t ball, double radius_m) {
+  return std::ranges::any_of(motions, [&](const BallMotion& other) {
+    return &other != &motions[ball] && other.pieces.front().resting && !other.ball.isCueBall() &&
+           distance(other.pieces.front().position, motions[ball].pieces.front().position) < 2.0 * radius_m + kRackGap_m;
+  });
+}
+
+bool movedByHand(const std::vector<BallMotion>& motions, const std::vector<Contact>& contacts, double radius_m,
+                 double interval_s) {
   for (std::size_t b = 0; b < motions.size(); ++b) {
     if (motions[b].ball.isCueBall()) continue;
     const auto started_s = start_s(motions[b]);
-    if (!started_s) continue;
+    if (!started_s || laysInRack(motions, b, radius_m)) continue;
     const bool explained = std::ranges::any_of(contacts, [&](const Contact& contact) {
       return (contact.first == b || contact.second == b) &&
              contact.time_s < *started_s + kExplains * interval_s + 2.0 * contact.timeUncertainty_s;
@@ -83,7 +93,9 @@ bool identityLost(const CutShot& cut, const std::vector<BallMotion>& motions, do
       for (std::size_t b = a + 1; b < motions.size(); ++b) {
         for (const Gap& other : gapsOf(motions[b].path, cut.strike_s, interval_s)) {
           if (one.from_s > other.to_s || other.from_s > one.to_s) continue;
-          const double reach_m = 2.0 * radius_m * kClose;
+          // What they moved by while hidden is how far apart they may have been before they met.
+          const double travel_m = std::max(distance(one.from, one.to), distance(other.from, other.to));
+          const double reach_m = 2.0 * radius_m * kClose + 0.5 * travel_m;
           const bool close = distance(one.from, other.from) < reach_m || distance(one.to, other.to) < reach_m;
           const bool moved = distance(one.from, one.to) > kMoved_m || distance(other.from, other.to) > kMoved_m;
           if (close && moved) return true;
@@ -107,7 +119,7 @@ std::vector<ShotFlag> shotFlags(const CutShot& cut, const std::vector<BallMotion
   add(ShotFlag::CutOffAtEnd, !cut.atRest && cut.filmEnded);
   add(ShotFlag::NextStrikeCame, !cut.atRest && !cut.filmEnded);
   add(ShotFlag::PickedUp, pickedUp(cut));
-  add(ShotFlag::MovedByHand, movedByHand(motions, contacts, imageInterval_s));
+  add(ShotFlag::MovedByHand, movedByHand(motions, contacts, radius_m, imageInterval_s));
   add(ShotFlag::IdentityLost, identityLost(cut, motions, radius_m, imageInterval_s));
   add(ShotFlag::LostFromView, doubts.lostBall);
   add(ShotFlag::SplitHit, doubts.splitHit);

@@ -9,7 +9,10 @@ namespace ferrule {
 
 class ShotReader::Impl {
  public:
-  explicit Impl(const MeasuredTable& measured) : measured_(measured), cutter_(measured) {}
+  Impl(const MeasuredTable& measured, const std::optional<TablePoint3>& camera)
+      : measured_(measured), cutter_(measured) {
+    knowledge_.camera = camera;
+  }
 
   void feed(const ImageReading& reading) {
     cutter_.feed(reading);
@@ -27,7 +30,7 @@ class ShotReader::Impl {
  private:
   void readCutShots() {
     for (const CutShot& cut : cutter_.takeShots()) {
-      auto reading = readShot(cut, measured_, count_ + 1);
+      auto reading = readShot(cut, measured_, count_ + 1, knowledge_);
       if (!reading) continue;
       ++count_;
       ReadShot shot{std::move(*reading), {}};
@@ -39,11 +42,13 @@ class ShotReader::Impl {
 
   MeasuredTable measured_;
   ShotCutter cutter_;
+  ReadingKnowledge knowledge_;
   int count_ = 0;
   std::vector<ReadShot> shots_;
 };
 
-ShotReader::ShotReader(const MeasuredTable& measured) : impl_(std::make_unique<Impl>(measured)) {}
+ShotReader::ShotReader(const MeasuredTable& measured, const std::optional<TablePoint3>& camera)
+    : impl_(std::make_unique<Impl>(measured, camera)) {}
 ShotReader::~ShotReader() = default;
 ShotReader::ShotReader(ShotReader&&) noexcept = default;
 ShotReader& ShotReader::operator=(ShotReader&&) noexcept = default;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "core/table/measured_table.h"
@@ -22,7 +23,8 @@ struct ReadShot {
 /// at a time, so memory does not grow with the film.
 class ShotReader {
  public:
-  explicit ShotReader(const MeasuredTable& measured);
+  /// camera: where it is in the table frame, when that is known: balls that hop are read better.
+  explicit ShotReader(const MeasuredTable& measured, const std::optional<TablePoint3>& camera = {});
   ~ShotReader();
   ShotReader(ShotReader&&) noexcept;
   ShotReader& operator=(ShotReader&&) noexcept;

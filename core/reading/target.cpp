@@ -11,6 +11,10 @@ namespace ferrule {
 
 namespace {
 
+/// A ball that meets a jaw has its centre within half a mouth of the mouth's middle, and this many radii more for the
+/// uncertainty of both.
+constexpr double kJawReach = 0.3;
+
 /// Where a player aims: the middle of the mouth.
 TableVector wayTo(const Pocket& pocket, TablePoint from) {
   return pocket.mouth - from;
@@ -93,7 +97,7 @@ void describeLine(Target& target, const Table& table, const FirstHit& hit, doubl
 
 bool rattled(const Target& target, const Table& table, const ShotReading& reading, double radius_m) {
   const Pocket pocket = pockets(table)[static_cast<std::size_t>(target.pocket)];
-  const double reach_m = 0.5 * pocket.mouth_m + 1.5 * radius_m;
+  const double reach_m = 0.5 * pocket.mouth_m + kJawReach * radius_m;
   const auto jaws = std::ranges::count_if(reading.events, [&](const ShotEvent& event) {
     return event.kind == EventKind::Cushion && event.ball == target.ball &&
            distance(event.position, pocket.mouth) < reach_m;

@@ -11,6 +11,30 @@
 
 using namespace ferrule;
 
+namespace {
+
+/// A reading without what only measured.json tells: why something is absent, how sure an event is, flags, and what
+/// follows from the target's line.
+ShotReading asRecorded(ShotReading reading) {
+  reading.delivery.whyNoStrike.reset();
+  reading.delivery.whyNoSide.reset();
+  reading.delivery.whyNoHeight.reset();
+  reading.delivery.whyNoElevation.reset();
+  for (ShotEvent& event : reading.events) {
+    event.timeUncertainty_s = 0.0;
+    event.verdict.reset();
+  }
+  if (reading.target) {
+    const Target full = *reading.target;
+    reading.target = Target{full.ball, full.pocket, full.cut_rad, full.lineError_rad, full.missSide};
+  }
+  reading.missAccount.reset();
+  reading.flags.clear();
+  return reading;
+}
+
+}  // namespace
+
 class MeasureReadingsTest : public QObject {
   Q_OBJECT
  private slots:
@@ -48,7 +72,7 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   for (std::size_t i = 0; i < 2; ++i) {
     const auto shot = record.shot((*shots)[i].id);
     QVERIFY(shot.has_value());
-    QCOMPARE(shot->reading, told[i]);
+    QCOMPARE(shot->reading, asRecorded(told[i]));
     QVERIFY(shot->player == game.ada);
     QVERIFY(!shot->tracks.empty());
   }

@@ -94,7 +94,7 @@ void MeasuredFileTest::theFileHasTheDocumentedFieldsAndNoOthers() {
   QCOMPARE(names(sample_["placements"][0]), sorted({"ball", "t_s", "x_mm", "y_mm"}));
   const json& shot = sample_["shots"][0];
   QCOMPARE(names(shot), sorted({"number", "strike_s", "rest_s", "before", "after", "delivery", "events",
-                                "first_contact", "pocketed", "scratch", "target", "outcome"}));
+                                "first_contact", "pocketed", "scratch", "target", "outcome", "outcome_verdict"}));
   QCOMPARE(names(shot["before"][0]), sorted({"ball", "x_mm", "y_mm"}));
   QCOMPARE(names(shot["delivery"]), sorted({"aim_deg", "aim_u_deg", "speed_m_s", "speed_u_m_s", "side", "side_u",
                                             "height", "height_u", "elevation_deg", "elevation_u_deg"}));

@@ -52,7 +52,7 @@ Result<Analysis> analyse(const std::string& film, const Rig& rig, const Measured
   if (!opened) return tl::unexpected(opened.error());
   FilmReaderAhead source(std::move(*opened));
   BallTracker tracker(rig, measured);
-  ShotReader reader(measured);
+  ShotReader reader(measured, cameraPosition(rig));
   const auto takeAll = [&] {
     for (ImageReading& reading : tracker.take()) {
       reader.feed(reading);

@@ -91,6 +91,8 @@ int main(int argc, char** argv) {
     std::fprintf(stderr, "%s\n", clip.filename().c_str());
     auto score = scoreClip(clip, rigs, log);
     if (score) {
+      for (const std::string& events : score->shots.otherEvents)
+        std::fprintf(stderr, "  events differ\n%s\n", events.c_str());
       scores.push_back(std::move(*score));
       continue;
     }

@@ -87,7 +87,17 @@ void compareEvents(const std::vector<ShotEvent>& truth, const std::vector<ShotEv
       all.push_back(eventWords(events[i]));
     return all;
   };
-  score.events.add(words(truth, truth.size()) == words(reading, reading.size()));
+  const bool same = words(truth, truth.size()) == words(reading, reading.size());
+  score.events.add(same);
+  if (!same) {
+    std::string both = "  true:";
+    for (const ShotEvent& event : truth)
+      both.append(" [").append(std::to_string(event.time_s)).append(" ").append(eventWords(event)).append("]");
+    both.append("\n  read:");
+    for (const ShotEvent& event : reading)
+      both.append(" [").append(std::to_string(event.time_s)).append(" ").append(eventWords(event)).append("]");
+    score.otherEvents.push_back(std::move(both));
+  }
   score.firstEvents.add(words(truth, kFirst) == words(reading, kFirst));
 }
 

@@ -13,13 +13,14 @@ namespace ferrule::bench {
 /// What the shots read from a film are worth. A read shot and a true one belong together when their strikes are the
 /// nearest and within 0.5 s.
 struct ShotScore {
-  Tally found;         ///< of the true shots
-  long invented = 0;   ///< read shots with no true one
-  Tally firstContact;  ///< of the found shots, as are all below
-  Tally pocketed;      ///< the same balls in the same pockets
-  Tally events;        ///< all events, in their order
-  Tally firstEvents;   ///< the first three events, in their order
-  Tally outcome;       ///< a pot of any kind is a pot
+  Tally found;                           ///< of the true shots
+  long invented = 0;                     ///< read shots with no true one
+  Tally firstContact;                    ///< of the found shots, as are all below
+  Tally pocketed;                        ///< the same balls in the same pockets
+  Tally events;                          ///< all events, in their order
+  Tally firstEvents;                     ///< the first three events, in their order
+  std::vector<std::string> otherEvents;  ///< where they differ: the true ones and the read ones in words
+  Tally outcome;                         ///< a pot of any kind is a pot
   Tally outcomeAside;  ///< safety for miss or miss for safety, read as "proposed" or "ask": intent is not on film
   std::vector<double> strikeErrors_s;
   std::vector<double> restErrors_m;  ///< of each ball that stands on the table after the shot in truth and reading

@@ -93,7 +93,7 @@ std::vector<SimulatedScore> scoreSimulatedShots(long count) {
                                                              [](std::FILE* f) { return f ? std::fclose(f) : 0; });
   for (long number = 0; number < count; ++number) {
     const SimulatedShot shot = simulatedShot(static_cast<std::uint64_t>(number));
-    ShotReader reader(shot.measured);
+    ShotReader reader(shot.measured, shot.camera);
     std::vector<ShotReading> readings;
     double longest_s = 0.0;
     const auto take = [&](auto&& step) {

@@ -69,6 +69,7 @@ std::vector<ImageReading> filmed(const SimulatedShot& shot, const SimulatedLook&
   sampling.shutter = look.shutter;
   sampling.dropOut = look.dropOut;
   sampling.strike_s = shot.strike_s;
+  sampling.camera = shot.camera;
   std::optional<testing::Hidden> hidden;
   if (random.uniform() < 0.5) {
     hidden.emplace();
@@ -95,6 +96,7 @@ SimulatedShot simulatedShot(std::uint64_t number, const SimulatedLook& look) {
     if (!simulation || simulation->duration_s > kLongest_s) continue;
     shot.simulation = std::move(*simulation);
     shot.strike_s = kLead_s;
+    shot.camera = {random.normal() * 0.2, random.normal() * 0.2, 2.2 + 0.6 * random.uniform()};
     const TablePoint cue = shot.before.front().position;
     const auto struck = struckBall({cue.x, cue.y, shot.measured.balls.radius_m()}, shot.strike, shot.parameters);
     shot.departure_rad = direction(planOf(struck->velocity));

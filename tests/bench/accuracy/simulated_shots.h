@@ -27,6 +27,7 @@ struct SimulatedShot {
   Strike strike;
   double strike_s = 0.0;       ///< in the film
   double departure_rad = 0.0;  ///< of the cue ball
+  TablePoint3 camera;
   Simulation simulation;
   std::vector<ImageReading> readings;
 };
