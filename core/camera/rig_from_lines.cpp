@@ -23,6 +23,7 @@ constexpr double kFocalSpread = 0.30;
 constexpr double kCentreSpread = 0.02;  ///< of the picture's width
 constexpr double kBendSpread = 0.30;
 constexpr double kHighBendSpread = 0.03;
+constexpr double kTangentialSpread = 0.0005;  ///< p1 and p2
 /// Standard deviations beyond which the lines are not those of this table.
 constexpr double kMostMisfit = 3.0;
 /// A fit's first pose takes the places of a trace as evenly spread along its cushion, so far from its ends.
@@ -147,7 +148,10 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
     const Eigen::Matrix<double, 6, 6> shared = together * own.ldlt().solve(together.transpose());
     rig.poseCovariance -= shared;
     const Eigen::MatrixXd by = lensFromUnknowns(lens);
-    rig.lensUncertainty = LensUncertainty::of(by * own * by.transpose());
+    Eigen::MatrixXd ofLens = by * own * by.transpose();
+    // Straight lines hardly show these; they were held at zero.
+    ofLens(6, 6) = ofLens(7, 7) = kTangentialSpread * kTangentialSpread;
+    rig.lensUncertainty = LensUncertainty::of(ofLens);
     const auto added =
         rig.chain.add({CorrectionKind::Lens, evidence.film,
                        "straightens what the lens bends, by the straightness of the cushions", evidence.date});
