@@ -10,7 +10,9 @@
 #include "app/console/path_picture.h"
 #include "app/words/plan_sentence.h"
 #include "core/base/text_file.h"
+#include "core/geometry/units.h"
 #include "core/measure/plan_situation.h"
+#include "core/measure/player_scatter.h"
 #include "core/physics/position_file.h"
 #include "core/planner/planner.h"
 #include "core/planner/suggestion_text.h"
@@ -77,6 +79,26 @@ Result<Scatter> scatterIn(const SuggestCall& call, const PositionFile& file) {
     level = *known;
   }
   Scatter scatter = scatterOf(level);
+  if (!call.player.empty()) {
+    RecordOptions reading;
+    reading.mode = RecordMode::ReadOnly;
+    auto record = Record::open(call.record, reading);
+    if (!record) return tl::make_unexpected(record.error());
+    const auto estimate = playerScatter(*record, call.player, scatter, file.parameters);
+    if (!estimate) return tl::make_unexpected(estimate.error());
+    scatter = estimate->player;
+    const QString name = QString::fromStdString(call.player);
+    if (estimate->aims == 0) {
+      printNote(QStringLiteral("%1 has no pot with a measured aim in the record: the %2 level stands in.")
+                    .arg(name, QString::fromLatin1(toText(level).data())));
+    } else {
+      printNote(QStringLiteral("%1's aim from %2: %3 degrees (95 % interval %4 to %5).")
+                    .arg(name, counted(estimate->aims, "shot"))
+                    .arg(degreesFromRadians(scatter.aim_rad), 0, 'f', 3)
+                    .arg(degreesFromRadians(estimate->leastAim_rad), 0, 'f', 3)
+                    .arg(degreesFromRadians(estimate->mostAim_rad), 0, 'f', 3));
+    }
+  }
   if (file.wish.aimSpread_rad) scatter.aim_rad = *file.wish.aimSpread_rad;
   if (file.wish.speedSpread) scatter.speed = *file.wish.speedSpread;
   if (file.wish.tipSpread) scatter.side = scatter.height = *file.wish.tipSpread;
@@ -130,6 +152,8 @@ void addSuggestCommand(CLI::App& app, int& status) {
   CLI::App* command = app.add_subcommand("suggest", "Rank the shots of a position for a player");
   const auto call = std::make_shared<SuggestCall>();
   command->add_option("POSITION", call->position, "The position file: table, balls, game, player")->required();
+  auto* record = command->add_option("--record", call->record, "The record that knows the player");
+  command->add_option("--player", call->player, "Whose scatter to use")->needs(record);
   command->add_option("--level", call->level, "beginner, club or expert, where the file gives no scatter");
   command->add_option("--seconds", call->seconds, "How long to search at most")->check(CLI::Range(0.05, 600.0));
   command->add_option("--seed", call->seed, "Of the random numbers");

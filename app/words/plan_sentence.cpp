@@ -95,4 +95,20 @@ QString planSentence(const Suggestion& suggestion, std::size_t index) {
   return atStart(parts.join(PlanSentence::tr(", ", "between parts of a sentence"))) + QStringLiteral(".");
 }
 
+QString reviewSentence(const ShotReview& review) {
+  QStringList parts{potPart(review.suggested, &review.taken)};
+  if (const QString leave = leavePart(review.suggested); !leave.isEmpty()) parts << leave;
+  const QString reasons = parts.join(PlanSentence::tr(", ", "between parts of a sentence"));
+  const QString suggested = planWords(review.suggested.plan);
+  const QString taken = planWords(review.taken.plan);
+  if (suggested == taken && review.tie) return atStart(PlanSentence::tr("%1 was the right shot.").arg(taken));
+  if (suggested == taken) {
+    return atStart(
+        PlanSentence::tr("%1 was the right ball, but another speed or spin was better: %2.").arg(taken, reasons));
+  }
+  if (review.tie) return atStart(PlanSentence::tr("%1 is as good as %2: %3.").arg(taken, suggested, reasons));
+  if (review.choiceLoss < 0.0) return atStart(PlanSentence::tr("%1 was better than %2.").arg(taken, suggested));
+  return atStart(PlanSentence::tr("%1 was better than %2: %3.").arg(suggested, taken, reasons));
+}
+
 }  // namespace ferrule

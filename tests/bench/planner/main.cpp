@@ -8,7 +8,7 @@ using namespace ferrule;
 
 int main(int argc, char** argv) {
   CLI::App app{"How fast and how honest the planner is"};
-  int shots = 8000;
+  int shots = 24000;
   app.add_option("--shots", shots, "Shots of each of the three levels");
   CLI11_PARSE(app, argc, argv);
   const auto planner = Planner::create(Table{}, PhysicsParameters{});

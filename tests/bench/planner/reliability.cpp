@@ -13,8 +13,8 @@ namespace ferrule::bench {
 
 namespace {
 
-constexpr int kPlaysOfPlan = 4;
-constexpr int kEnough = 300;
+constexpr int kPlaysOfPlan = 16;
+constexpr int kEnough = 1000;
 constexpr std::size_t kPositionsAtOnce = 64;
 
 struct Shot {

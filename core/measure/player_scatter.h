@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/physics/physics_parameters.h"
+#include "core/planner/scatter_estimate.h"
+#include "core/record/record.h"
+
+namespace ferrule {
+
+/// What the record knows of a player's scatter: of every shot with a target and a measured aim, the aim that would have
+/// sent the target to the middle of its pocket with the delivered speed and tip point, against the delivered one. Speed
+/// and tip point are not compared, since nobody knows what was asked; they keep the prior.
+///
+/// Shots that were misread as pots would widen the aim: those more than 0.2 rad off are left out.
+/// parameters: of cloth and balls where the session's table has no fingerprint. Errors: as Record, NotFound (subject:
+/// the player) where there is no such player.
+[[nodiscard]] Result<ScatterEstimate> playerScatter(Record& record, const std::string& player, const Scatter& prior,
+                                                    const PhysicsParameters& parameters);
+
+}  // namespace ferrule
