@@ -52,7 +52,7 @@ bool Search::goesOn(long cost) {
     return false;
   }
   const double spent_s = std::chrono::duration<double>(std::chrono::steady_clock::now() - started_).count();
-  if (simulations_ + cost > budget_.mostSimulations || (budget_.most_s && spent_s > *budget_.most_s)) {
+  if (simulations_ + cost > budget_.mostSimulations || (budget_.most_s && sampled_ && spent_s > *budget_.most_s)) {
     end_ = SearchEnd::Budget;
     return false;
   }
@@ -148,6 +148,7 @@ bool Search::sampleUpTo(std::size_t entries, std::size_t samples) {
         playSample(table_.simulator, value_, entry.shot, entry.scatter, deviates_[tasks[i].sample]);
   });
   simulations_ += static_cast<long>(tasks.size());
+  sampled_ = true;
   return true;
 }
 

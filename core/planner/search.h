@@ -45,6 +45,7 @@ class Search {
   std::vector<Deviates> deviates_;
   std::vector<Entry> entries_;
   long simulations_ = 0;
+  bool sampled_ = false;  ///< before the first plays there is no list worth stopping for
   SearchEnd end_ = SearchEnd::Settled;
   std::chrono::steady_clock::time_point started_;
 };

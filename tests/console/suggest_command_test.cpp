@@ -53,7 +53,9 @@ void SuggestCommandTest::aSuggestedPlanPlaysAsSuggested() {
   const QTemporaryDir folder;
   const std::string position = put(folder, "position.json", kPosition);
   const std::string out = folder.filePath("plans.json").toStdString();
-  QCOMPARE(call({"suggest", position, "-o", out, "--picture", folder.filePath("plan.svg").toStdString()}), 0);
+  QCOMPARE(
+      call({"suggest", position, "--seconds", "60", "-o", out, "--picture", folder.filePath("plan.svg").toStdString()}),
+      0);
   QVERIFY(QFile::exists(folder.filePath("plan.svg")));
   const Json plans = Json::parse(*readTextFile(out));
   QCOMPARE(plans.at("format").get<std::string>(), std::string("ferrule-suggested/1"));
@@ -88,7 +90,8 @@ void SuggestCommandTest::aPlayerWithoutShotsGetsThePrior() {
   position.erase("player");
   const std::string file = put(folder, "position.json", position.dump());
   const std::string out = folder.filePath("plans.json").toStdString();
-  QCOMPARE(call({"suggest", file, "--record", path, "--player", "Invented player", "--level", "beginner", "-o", out}),
+  QCOMPARE(call({"suggest", file, "--record", path, "--player", "Invented player", "--level", "beginner", "--seconds",
+                 "60", "-o", out}),
            0);
   QCOMPARE(Json::parse(*readTextFile(out)).at("scatter").at("aim_deg").get<double>(), 0.45);
   QCOMPARE(call({"suggest", file, "--record", path, "--player", "Nobody", "-o", out}), 1);
