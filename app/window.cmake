@@ -13,6 +13,7 @@ add_library(ferrule_window STATIC
   picture/plan_mapping.cpp
   picture/plan_view.cpp
   picture/shot_painter.cpp
+  picture/table_backdrop.cpp
   picture/table_painter.cpp
   review/event_list_model.cpp
   review/legend.cpp
@@ -33,6 +34,13 @@ add_library(ferrule_window STATIC
   review/time_axis.cpp
   review/time_line.cpp
   review/tip_point_view.cpp
+  session/ball_tray.cpp
+  session/hand_desk.cpp
+  session/hand_service.cpp
+  session/session_place.cpp
+  session/session_words.cpp
+  session/start_form.cpp
+  session/table_editor.cpp
   window/actions.cpp
   window/appearance.cpp
   window/card.cpp
@@ -42,6 +50,7 @@ add_library(ferrule_window STATIC
   window/main_window.cpp
   window/place_list.cpp
   window/places.cpp
+  window/tool_button.cpp
   window/window_call.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
@@ -56,7 +65,8 @@ target_sources(ferrule_window PRIVATE
   picture/film_view.h picture/picture_view.h picture/plan_view.h film/film_service.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
-  review/tip_point_view.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
+  review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
+  session/start_form.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
   window/place_list.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.

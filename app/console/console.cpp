@@ -8,6 +8,7 @@
 #include "app/console/check_command.h"
 #include "app/console/console_output.h"
 #include "app/console/export_command.h"
+#include "app/console/fingerprint_command.h"
 #include "app/console/measure_command.h"
 #include "app/console/simulate_command.h"
 #include "app/console/suggest_command.h"
@@ -22,6 +23,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addCalibrateCommand(app, status);
   addCheckCommand(app, status);
   addExportCommand(app, status);
+  addFingerprintCommand(app, status);
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);
   addSuggestCommand(app, status);

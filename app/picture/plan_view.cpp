@@ -5,7 +5,6 @@
 
 #include "app/picture/ball_painter.h"
 #include "app/picture/shot_painter.h"
-#include "app/picture/table_painter.h"
 
 namespace ferrule {
 
@@ -42,7 +41,7 @@ QSizeF PlanView::contentSize() const {
 void PlanView::pictureChanged() {
   const QSizeF space(width() - 2.0 * kMargin_px, height() - 2.0 * kMargin_px);
   mapping_ = PlanMapping(measured_.table, contentOnScreen(), PlanMapping::fitsPortrait(measured_.table, space));
-  table_ = QPixmap();
+  backdrop_.forget();
 }
 
 std::optional<BallName> PlanView::ballUnder(const QPointF& place) const {
@@ -54,16 +53,8 @@ std::optional<BallName> PlanView::ballUnder(const QPointF& place) const {
 }
 
 void PlanView::paintEvent(QPaintEvent*) {
-  const double ratio = devicePixelRatioF();
-  if (table_.isNull() || table_.devicePixelRatio() != ratio) {
-    table_ = QPixmap((QSizeF(size()) * ratio).toSize());
-    table_.setDevicePixelRatio(ratio);
-    table_.fill(Qt::transparent);
-    QPainter tablePainter(&table_);
-    paintTable(tablePainter, measured_.table, mapping_, inks());
-  }
   QPainter painter(this);
-  painter.drawPixmap(0, 0, table_);
+  backdrop_.paint(painter, size(), devicePixelRatioF(), measured_.table, mapping_, inks());
   if (!shot_) return;
   const double radius_m = measured_.balls.radius_m();
   paintShot(

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QPixmap>
 #include <memory>
 #include <vector>
 
 #include "app/picture/picture_view.h"
 #include "app/picture/plan_mapping.h"
+#include "app/picture/table_backdrop.h"
 #include "app/review/moment.h"
 #include "core/table/measured_table.h"
 
@@ -38,7 +38,7 @@ class PlanView : public PictureView {
   double time_s_ = 0.0;
   std::vector<BallNow> balls_;
   PlanMapping mapping_;
-  QPixmap table_;  ///< the empty table under mapping_; null when it must be drawn again
+  TableBackdrop backdrop_;
 };
 
 }  // namespace ferrule

@@ -22,6 +22,7 @@
 #include "app/window/card.h"
 #include "app/window/ink_icon.h"
 #include "app/window/inks.h"
+#include "app/window/tool_button.h"
 
 namespace ferrule {
 
@@ -29,22 +30,11 @@ namespace {
 
 constexpr int kListWidth_px = 316;
 constexpr int kPanelWidth_px = 344;
-constexpr int kButton_px = 18;
 
 QLabel* quietLabel() {
   auto* label = new QuietLabel;
   label->setTextFormat(Qt::PlainText);
   return label;
-}
-
-QToolButton* toolButton(QAction* action) {
-  auto* button = new QToolButton;
-  button->setDefaultAction(action);
-  button->setObjectName(action->objectName() + QStringLiteral("Button"));
-  button->setIconSize({kButton_px, kButton_px});
-  button->setAutoRaise(true);
-  button->setFocusPolicy(Qt::TabFocus);
-  return button;
 }
 
 }  // namespace

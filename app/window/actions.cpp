@@ -19,6 +19,11 @@ constexpr std::array kRows{
     ActionRow{ActionId::Quit, MenuId::Record, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"),
               QT_TRANSLATE_NOOP("Actions", "Close the window"), "", "Ctrl+Q", false, true},
 
+    ActionRow{ActionId::Undo, MenuId::Edit, "undo", QT_TRANSLATE_NOOP("Actions", "&Undo"),
+              QT_TRANSLATE_NOOP("Actions", "Take back the last change"), "undo", "Ctrl+Z"},
+    ActionRow{ActionId::Redo, MenuId::Edit, "redo", QT_TRANSLATE_NOOP("Actions", "&Redo"),
+              QT_TRANSLATE_NOOP("Actions", "Make the change again"), "redo", "Ctrl+Shift+Z; Ctrl+Y"},
+
     ActionRow{ActionId::ShowPlan, MenuId::View, "showPlan", QT_TRANSLATE_NOOP("Actions", "&Plan"),
               QT_TRANSLATE_NOOP("Actions", "Show the table from above"), "plan", "Ctrl+1", true},
     ActionRow{ActionId::ShowFilm, MenuId::View, "showFilm", QT_TRANSLATE_NOOP("Actions", "&Film"),
@@ -49,6 +54,29 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "The shot before"), "shot-back", "PgUp"},
     ActionRow{ActionId::ShotOn, MenuId::Step, "shotOn", QT_TRANSLATE_NOOP("Actions", "Shot on"),
               QT_TRANSLATE_NOOP("Actions", "The next shot"), "shot-on", "PgDown"},
+
+    ActionRow{ActionId::LogMade, MenuId::Session, "logMade", QT_TRANSLATE_NOOP("Actions", "&Made"),
+              QT_TRANSLATE_NOOP("Actions", "The chosen ball went into its pocket"), "", "M"},
+    ActionRow{ActionId::LogThick, MenuId::Session, "logThick", QT_TRANSLATE_NOOP("Actions", "Missed thic&k"),
+              QT_TRANSLATE_NOOP("Actions", "The chosen ball was hit too full"), "", "K"},
+    ActionRow{ActionId::LogThin, MenuId::Session, "logThin", QT_TRANSLATE_NOOP("Actions", "Missed thi&n"),
+              QT_TRANSLATE_NOOP("Actions", "The chosen ball was cut too much"), "", "N"},
+    ActionRow{ActionId::LogMissed, MenuId::Session, "logMissed", QT_TRANSLATE_NOOP("Actions", "M&issed"),
+              QT_TRANSLATE_NOOP("Actions", "The chosen ball was missed, on either side"), "", "I"},
+    ActionRow{ActionId::LogSafety, MenuId::Session, "logSafety", QT_TRANSLATE_NOOP("Actions", "&Safety"),
+              QT_TRANSLATE_NOOP("Actions", "A safety was played"), "", "S"},
+    ActionRow{ActionId::LogScratch, MenuId::Session, "logScratch", QT_TRANSLATE_NOOP("Actions", "S&cratch"),
+              QT_TRANSLATE_NOOP("Actions", "The cue ball fell or left the table"), "", "C"},
+    ActionRow{ActionId::LogFoul, MenuId::Session, "logFoul", QT_TRANSLATE_NOOP("Actions", "&Foul…"),
+              QT_TRANSLATE_NOOP("Actions", "Another foul, to be chosen"), "", "F"},
+    ActionRow{ActionId::LogBreak, MenuId::Session, "logBreak", QT_TRANSLATE_NOOP("Actions", "&Break"),
+              QT_TRANSLATE_NOOP("Actions", "The balls were broken"), "", "B"},
+    ActionRow{ActionId::RackBalls, MenuId::Session, "rackBalls", QT_TRANSLATE_NOOP("Actions", "&Rack the balls"),
+              QT_TRANSLATE_NOOP("Actions", "Set all balls up for a break"), "", "R", false, true},
+    ActionRow{ActionId::NextFrame, MenuId::Session, "nextFrame", QT_TRANSLATE_NOOP("Actions", "Ne&xt frame"),
+              QT_TRANSLATE_NOOP("Actions", "End this frame and begin the next one"), "", "Ctrl+Return"},
+    ActionRow{ActionId::EndSession, MenuId::Session, "endSession", QT_TRANSLATE_NOOP("Actions", "&End the session"),
+              QT_TRANSLATE_NOOP("Actions", "Keep all shots and close the session"), "", "Ctrl+E"},
 
     ActionRow{ActionId::SpeedMetres, MenuId::SpeedUnit, "speedMetres",
               QT_TRANSLATE_NOOP("Actions", "&Metres per second"), QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
@@ -86,10 +114,14 @@ QString menuTitle(MenuId menu) {
   switch (menu) {
     case MenuId::Record:
       return QCoreApplication::translate("Actions", "&Record");
+    case MenuId::Edit:
+      return QCoreApplication::translate("Actions", "&Edit");
     case MenuId::View:
       return QCoreApplication::translate("Actions", "&View");
     case MenuId::Step:
       return QCoreApplication::translate("Actions", "&Step");
+    case MenuId::Session:
+      return QCoreApplication::translate("Actions", "Sess&ion");
     case MenuId::SpeedUnit:
       return QCoreApplication::translate("Actions", "S&peed unit");
     case MenuId::Appearance:

@@ -26,6 +26,19 @@ enum class ActionId {
   EventOn,
   ShotBack,
   ShotOn,
+  Undo,
+  Redo,
+  LogMade,
+  LogThick,
+  LogThin,
+  LogMissed,
+  LogSafety,
+  LogScratch,
+  LogFoul,
+  LogBreak,
+  RackBalls,
+  NextFrame,
+  EndSession,
   SpeedMetres,
   SpeedKilometres,
   SpeedMiles,
@@ -36,7 +49,7 @@ enum class ActionId {
   About,
 };
 
-enum class MenuId { Record, View, Step, SpeedUnit, Appearance, Help };
+enum class MenuId { Record, Edit, View, Step, Session, SpeedUnit, Appearance, Help };
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

@@ -47,7 +47,16 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   });
   connect(actions_, &ActionSet::triggered, this, &MainWindow::act);
   makeMenus();
-  list_->setCurrent(0);
+  showPlace(QStringLiteral("review"));
+}
+
+void MainWindow::showPlace(const QString& name) {
+  const auto rows = placeRows();
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (name != QLatin1String(rows[i].name)) continue;
+    list_->setCurrent(static_cast<int>(i));
+    stack_->setCurrentIndex(static_cast<int>(i));
+  }
 }
 
 void MainWindow::makeMenus() {
@@ -60,7 +69,7 @@ void MainWindow::makeMenus() {
       }
     }
   };
-  for (const MenuId id : {MenuId::Record, MenuId::View, MenuId::Step})
+  for (const MenuId id : {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session})
     fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
   for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance})
@@ -87,9 +96,11 @@ void MainWindow::start(const QString& record) {
   }
   for (Place* place : places_)
     place->restore(settings);
+  showPlace(settings.value(QStringLiteral("window/place")).toString());
   if (!record.isEmpty()) {
     for (Place* place : places_)
       place->openRecord(record);
+    showPlace(QStringLiteral("review"));
   }
 }
 
@@ -172,6 +183,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings.setValue(QStringLiteral("window/geometry"), saveGeometry());
   settings.setValue(QStringLiteral("window/narrow"), list_->isNarrow());
   settings.setValue(QStringLiteral("window/speedUnit"), toSetting(speedUnit_));
+  settings.setValue(QStringLiteral("window/place"),
+                    QString::fromLatin1(placeRows()[static_cast<std::size_t>(stack_->currentIndex())].name));
   for (Place* place : places_)
     place->save(settings);
   event->accept();

@@ -21,7 +21,8 @@ class MainWindow : public QMainWindow {
   /// Opens this record, or with an empty path the one that was open last.
   void start(const QString& record);
   [[nodiscard]] ActionSet& actions() { return *actions_; }
-  [[nodiscard]] Place* place(int row) const { return places_[static_cast<std::size_t>(row)]; }
+  /// By its name in placeRows(); an unknown name changes nothing.
+  void showPlace(const QString& name);
 
  protected:
   void closeEvent(QCloseEvent* event) override;

@@ -2,15 +2,22 @@
 #include "app/window/places.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <array>
 
 #include "app/review/review_place.h"
+#include "app/session/session_place.h"
 
 namespace ferrule {
 
 namespace {
 
 constexpr std::array kRows{
+    PlaceRow{"session", QT_TRANSLATE_NOOP("Places", "Session"),
+             QT_TRANSLATE_NOOP("Places", "Put in what is played, shot by shot"), "session", "Alt+2",
+             [](const Openers&, const ActionSet& actions) -> Place* {
+               return new SessionPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             }},
     PlaceRow{
         "review", QT_TRANSLATE_NOOP("Places", "Review"),
         QT_TRANSLATE_NOOP("Places", "Look at measured shots, film and plan together"), "review", "Alt+3",

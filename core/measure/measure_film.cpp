@@ -6,36 +6,20 @@
 #include "core/camera/rig_file.h"
 #include "core/measure/film_readings.h"
 #include "core/measure/measure.h"
+#include "core/measure/record_entries.h"
 
 namespace ferrule {
 
 namespace {
 
-/// The best guess without a camera's own clock: a film file is last written when its last image is.
+/// By the camera's clock; without one, the best guess: a film file is last written when its last image is.
 std::optional<UtcMilliseconds> firstImageOf(const FilmInfo& film) {
+  if (film.created_ms) return film.created_ms;
   std::error_code error;
   const auto written = std::filesystem::last_write_time(film.path, error);
   if (error) return std::nullopt;
   const auto utc = std::chrono::file_clock::to_sys(written).time_since_epoch();
   return std::chrono::floor<std::chrono::milliseconds>(utc).count() - std::llround(1000.0 * film.duration_s);
-}
-
-Result<std::vector<PlayerId>> playersNamed(Record& record, const std::vector<std::string>& names) {
-  std::vector<PlayerId> players;
-  for (const std::string& name : names) {
-    const auto known = record.playerNamed(name);
-    if (!known) return tl::make_unexpected(known.error());
-    if (*known) {
-      players.push_back((*known)->id);
-      continue;
-    }
-    Player player;
-    player.name = name;
-    const auto added = record.addPlayer(player);
-    if (!added) return tl::make_unexpected(added.error());
-    players.push_back(*added);
-  }
-  return players;
 }
 
 /// The session of that name on that table, or a new one.
@@ -90,7 +74,8 @@ Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info,
   report.sessionName = options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
   const auto filmId = record->addFilm(film);
   if (!filmId) return tl::make_unexpected(filmId.error());
-  const NewSession wanted{report.sessionName, film.firstImage.value_or(0), options.table, measured, *players};
+  const NewSession wanted{report.sessionName, film.firstImage.value_or(0),
+                          std::filesystem::path(options.table).stem().string(), measured, *players};
   const auto session = sessionFor(*record, wanted, options.again);
   if (!session) return tl::make_unexpected(session.error());
   report.session = *session;

@@ -1,18 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/measure.h"
+#include "core/measure/record_entries.h"
 
 namespace ferrule {
 
 namespace {
-
-RulingEntry entryOf(const FilmRuling& ruling) {
-  RulingEntry entry;
-  entry.sureness = ruling.ruled.ruling.sureness;
-  for (const Foul& foul : ruling.ruled.ruling.fouls)
-    entry.fouls.emplace_back(toText(foul.kind));
-  entry.content = rulingText(ruling.ruled);
-  return entry;
-}
 
 std::optional<PlayerId> playerOf(const MeasureSinks& sinks, const std::optional<FilmRuling>& ruling) {
   if (sinks.player || !ruling || !ruling->shooter || sinks.seats.size() != 2) return sinks.player;
@@ -36,7 +28,7 @@ Result<void> drain(ShotReader& reader, const MeasureSinks& sinks, const MeasureO
     std::optional<RulingEntry> entry;
     if (sinks.referee != nullptr) {
       ruling = sinks.referee->judge(shot);
-      entry = entryOf(*ruling);
+      entry = entryOf(ruling->ruled);
     }
     if (sinks.record != nullptr) {
       const auto id = sinks.record->appendShot(sinks.frame, shot.reading, shot.tracks, playerOf(sinks, ruling), entry);

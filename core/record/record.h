@@ -105,6 +105,12 @@ class Record {
   [[nodiscard]] Result<void> keepSuggestion(ShotId shot, const SuggestionEntry& suggestion);
   /// In place of what was kept for the shot before.
   [[nodiscard]] Result<void> keepExplanation(ShotId shot, const std::string& content);
+  /// Takes the last shot of a frame out of the record, for the undo of a shot that was put in by hand.
+  /// Errors: NotFound for a frame without shots, or of a film: what a film showed is corrected, not removed.
+  [[nodiscard]] Result<void> removeLastShot(FrameId frame);
+  /// Something under way of one kind, in place of what was kept of that kind; nothing removes it.
+  [[nodiscard]] Result<void> keepDraft(const std::string& kind, const std::optional<std::string>& content);
+  [[nodiscard]] Result<std::optional<std::string>> draft(const std::string& kind);
 
   /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
   /// "foot-left", "true", a player's name, a ruling's JSON with "sureness" and "fouls"); nothing clears it. An outcome

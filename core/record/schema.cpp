@@ -255,6 +255,11 @@ constexpr const char* kVersion4[] = {
       shot_id INTEGER PRIMARY KEY REFERENCES shots(id) ON DELETE CASCADE,
       content TEXT NOT NULL
     ) STRICT)",
+    // What is under way and not a shot yet, so that it survives the program.
+    R"(CREATE TABLE drafts(
+      kind TEXT PRIMARY KEY,
+      content TEXT NOT NULL
+    ) STRICT, WITHOUT ROWID)",
 };
 
 constexpr std::array kMigrations{

@@ -66,6 +66,7 @@ FilmInfo filmInfo(const std::string& path, const FilmContainer& container, const
   info.nominalRate_hz = container.rate_hz;
   info.duration_s = container.duration_s;
   info.images = container.images;
+  info.created_ms = container.created_ms;
   return info;
 }
 

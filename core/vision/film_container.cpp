@@ -5,6 +5,7 @@ extern "C" {
 #include <libavformat/avformat.h>
 #include <libavutil/display.h>
 #include <libavutil/log.h>
+#include <libavutil/parseutils.h>
 }
 
 #include <algorithm>
@@ -116,6 +117,18 @@ void claimImages(const OpenFilm& film, FilmContainer& container) {
   if (container.images == 0) container.images = std::lround(container.duration_s * container.rate_hz);
 }
 
+/// The camera's own date, of the film or of its pictures. A clock that was never set says 1904 or 1970: no date.
+std::optional<std::int64_t> createdAt_ms(const OpenFilm& film) {
+  for (const AVDictionary* notes : {film.input->metadata, film.stream->metadata}) {
+    const AVDictionaryEntry* entry = av_dict_get(notes, "creation_time", nullptr, 0);
+    std::int64_t time_us = 0;
+    if (entry == nullptr || av_parse_time(&time_us, entry->value, 0) < 0) continue;
+    constexpr std::int64_t kUnset_us = std::int64_t{86400} * 366 * 1'000'000;
+    if (time_us > kUnset_us) return time_us / 1000;
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 Result<FilmContainer> readFilmContainer(const std::string& path) {
@@ -129,6 +142,7 @@ Result<FilmContainer> readFilmContainer(const std::string& path) {
   if (rate.num > 0 && rate.den > 0) container.rate_hz = av_q2d(rate);
   if (film->input->duration > 0) container.duration_s = static_cast<double>(film->input->duration) / AV_TIME_BASE;
   claimImages(*film, container);
+  container.created_ms = createdAt_ms(*film);
   return container;
 }
 

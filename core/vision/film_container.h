@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +26,8 @@ struct FilmContainer {
   double rate_hz = 0.0;     ///< guessed; 0 when unknown
   double duration_s = 0.0;  ///< claimed; 0 when unknown
   long images = 0;          ///< claimed; 0 when unknown
+  /// When the camera says that it was filmed: UTC, ms since 1970. Cameras mean its start or its end.
+  std::optional<std::int64_t> created_ms;
   /// Whether images may be held against the film: it comes from a list of the images, or at least from a duration that
   /// is not that of a longer sound.
   bool imagesAreFirm = false;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <opencv2/core/mat.hpp>
 #include <optional>
@@ -17,8 +18,9 @@ struct FilmInfo {
   ImageSize size;        ///< after its rotation flag
   int rotation_deg = 0;  ///< clockwise turn that was applied: 0, 90, 180, 270
   double nominalRate_hz = 0.0;
-  double duration_s = 0.0;  ///< as claimed; 0 when unknown
-  long images = 0;          ///< as claimed; 0 when unknown
+  double duration_s = 0.0;                 ///< as claimed; 0 when unknown
+  long images = 0;                         ///< as claimed; 0 when unknown
+  std::optional<std::int64_t> created_ms;  ///< by the camera's clock, UTC, ms since 1970
 };
 
 /// One image of a film with its true presentation time.

@@ -72,7 +72,7 @@ class WindowStoryTest : public QObject {
   T* find(const char* name) const {
     return window_->findChild<T*>(QString::fromLatin1(name));
   }
-  ReviewPlace& review() const { return *static_cast<ReviewPlace*>(window_->place(0)); }
+  ReviewPlace& review() const { return *window_->findChild<ReviewPlace*>(); }
   void key(int code, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
     QTest::keyClick(window_.get(), Qt::Key(code), modifiers);
   }

@@ -16,6 +16,9 @@ class RecordFindingsTest : public QObject {
   void aTablesFingerprintsComeInTheOrderOfItsSessions();
   void whatASessionWasForIsKept();
   void findingsOfWhatIsNotThereAreRefused();
+  void theLastShotPutInByHandCanBeTakenBack();
+  void aFilmedShotIsNotTakenBack();
+  void aDraftIsKeptUntilItIsDone();
 };
 
 void RecordFindingsTest::aSuggestionComesBackBesideItsShot() {
@@ -89,6 +92,46 @@ void RecordFindingsTest::findingsOfWhatIsNotThereAreRefused() {
   QCOMPARE(record.keepSuggestion(ShotId{9}, {"planner 1", false, {}, {}, "[]"}).error().code, ErrorCode::NotFound);
   QCOMPARE(record.keepExplanation(ShotId{9}, "{}").error().code, ErrorCode::NotFound);
   QCOMPARE(record.keepFingerprint({SessionId{9}, 1, 1, "{}"}).error().code, ErrorCode::NotFound);
+}
+
+void RecordFindingsTest::theLastShotPutInByHandCanBeTakenBack() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const FrameId frame = *record.addFrame({game.session, "", std::nullopt, std::nullopt});
+  for (const int number : {1, 2}) {
+    const auto id = record.appendShot(frame, sample::shot(number), {});
+    QVERIFY(record.addNote(*id, "seen", "Ada", 1).has_value());
+  }
+  QVERIFY(record.removeLastShot(frame).has_value());
+  const auto shots = record.shots(frame);
+  QCOMPARE(shots->size(), std::size_t{1});
+  QCOMPARE(shots->front().number, 1);
+  QVERIFY(record.removeLastShot(frame).has_value());
+  QCOMPARE(record.removeLastShot(frame).error().code, ErrorCode::NotFound);
+}
+
+void RecordFindingsTest::aFilmedShotIsNotTakenBack() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  QVERIFY(record.appendShot(game.frame, sample::shot(1), {}).has_value());
+  QCOMPARE(record.removeLastShot(game.frame).error().code, ErrorCode::NotFound);
+  QCOMPARE(record.shots(game.frame)->size(), std::size_t{1});
+}
+
+void RecordFindingsTest::aDraftIsKeptUntilItIsDone() {
+  const sample::Folder folder;
+  {
+    Record record = sample::openOrDie(folder.file("a.sqlite"));
+    QVERIFY(!record.draft("hand")->has_value());
+    QVERIFY(record.keepDraft("hand", "{1}").has_value());
+    QVERIFY(record.keepDraft("hand", "{2}").has_value());
+  }
+  Record again = sample::openOrDie(folder.file("a.sqlite"));
+  QCOMPARE(*again.draft("hand"), std::optional<std::string>("{2}"));
+  QVERIFY(again.keepDraft("hand", std::nullopt).has_value());
+  QVERIFY(!again.draft("hand")->has_value());
 }
 
 FERRULE_TEST(RecordFindingsTest)

@@ -11,6 +11,7 @@
 #include "core/base/random.h"
 #include "core/vision/picture_cache.h"
 #include "tests/support/test_registry.h"
+#include "tests/vision/film_support.h"
 
 using namespace ferrule;
 
@@ -29,23 +30,6 @@ class FilmIndexTest : public QObject {
   void soundAloneIsRefused();
   void theCacheForgetsWhatWasUsedLongestAgo();
 };
-
-namespace {
-
-std::string film(const char* name) {
-  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
-}
-
-/// The number that is drawn as eight fields along the top of variable-rate.*.
-long drawnNumber(const cv::Mat& picture) {
-  long number = 0;
-  for (int field = 0; field < 8; ++field) {
-    if (picture.at<cv::Vec3b>(4, field * 8 + 4)[1] > 128) number |= 1L << field;
-  }
-  return number;
-}
-
-}  // namespace
 
 void FilmIndexTest::timesAreThoseOfReadingThrough_data() {
   QTest::addColumn<std::string>("path");

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "tests/support/test_registry.h"
+#include "tests/vision/film_support.h"
 
 using namespace ferrule;
 
@@ -22,10 +23,6 @@ class FilmReaderAheadTest : public QObject {
 };
 
 namespace {
-
-std::string film(const char* name) {
-  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
-}
 
 FilmReaderAhead openAhead(const char* name) {
   auto source = FilmSource::open(film(name));

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "tests/support/test_registry.h"
+#include "tests/vision/film_support.h"
 
 using namespace ferrule;
 
@@ -28,26 +29,14 @@ class FilmSourceTest : public QObject {
   void whatIsNoFilmIsRefusedByName_data();
   void whatIsNoFilmIsRefusedByName();
   void theBufferOfTheLastImageIsUsedAgain();
+  void theCamerasDateIsKept();
 };
 
 namespace {
 
-std::string film(const char* name) {
-  return std::string(FERRULE_SOURCE_DIR "/tests/data/films/") + name;
-}
-
 bool isRed(const cv::Mat& picture, int x, int y) {
   const auto pixel = picture.at<cv::Vec3b>(y, x);
   return pixel[2] > 150 && pixel[0] < 100;
-}
-
-/// The number that is drawn as eight fields along the top of variable-rate.*.
-long drawnNumber(const cv::Mat& picture) {
-  long number = 0;
-  for (int field = 0; field < 8; ++field) {
-    if (picture.at<cv::Vec3b>(4, field * 8 + 4)[1] > 128) number |= 1L << field;
-  }
-  return number;
 }
 
 }  // namespace
@@ -222,6 +211,16 @@ void FilmSourceTest::theBufferOfTheLastImageIsUsedAgain() {
   const auto* buffer = image.picture.data;
   QVERIFY(source->next(image));
   QCOMPARE(image.picture.data, buffer);
+}
+
+/// 2026-03-01 18:30:00 UTC is day 20513 since 1970: 1772389800 s by GNU date.
+void FilmSourceTest::theCamerasDateIsKept() {
+  const auto dated = FilmSource::open(film("dated.mp4"));
+  QVERIFY(dated.has_value());
+  QCOMPARE(dated->info().created_ms, std::optional<std::int64_t>(1'772'389'800'000));
+  const auto undated = FilmSource::open(film("turn-0.mp4"));
+  QVERIFY(undated.has_value());
+  QVERIFY(!undated->info().created_ms.has_value());
 }
 
 FERRULE_TEST(FilmSourceTest)

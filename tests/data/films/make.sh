@@ -55,3 +55,6 @@ cutTo 50 whole.mkv cut-off.mkv
 ffmpeg $quiet -i whole.mkv -c copy -movflags faststart -bitexact -fflags +bitexact whole.mp4
 cutTo 75 whole.mp4 cut-off-faststart.mp4
 rm whole.mkv whole.mp4
+
+# With the camera's own date.
+ffmpeg $quiet -i turn-0.mp4 -c copy -metadata creation_time=2026-03-01T18:30:00Z -bitexact -fflags +bitexact dated.mp4

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/hand_desk.h"
+
+#include "core/table/snapping.h"
+
+namespace ferrule {
+
+HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::move(clock)) {
+  connect(&service_, &HandService::opened, this,
+          [this](const QString& record, const std::shared_ptr<const KeptHand>& hand) {
+            recordPath_ = record;
+            broken_ = hand ? std::make_unique<KeptHand>(*hand) : nullptr;
+            emit changed();
+          });
+  connect(&service_, &HandService::begun, this, &HandDesk::adopt);
+  connect(&service_, &HandService::failed, this, &HandDesk::failed);
+}
+
+void HandDesk::openRecord(const QString& path) {
+  // A session that runs stays in its own record.
+  if (hand_ == nullptr) service_.open(path);
+}
+
+void HandDesk::begin(const HandTerms& terms, SessionKind kind) {
+  broken_.reset();
+  service_.begin(terms, kind, clock_());
+}
+
+void HandDesk::resume() {
+  if (broken_ == nullptr) return;
+  hand_ = std::move(broken_);
+  emit changed();
+}
+
+void HandDesk::adopt(std::shared_ptr<const KeptHand> hand) {
+  hand_ = std::make_unique<KeptHand>(*hand);
+  chosen_.reset();
+  pocket_.reset();
+  emit changed();
+}
+
+void HandDesk::nextFrame() {
+  if (hand_ != nullptr) service_.nextFrame(*hand_);
+}
+
+void HandDesk::end() {
+  if (hand_ == nullptr) return;
+  service_.end(*hand_);
+  hand_.reset();
+  emit changed();
+}
+
+void HandDesk::edited() {
+  const Position& balls = hand_->session.state().balls;
+  if (chosen_ && ballIn(balls, *chosen_) == nullptr) chosen_.reset();
+  if (!target()) pocket_.reset();
+  service_.keep(*hand_);
+  emit changed();
+}
+
+std::optional<BallName> HandDesk::target() const {
+  return chosen_ && !chosen_->isCueBall() ? chosen_ : std::nullopt;
+}
+
+std::vector<BallName> HandDesk::ballsOff() const {
+  std::vector<BallName> off;
+  if (hand_ == nullptr) return off;
+  const auto game = hand_->session.terms().game;
+  std::vector<BallName> all{kCueBall};
+  const std::vector<BallName> others = ballsOfGame(game.value_or(Game::EightBall));
+  all.insert(all.end(), others.begin(), others.end());
+  for (const BallName ball : all) {
+    if (ballIn(hand_->session.state().balls, ball) == nullptr) off.push_back(ball);
+  }
+  return off;
+}
+
+void HandDesk::put(BallName ball, TablePoint near, double reach_m) {
+  if (hand_ == nullptr) return;
+  Position others = hand_->session.state().balls;
+  std::erase_if(others, [ball](const BallAt& at) { return at.ball == ball; });
+  const MeasuredTable& table = hand_->session.terms().table;
+  const auto place = snapped(table.table, table.balls.radius_m(), others, near, reach_m);
+  if (!place) return;
+  hand_->session.putBall(ball, place->place);
+  edited();
+}
+
+void HandDesk::bring(BallName ball) {
+  if (hand_ == nullptr) return;
+  const Table& table = hand_->session.terms().table.table;
+  put(ball, ball.isCueBall() ? headSpot(table) : footSpot(table), 0.0);
+  choose(ball);
+}
+
+void HandDesk::take(BallName ball) {
+  if (hand_ == nullptr) return;
+  hand_->session.takeBall(ball);
+  edited();
+}
+
+void HandDesk::rack() {
+  if (hand_ == nullptr) return;
+  hand_->session.setBalls(hand_->session.rackedBalls());
+  edited();
+}
+
+void HandDesk::choose(std::optional<BallName> ball) {
+  chosen_ = ball;
+  pocket_.reset();
+  if (hand_ != nullptr && target()) {
+    pocket_ = likeliestPocket(hand_->session.state().balls, hand_->session.terms().table, *target());
+  }
+  emit changed();
+}
+
+void HandDesk::aimAt(PocketName pocket) {
+  if (!target()) return;
+  pocket_ = pocket;
+  emit changed();
+}
+
+bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optional<FoulKind> foul) {
+  if (hand_ == nullptr) return false;
+  if (outcome == Outcome::Pot && (!target() || !pocket_)) return false;
+  HandShot said;
+  said.outcome = outcome;
+  said.ball = outcome == Outcome::Break ? std::nullopt : target();
+  // A safety is played to no pocket.
+  if (outcome != Outcome::Safety && outcome != Outcome::Break) said.pocket = pocket_;
+  said.missSide = missSide;
+  said.foul = foul;
+  hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0);
+  chosen_.reset();
+  pocket_.reset();
+  edited();
+  return true;
+}
+
+void HandDesk::undo() {
+  if (hand_ == nullptr || !hand_->session.canUndo()) return;
+  hand_->session.undo();
+  edited();
+}
+
+void HandDesk::redo() {
+  if (hand_ == nullptr || !hand_->session.canRedo()) return;
+  hand_->session.redo();
+  edited();
+}
+
+}  // namespace ferrule

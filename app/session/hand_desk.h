@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <functional>
+
+#include "app/session/hand_service.h"
+
+namespace ferrule {
+
+/// What a session by hand works on: the frame, the ball that is moved, the ball and pocket that are played for. Joins
+/// the frame and its record; knows no widgets.
+class HandDesk : public QObject {
+  Q_OBJECT
+ public:
+  using Clock = std::function<UtcMilliseconds()>;
+
+  explicit HandDesk(Clock clock, QObject* parent = nullptr);
+
+  void openRecord(const QString& path);
+  void begin(const HandTerms& terms, SessionKind kind);
+  /// Goes on with what was broken off; nothing happens where nothing was.
+  void resume();
+  void nextFrame();
+  void end();
+
+  // Edits; nothing happens without a session.
+  /// Where a person lets go of a ball: drawn to spots, cushions and balls within reach_m.
+  void put(BallName ball, TablePoint near, double reach_m);
+  /// A ball that is not on the table, onto it: the cue ball to the head spot, others to the foot spot, or as near as
+  /// there is room.
+  void bring(BallName ball);
+  void take(BallName ball);
+  void rack();
+  void choose(std::optional<BallName> ball);
+  void aimAt(PocketName pocket);
+  /// False where the shot lacks something: a pot needs its ball and pocket.
+  bool log(Outcome outcome, std::optional<MissSide> missSide = {}, std::optional<FoulKind> foul = {});
+  void undo();
+  void redo();
+
+  [[nodiscard]] const QString& recordPath() const { return recordPath_; }
+  /// Null while there is no session.
+  [[nodiscard]] const KeptHand* hand() const { return hand_.get(); }
+  /// What was broken off; null when nothing was.
+  [[nodiscard]] const KeptHand* broken() const { return broken_.get(); }
+  [[nodiscard]] std::optional<BallName> chosen() const { return chosen_; }
+  /// The object ball that is played for, and its pocket.
+  [[nodiscard]] std::optional<BallName> target() const;
+  [[nodiscard]] std::optional<PocketName> pocket() const { return pocket_; }
+  /// Names of the game that are not on the table.
+  [[nodiscard]] std::vector<BallName> ballsOff() const;
+
+ signals:
+  void changed();
+  void failed(const ferrule::Error& error);
+
+ private:
+  void edited();
+  void adopt(std::shared_ptr<const KeptHand> hand);
+
+  Clock clock_;
+  HandService service_;
+  QString recordPath_;
+  std::unique_ptr<KeptHand> hand_;
+  std::unique_ptr<KeptHand> broken_;
+  std::optional<BallName> chosen_;
+  std::optional<PocketName> pocket_;
+};
+
+}  // namespace ferrule

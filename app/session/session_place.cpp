@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/session_place.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QMenu>
+#include <QSettings>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/session/ball_tray.h"
+#include "app/session/session_words.h"
+#include "app/session/start_form.h"
+#include "app/session/table_editor.h"
+#include "app/window/card.h"
+#include "app/window/inks.h"
+#include "app/window/tool_button.h"
+#include "app/words/error_sentence.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr int kPanelWidth_px = 344;
+constexpr int kPadRow_px = 34;
+
+/// The fouls that a person calls without more being said.
+constexpr std::array kCalledFouls{FoulKind::NoContact,   FoulKind::WrongBallFirst, FoulKind::NoRail,
+                                  FoulKind::TouchedBall, FoulKind::DoubleHit,      FoulKind::PushShot,
+                                  FoulKind::NoFoot,      FoulKind::BallsMoving,    FoulKind::BadPlacement};
+
+/// Where sessions are kept while no record was opened.
+QString ownRecord() {
+  return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/sessions.sqlite");
+}
+
+QLabel* wordsLabel(const char* name) {
+  auto* label = new QLabel;
+  label->setObjectName(QString::fromLatin1(name));
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
+
+}  // namespace
+
+SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent)
+    : Place(parent), desk_(std::move(clock)) {
+  setObjectName(QStringLiteral("sessionPlace"));
+  setAccessibleName(tr("Session"));
+  message_ = wordsLabel("sessionMessage");
+  message_->setContentsMargins(16, 8, 16, 8);
+  message_->setAutoFillBackground(true);
+  message_->setBackgroundRole(QPalette::ToolTipBase);
+  message_->setForegroundRole(QPalette::ToolTipText);
+  message_->hide();
+  start_ = new StartForm;
+  columns_ = new QSplitter;
+  columns_->setHandleWidth(1);
+  columns_->addWidget(makeTable());
+  columns_->addWidget(makePanel(actions));
+  columns_->setStretchFactor(0, 1);
+  columns_->setStretchFactor(1, 0);
+  columns_->setChildrenCollapsible(false);
+  columns_->setSizes({900, kPanelWidth_px});
+  stack_ = new QStackedWidget;
+  stack_->addWidget(start_);
+  stack_->addWidget(columns_);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(message_);
+  column->addWidget(stack_, 1);
+
+  connect(&desk_, &HandDesk::changed, this, &SessionPlace::refresh);
+  connect(&desk_, &HandDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(start_, &StartForm::beginWanted, &desk_, &HandDesk::begin);
+  connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
+  connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(table_, &TableEditor::ballPut, &desk_, &HandDesk::put);
+  connect(table_, &TableEditor::ballTaken, &desk_, &HandDesk::take);
+  connect(table_, &TableEditor::ballChosen, &desk_, &HandDesk::choose);
+  connect(table_, &TableEditor::pocketChosen, &desk_, &HandDesk::aimAt);
+  connect(table_, &PictureView::pointed, table_, &PictureView::setLit);
+  connect(tray_, &BallTray::ballWanted, &desk_, &HandDesk::bring);
+  refresh();
+}
+
+QWidget* SessionPlace::makeTable() {
+  table_ = new TableEditor;
+  tray_ = new BallTray;
+  title_ = new ElidedLabel;
+  title_->setObjectName(QStringLiteral("sessionTitle"));
+  title_->setTextFormat(Qt::PlainText);
+  title_->setFont(scaled(font(), 1.3, true));
+  auto* card = new Card;
+  auto* cardColumn = new QVBoxLayout(card);
+  cardColumn->setContentsMargins(1, 1, 1, 1);
+  cardColumn->setSpacing(0);
+  cardColumn->addWidget(table_, 1);
+  cardColumn->addWidget(tray_);
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(12, 8, 12, 12);
+  column->setSpacing(8);
+  column->addWidget(title_);
+  column->addWidget(card, 1);
+  return middle;
+}
+
+QWidget* SessionPlace::makePanel(const ActionSet& actions) {
+  turn_ = wordsLabel("turn");
+  turn_->setFont(scaled(font(), 1.3, true));
+  aim_ = wordsLabel("aim");
+  ruling_ = wordsLabel("lastRuling");
+  shots_ = new QListWidget;
+  shots_->setObjectName(QStringLiteral("loggedShots"));
+  shots_->setAccessibleName(tr("Shots of this frame"));
+  shots_->setFrameShape(QFrame::NoFrame);
+  shots_->setWordWrap(true);
+  shots_->setFocusPolicy(Qt::TabFocus);
+
+  pad_ = new QWidget;
+  auto* grid = new QGridLayout(pad_);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setSpacing(4);
+  constexpr std::array kPad{ActionId::LogMade,   ActionId::LogMissed,  ActionId::LogThick, ActionId::LogThin,
+                            ActionId::LogSafety, ActionId::LogScratch, ActionId::LogFoul,  ActionId::LogBreak};
+  for (std::size_t i = 0; i < kPad.size(); ++i) {
+    QAction* action = actions.at(kPad[i]);
+    QToolButton* button = toolButton(action);
+    button->setAutoRaise(false);
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setMinimumHeight(kPadRow_px);
+    grid->addWidget(button, static_cast<int>(i / 2), static_cast<int>(i % 2));
+  }
+  auto* edits = new QHBoxLayout;
+  edits->setSpacing(4);
+  for (const ActionId id : {ActionId::Undo, ActionId::Redo})
+    edits->addWidget(toolButton(actions.at(id)));
+  edits->addStretch(1);
+  for (const ActionId id : {ActionId::RackBalls, ActionId::NextFrame, ActionId::EndSession}) {
+    QToolButton* button = toolButton(actions.at(id));
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    edits->addWidget(button);
+  }
+
+  auto* panel = new QWidget;
+  panel->setObjectName(QStringLiteral("sessionPanel"));
+  auto* column = new QVBoxLayout(panel);
+  column->setContentsMargins(16, 12, 16, 12);
+  column->setSpacing(12);
+  column->addWidget(turn_);
+  column->addWidget(aim_);
+  column->addWidget(pad_);
+  column->addLayout(edits);
+  column->addWidget(ruling_);
+  column->addWidget(shots_, 1);
+  return panel;
+}
+
+bool SessionPlace::act(ActionId action) {
+  switch (action) {
+    case ActionId::Undo:
+      desk_.undo();
+      return true;
+    case ActionId::Redo:
+      desk_.redo();
+      return true;
+    case ActionId::LogMade:
+      log(Outcome::Pot);
+      return true;
+    case ActionId::LogThick:
+      log(Outcome::Miss, MissSide::Under);
+      return true;
+    case ActionId::LogThin:
+      log(Outcome::Miss, MissSide::Over);
+      return true;
+    case ActionId::LogMissed:
+      log(Outcome::Miss);
+      return true;
+    case ActionId::LogSafety:
+      log(Outcome::Safety);
+      return true;
+    case ActionId::LogScratch:
+      log(Outcome::Scratch);
+      return true;
+    case ActionId::LogFoul:
+      chooseFoul();
+      return true;
+    case ActionId::LogBreak:
+      log(Outcome::Break);
+      return true;
+    case ActionId::RackBalls:
+      desk_.rack();
+      return true;
+    case ActionId::NextFrame:
+      desk_.nextFrame();
+      return true;
+    case ActionId::EndSession:
+      desk_.end();
+      return true;
+    case ActionId::ZoomIn:
+      table_->zoomIn();
+      return true;
+    case ActionId::ZoomOut:
+      table_->zoomOut();
+      return true;
+    case ActionId::ZoomFit:
+      table_->fit();
+      return true;
+    default:
+      return false;
+  }
+}
+
+void SessionPlace::log(Outcome outcome, std::optional<MissSide> missSide) {
+  if (desk_.hand() == nullptr) return;
+  tell(desk_.log(outcome, missSide) ? QString() : tr("Choose the ball that was made and its pocket first."));
+}
+
+void SessionPlace::chooseFoul() {
+  if (desk_.hand() == nullptr) return;
+  auto* menu = new QMenu(this);
+  menu->setObjectName(QStringLiteral("foulMenu"));
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  for (const FoulKind kind : kCalledFouls) {
+    QAction* action = menu->addAction(foulWords(kind, std::nullopt));
+    connect(action, &QAction::triggered, this, [this, kind] { desk_.log(Outcome::Foul, {}, kind); });
+  }
+  menu->popup(pad_->mapToGlobal(QPoint(0, pad_->height())));
+}
+
+void SessionPlace::refresh() {
+  const KeptHand* hand = desk_.hand();
+  const KeptHand* broken = desk_.broken();
+  start_->setRecord(desk_.recordPath(),
+                    broken != nullptr ? QString::fromStdString(broken->session.terms().name) : QString());
+  stack_->setCurrentIndex(hand != nullptr ? 1 : 0);
+  if (hand == nullptr) return;
+  const HandSession& session = hand->session;
+  const HandTerms& terms = session.terms();
+  title_->setText(tr("%1, frame %2").arg(QString::fromStdString(terms.name)).arg(terms.frame));
+  table_->setTable(terms.table);
+  table_->setBalls(session.state().balls);
+  table_->setAim(desk_.chosen(), desk_.pocket());
+  tray_->setBalls(terms.table.balls, desk_.ballsOff());
+  turn_->setText(turnWords(session));
+  aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));
+  ruling_->setText(lastRulingWords(session));
+  ruling_->setVisible(!ruling_->text().isEmpty());
+  shots_->clear();
+  for (std::size_t shot = session.state().shots.size(); shot-- > 0;)
+    shots_->addItem(loggedWords(session, shot));
+}
+
+void SessionPlace::openRecord(const QString& path) {
+  desk_.openRecord(path);
+}
+
+void SessionPlace::setNumbers(const Numbers& numbers) {
+  numbers_ = numbers;
+  refresh();
+}
+
+void SessionPlace::save(QSettings& settings) const {
+  settings.setValue(QStringLiteral("session/columns"), columns_->saveState());
+  settings.setValue(QStringLiteral("session/record"), desk_.recordPath());
+}
+
+void SessionPlace::restore(const QSettings& settings) {
+  columns_->restoreState(settings.value(QStringLiteral("session/columns")).toByteArray());
+  const QString record = settings.value(QStringLiteral("session/record")).toString();
+  desk_.openRecord(record.isEmpty() ? ownRecord() : record);
+}
+
+void SessionPlace::tell(const QString& sentence) {
+  message_->setText(sentence);
+  message_->setVisible(!sentence.isEmpty());
+}
+
+}  // namespace ferrule

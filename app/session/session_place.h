@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/session/hand_desk.h"
+#include "app/window/place.h"
+
+class QLabel;
+class QListWidget;
+class QSplitter;
+class QStackedWidget;
+
+namespace ferrule {
+
+class BallTray;
+class StartForm;
+class TableEditor;
+
+/// Session, by hand: the table in the middle, who plays and what happened on the right.
+class SessionPlace : public Place {
+  Q_OBJECT
+ public:
+  SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent = nullptr);
+
+  bool act(ActionId action) override;
+  void openRecord(const QString& path) override;
+  void setNumbers(const Numbers& numbers) override;
+  void save(QSettings& settings) const override;
+  void restore(const QSettings& settings) override;
+
+  [[nodiscard]] HandDesk& desk() { return desk_; }
+
+ private:
+  QWidget* makeTable();
+  QWidget* makePanel(const ActionSet& actions);
+  void refresh();
+  void log(Outcome outcome, std::optional<MissSide> missSide = {});
+  void chooseFoul();
+  void tell(const QString& sentence);
+
+  HandDesk desk_;
+  Numbers numbers_;
+  QStackedWidget* stack_;
+  StartForm* start_;
+  QSplitter* columns_;
+  TableEditor* table_;
+  BallTray* tray_;
+  QLabel* title_;
+  QLabel* turn_;
+  QLabel* aim_;
+  QLabel* ruling_;
+  QListWidget* shots_;
+  QWidget* pad_;
+  QLabel* message_;
+};
+
+}  // namespace ferrule

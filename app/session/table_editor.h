@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/picture/picture_view.h"
+#include "app/picture/plan_mapping.h"
+#include "app/picture/table_backdrop.h"
+#include "core/table/measured_table.h"
+#include "core/table/track.h"
+
+namespace ferrule {
+
+/// The table from above with balls that can be moved: dragged with the mouse, or chosen with the tab key and moved with
+/// the arrow keys (1 mm, with Shift 10 mm). A click chooses a ball or a pocket; Delete, or letting go of a ball beside
+/// the table, takes it away.
+class TableEditor : public PictureView {
+  Q_OBJECT
+ public:
+  explicit TableEditor(QWidget* parent = nullptr);
+
+  void setTable(const MeasuredTable& measured);
+  void setBalls(const Position& balls);
+  /// The chosen ball, and the pocket that it is played for.
+  void setAim(std::optional<BallName> ball, std::optional<PocketName> pocket);
+
+  [[nodiscard]] const PlanMapping& mapping() const { return mapping_; }
+
+ signals:
+  /// Let go near a place, m; reach_m: how far it may be drawn from there.
+  void ballPut(ferrule::BallName ball, ferrule::TablePoint near, double reach_m);
+  void ballTaken(ferrule::BallName ball);
+  void ballChosen(std::optional<ferrule::BallName> ball);
+  void pocketChosen(ferrule::PocketName pocket);
+
+ protected:
+  QSizeF contentSize() const override;
+  std::optional<BallName> ballUnder(const QPointF& place) const override;
+  void pictureChanged() override;
+  bool event(QEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  struct Drag {
+    BallName ball;
+    QPointF from;      ///< where it was pressed, px
+    TablePoint place;  ///< where the ball is shown now
+    bool moved = false;
+  };
+
+  [[nodiscard]] std::optional<PocketName> pocketUnder(const QPointF& place) const;
+  void chooseNext(int step);
+  void paintAim(QPainter& painter) const;
+
+  MeasuredTable measured_;
+  Position balls_;
+  std::optional<BallName> chosen_;
+  std::optional<PocketName> pocket_;
+  std::optional<Drag> drag_;
+  PlanMapping mapping_;
+  TableBackdrop backdrop_;
+};
+
+}  // namespace ferrule

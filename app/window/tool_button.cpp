@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/tool_button.h"
+
+#include <QAction>
+#include <QToolButton>
+
+namespace ferrule {
+
+namespace {
+
+constexpr int kIcon_px = 18;
+
+}  // namespace
+
+QToolButton* toolButton(QAction* action) {
+  auto* button = new QToolButton;
+  button->setDefaultAction(action);
+  button->setObjectName(action->objectName() + QStringLiteral("Button"));
+  button->setIconSize({kIcon_px, kIcon_px});
+  button->setAutoRaise(true);
+  button->setFocusPolicy(Qt::TabFocus);
+  return button;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+class QAction;
+class QToolButton;
+
+namespace ferrule {
+
+/// A flat button for an action of the window, named after it, reached with the tab key. Shows the icon where the action
+/// has one, else its words.
+[[nodiscard]] QToolButton* toolButton(QAction* action);
+
+}  // namespace ferrule

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMenu>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QToolButton>
+#include <QtTest>
+
+#include "app/session/session_place.h"
+#include "app/session/table_editor.h"
+#include "core/record/record.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+/// The Session place alone, as a coach uses it without a camera.
+class SessionStoryTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void init();
+  void cleanup();
+  void aSessionIsBegunFromTheForm();
+  void aShotIsLoggedByKeysAlone();
+  void aPotWithoutABallIsAskedFor();
+  void aBallIsDraggedAndDrawnToTheCushion();
+  void aBallLetGoBesideTheTableIsTakenAndBroughtBack();
+  void arrowKeysMoveTheChosenBallByAMillimetre();
+  void undoTakesEverythingBack();
+  void aFoulIsChosenFromTheList();
+  void aSessionThatWasBrokenOffCanBeResumed();
+  void anEndedSessionStandsInTheRecord();
+  void aTableFileThatIsMissingIsOneSentence();
+
+ private:
+  void open();
+  void begin(const char* game = "nine-ball");
+  template <class T>
+  T* find(const char* name) const {
+    return place_->findChild<T*>(QString::fromLatin1(name));
+  }
+  TableEditor& table() const { return *find<TableEditor>("tableEditor"); }
+  [[nodiscard]] const HandState& state() const { return place_->desk().hand()->session.state(); }
+  [[nodiscard]] QPoint onScreen(BallName ball) const {
+    return table().mapping().screenFromTable(ballIn(state().balls, ball)->position).toPoint();
+  }
+  void drag(const QPoint& from, const QPoint& to);
+  void press(ActionId action) { place_->act(action); }
+
+  std::unique_ptr<QTemporaryDir> folder_;
+  std::unique_ptr<QWidget> window_;
+  std::unique_ptr<ActionSet> actions_;
+  std::unique_ptr<SessionPlace> place_;
+  UtcMilliseconds now_ = 1'772'389'800'000;
+};
+
+void SessionStoryTest::init() {
+  folder_ = std::make_unique<QTemporaryDir>();
+  QLocale::setDefault(QLocale::c());
+  open();
+}
+
+void SessionStoryTest::cleanup() {
+  place_.reset();
+  actions_.reset();
+  window_.reset();
+  folder_.reset();
+}
+
+void SessionStoryTest::open() {
+  window_ = std::make_unique<QWidget>();
+  actions_ = std::make_unique<ActionSet>(window_.get());
+  place_ = std::make_unique<SessionPlace>(*actions_, [this] { return now_ += 5000; });
+  place_->resize(1200, 700);
+  place_->show();
+  QSignalSpy changed(&place_->desk(), &HandDesk::changed);
+  place_->openRecord(folder_->filePath("sessions.sqlite"));
+  QVERIFY(changed.wait());
+}
+
+void SessionStoryTest::begin(const char* game) {
+  find<QLineEdit>("sessionName")->setText("Evening");
+  find<QLineEdit>("sessionPlayers")->setText("Ada, Ben");
+  find<QComboBox>("sessionGame")->setCurrentIndex(find<QComboBox>("sessionGame")->findData(game));
+  QSignalSpy changed(&place_->desk(), &HandDesk::changed);
+  find<QPushButton>("beginSession")->click();
+  QVERIFY(changed.wait());
+  QVERIFY(place_->desk().hand() != nullptr);
+}
+
+void SessionStoryTest::drag(const QPoint& from, const QPoint& to) {
+  QTest::mousePress(&table(), Qt::LeftButton, {}, from);
+  QTest::mouseMove(&table(), (from + to) / 2);
+  QTest::mouseMove(&table(), to);
+  QTest::mouseRelease(&table(), Qt::LeftButton, {}, to);
+}
+
+void SessionStoryTest::aSessionIsBegunFromTheForm() {
+  QVERIFY(find<QWidget>("startForm")->isVisible());
+  begin();
+  QVERIFY(!find<QWidget>("startForm")->isVisible());
+  QCOMPARE(find<QLabel>("turn")->text(), QString("Ada breaks"));
+  QCOMPARE(state().balls.size(), std::size_t{10});
+}
+
+void SessionStoryTest::aShotIsLoggedByKeysAlone() {
+  begin();
+  press(ActionId::LogBreak);
+  table().setFocus();
+  // Tab goes through the balls: the cue ball, then the 1.
+  QTest::keyClick(&table(), Qt::Key_Tab);
+  QTest::keyClick(&table(), Qt::Key_Tab);
+  QVERIFY(place_->desk().target() == BallName{1});
+  place_->desk().aimAt(PocketName::FootLeft);
+  press(ActionId::LogMade);
+  QCOMPARE(state().shots.size(), std::size_t{2});
+  QVERIFY(ballIn(state().balls, BallName{1}) == nullptr);
+  QCOMPARE(find<QListWidget>("loggedShots")->count(), 2);
+  QVERIFY(find<QListWidget>("loggedShots")->item(0)->text().contains("made"));
+}
+
+void SessionStoryTest::aPotWithoutABallIsAskedFor() {
+  begin();
+  press(ActionId::LogMade);
+  QVERIFY(state().shots.empty());
+  QVERIFY(find<QLabel>("sessionMessage")->isVisible());
+  press(ActionId::LogBreak);
+  QVERIFY(!find<QLabel>("sessionMessage")->isVisible());
+}
+
+void SessionStoryTest::aBallIsDraggedAndDrawnToTheCushion() {
+  begin();
+  const MeasuredTable& measured = place_->desk().hand()->session.terms().table;
+  const double rail_m = measured.table.width_m / 2.0 - measured.balls.radius_m();
+  drag(onScreen(kCueBall), table().mapping().screenFromTable({-0.4, rail_m - 0.006}).toPoint());
+  QCOMPARE(ballIn(state().balls, kCueBall)->position.y, rail_m);
+  QVERIFY(std::abs(ballIn(state().balls, kCueBall)->position.x + 0.4) < 0.01);
+}
+
+void SessionStoryTest::aBallLetGoBesideTheTableIsTakenAndBroughtBack() {
+  begin();
+  drag(onScreen(kCueBall), {2, 2});
+  QVERIFY(ballIn(state().balls, kCueBall) == nullptr);
+  auto* bring = find<QToolButton>("bring-cue");
+  QVERIFY(bring != nullptr);
+  bring->click();
+  QVERIFY(ballIn(state().balls, kCueBall) != nullptr);
+}
+
+void SessionStoryTest::arrowKeysMoveTheChosenBallByAMillimetre() {
+  begin();
+  table().setFocus();
+  QTest::keyClick(&table(), Qt::Key_Tab);
+  const TablePoint before = ballIn(state().balls, kCueBall)->position;
+  QTest::keyClick(&table(), Qt::Key_Left);
+  QTest::keyClick(&table(), Qt::Key_Up, Qt::ShiftModifier);
+  const TableVector moved = ballIn(state().balls, kCueBall)->position - before;
+  // Whichever way the table is turned, one axis moves by 1 mm and the other by 10.
+  const double least = std::min(std::abs(moved.x), std::abs(moved.y));
+  const double most = std::max(std::abs(moved.x), std::abs(moved.y));
+  QVERIFY(std::abs(least - 0.001) < 1e-9);
+  QVERIFY(std::abs(most - 0.010) < 1e-9);
+  QTest::keyClick(&table(), Qt::Key_Delete);
+  QVERIFY(ballIn(state().balls, kCueBall) == nullptr);
+}
+
+void SessionStoryTest::undoTakesEverythingBack() {
+  begin();
+  const HandState racked = state();
+  press(ActionId::LogBreak);
+  place_->desk().put(kCueBall, {0.1, 0.1}, 0.0);
+  press(ActionId::Undo);
+  press(ActionId::Undo);
+  QCOMPARE(state(), racked);
+  press(ActionId::Redo);
+  QCOMPARE(state().shots.size(), std::size_t{1});
+}
+
+void SessionStoryTest::aFoulIsChosenFromTheList() {
+  begin();
+  press(ActionId::LogBreak);
+  place_->desk().choose(BallName{1});
+  press(ActionId::LogFoul);
+  auto* menu = find<QMenu>("foulMenu");
+  QVERIFY(menu != nullptr);
+  const auto actions = menu->actions();
+  QVERIFY(!actions.isEmpty());
+  actions[4]->trigger();  // the double hit
+  menu->close();
+  QVERIFY(state().shots.back().said.foul == FoulKind::DoubleHit);
+  QVERIFY(find<QLabel>("lastRuling")->text().startsWith("Foul"));
+}
+
+void SessionStoryTest::aSessionThatWasBrokenOffCanBeResumed() {
+  begin();
+  press(ActionId::LogBreak);
+  const HandState left = state();
+  place_.reset();  // the window is gone, the session was not ended
+  open();
+  auto* resume = find<QPushButton>("resumeSession");
+  QVERIFY(resume->isVisible());
+  resume->click();
+  QCOMPARE(state(), left);
+}
+
+void SessionStoryTest::anEndedSessionStandsInTheRecord() {
+  begin();
+  press(ActionId::LogBreak);
+  press(ActionId::LogSafety);
+  press(ActionId::EndSession);
+  QVERIFY(find<QWidget>("startForm")->isVisible());
+  place_.reset();
+  auto record = Record::open(folder_->filePath("sessions.sqlite").toStdString());
+  QVERIFY(record.has_value());
+  const auto sessions = record->sessions();
+  QCOMPARE(sessions->size(), std::size_t{1});
+  QCOMPARE(sessions->front().name, std::string("Evening"));
+  QCOMPARE(sessions->front().shots, 2);
+  const auto shots = record->shots(record->frames(sessions->front().id)->front().id);
+  QVERIFY(shots->at(1).outcome == Outcome::Safety);
+  QVERIFY(!record->draft("hand-session")->has_value());
+}
+
+void SessionStoryTest::aTableFileThatIsMissingIsOneSentence() {
+  find<QComboBox>("sessionTable")->setEditText("no-such-table.json");
+  find<QPushButton>("beginSession")->click();
+  QVERIFY(find<QLabel>("sessionMessage")->isVisible());
+  QVERIFY(find<QLabel>("sessionMessage")->text().contains("no-such-table.json"));
+  QVERIFY(place_->desk().hand() == nullptr);
+}
+
+FERRULE_TEST(SessionStoryTest)
+#include "session_story_test.moc"
