@@ -220,6 +220,118 @@
             <source>&amp;Help</source>
             <translation>&amp;Hilfe</translation>
         </message>
+        <message>
+            <source>&amp;Undo</source>
+            <translation>&amp;Rückgängig</translation>
+        </message>
+        <message>
+            <source>Take back the last change</source>
+            <translation>Die letzte Änderung zurücknehmen</translation>
+        </message>
+        <message>
+            <source>&amp;Redo</source>
+            <translation>&amp;Wiederholen</translation>
+        </message>
+        <message>
+            <source>Make the change again</source>
+            <translation>Die Änderung noch einmal machen</translation>
+        </message>
+        <message>
+            <source>&amp;Made</source>
+            <translation>&amp;Gelochtamp;Versenkt</translation>
+        </message>
+        <message>
+            <source>The chosen ball went into its pocket</source>
+            <translation>Die gewählte Kugel wurde in ihre Tasche versenkt</translation>
+        </message>
+        <message>
+            <source>Missed thic&amp;k</source>
+            <translation>Verfehlt, zu &amp;dick</translation>
+        </message>
+        <message>
+            <source>The chosen ball was hit too full</source>
+            <translation>Die gewählte Kugel wurde zu voll getroffen</translation>
+        </message>
+        <message>
+            <source>Missed thi&amp;n</source>
+            <translation>Verfehlt, zu dü&amp;nn</translation>
+        </message>
+        <message>
+            <source>The chosen ball was cut too much</source>
+            <translation>Die gewählte Kugel wurde zu dünn getroffen</translation>
+        </message>
+        <message>
+            <source>M&amp;issed</source>
+            <translation>&amp;Verfehlt</translation>
+        </message>
+        <message>
+            <source>The chosen ball was missed, on either side</source>
+            <translation>Die gewählte Kugel ging daneben, auf irgendeiner Seite</translation>
+        </message>
+        <message>
+            <source>&amp;Safety</source>
+            <translation>&amp;Sicherheit</translation>
+        </message>
+        <message>
+            <source>A safety was played</source>
+            <translation>Es wurde auf Sicherheit gespielt</translation>
+        </message>
+        <message>
+            <source>S&amp;cratch</source>
+            <translation>&amp;Weiße gefallen</translation>
+        </message>
+        <message>
+            <source>The cue ball fell or left the table</source>
+            <translation>Die Weiße fiel oder verließ den Tisch</translation>
+        </message>
+        <message>
+            <source>&amp;Foul…</source>
+            <translation>&amp;Foul …</translation>
+        </message>
+        <message>
+            <source>Another foul, to be chosen</source>
+            <translation>Ein anderes Foul, zum Auswählen</translation>
+        </message>
+        <message>
+            <source>&amp;Break</source>
+            <translation>&amp;Anstoß</translation>
+        </message>
+        <message>
+            <source>The balls were broken</source>
+            <translation>Die Kugeln wurden angestoßen</translation>
+        </message>
+        <message>
+            <source>&amp;Rack the balls</source>
+            <translation>Kugeln au&amp;fbauen</translation>
+        </message>
+        <message>
+            <source>Set all balls up for a break</source>
+            <translation>Alle Kugeln für einen Anstoß aufbauen</translation>
+        </message>
+        <message>
+            <source>Ne&amp;xt frame</source>
+            <translation>Nä&amp;chstes Spiel</translation>
+        </message>
+        <message>
+            <source>End this frame and begin the next one</source>
+            <translation>Dieses Spiel beenden und das nächste beginnen</translation>
+        </message>
+        <message>
+            <source>&amp;End the session</source>
+            <translation>Sitzung be&amp;enden</translation>
+        </message>
+        <message>
+            <source>Keep all shots and close the session</source>
+            <translation>Alle Stöße behalten und die Sitzung schließen</translation>
+        </message>
+        <message>
+            <source>&amp;Edit</source>
+            <translation>&amp;Bearbeiten</translation>
+        </message>
+        <message>
+            <source>Sess&amp;ion</source>
+            <translation>S&amp;itzung</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -512,6 +624,14 @@
         <message>
             <source>Look at measured shots, film and plan together</source>
             <translation>Gemessene Stöße ansehen, Film und Draufsicht zusammen</translation>
+        </message>
+        <message>
+            <source>Session</source>
+            <translation>Sitzung</translation>
+        </message>
+        <message>
+            <source>Put in what is played, shot by shot</source>
+            <translation>Eingeben, was gespielt wird, Stoß für Stoß</translation>
         </message>
     </context>
     <context>
@@ -2385,6 +2505,171 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Treffpunkt auf der Weißen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::BallTray</name>
+        <message>
+            <source>Balls off the table</source>
+            <translation>Kugeln neben dem Tisch</translation>
+        </message>
+        <message>
+            <source>Every ball is on the table.</source>
+            <translation>Alle Kugeln liegen auf dem Tisch.</translation>
+        </message>
+        <message>
+            <source>Off the table:</source>
+            <translation>Neben dem Tisch:</translation>
+        </message>
+        <message>
+            <source>Put %1 on the table</source>
+            <translation>%1 auf den Tisch legen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionPlace</name>
+        <message>
+            <source>Session</source>
+            <translation>Sitzung</translation>
+        </message>
+        <message>
+            <source>Shots of this frame</source>
+            <translation>Stöße dieses Spiels</translation>
+        </message>
+        <message>
+            <source>Choose the ball that was made and its pocket first.</source>
+            <translation>Zuerst die versenkte Kugel und ihre Tasche wählen.</translation>
+        </message>
+        <message>
+            <source>%1, frame %2</source>
+            <translation>%1, Spiel %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SessionWords</name>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Training ohne Schiedsrichter</translation>
+        </message>
+        <message>
+            <source>%1 won: %2.</source>
+            <translation>%1 hat gewonnen: %2.</translation>
+        </message>
+        <message>
+            <source>%1 breaks</source>
+            <translation>%1 stößt an</translation>
+        </message>
+        <message>
+            <source>%1 is on the 8</source>
+            <translation>%1 spielt auf die 8</translation>
+        </message>
+        <message>
+            <source>%1 is at the table and has %2</source>
+            <translation>%1 ist am Tisch und hat %2</translation>
+        </message>
+        <message>
+            <source>%1 is at the table</source>
+            <translation>%1 ist am Tisch</translation>
+        </message>
+        <message>
+            <source>Choose the ball that is played for, then say what happened.</source>
+            <translation>Die gespielte Kugel wählen, dann sagen, was geschah.</translation>
+        </message>
+        <message>
+            <source>%1; choose its pocket.</source>
+            <translation>%1; jetzt die Tasche wählen.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
+            <source>%1 is at the table, %2 to %3</source>
+            <comment>player, points of the first and the second seat</comment>
+            <translation>%1 ist am Tisch, %2 zu %3</translation>
+        </message>
+        <message>
+            <source>%1, cut %2</source>
+            <comment>ball to pocket, angle</comment>
+            <translation>%1, Schnitt %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StartForm</name>
+        <message>
+            <source>A session without a camera</source>
+            <translation>Eine Sitzung ohne Kamera</translation>
+        </message>
+        <message>
+            <source>Put the balls down, say what was played and what happened; the referee keeps turn and score.</source>
+            <translation>Die Kugeln hinlegen und sagen, was gespielt wurde und was geschah; der Schiedsrichter weiß, wer dran ist und wie es steht.</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>No game: practice without a referee</source>
+            <translation>Kein Spiel: Training ohne Schiedsrichter</translation>
+        </message>
+        <message>
+            <source>&amp;Game</source>
+            <translation>&amp;Disziplin</translation>
+        </message>
+        <message>
+            <source>One name, or two with a comma between; who breaks first comes first</source>
+            <translation>Ein Name oder zwei mit Komma dazwischen; wer zuerst anstößt, steht vorn</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>&amp;Spieler</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Eine übliche Größe oder der Pfad einer Tischdatei</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Tisch</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Training</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>Wettkampf</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>Unterricht</translation>
+        </message>
+        <message>
+            <source>&amp;For</source>
+            <translation>&amp;Zweck</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Beginnen</translation>
+        </message>
+        <message>
+            <source>Go on with it</source>
+            <translation>Fortsetzen</translation>
+        </message>
+        <message>
+            <source>Kept in %1.</source>
+            <translation>Wird in %1 aufbewahrt.</translation>
+        </message>
+        <message>
+            <source>The session "%1" was not ended.</source>
+            <translation>Die Sitzung „%1“ wurde nicht beendet.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TableEditor</name>
+        <message>
+            <source>Table; tab chooses a ball, the arrow keys move it</source>
+            <translation>Tisch; die Tabulatortaste wählt eine Kugel, die Pfeiltasten bewegen sie</translation>
         </message>
     </context>
 </TS>

@@ -94,7 +94,7 @@ QWidget* SessionPlace::makeTable() {
   table_ = new TableEditor;
   tray_ = new BallTray;
   title_ = new ElidedLabel;
-  title_->setObjectName(QStringLiteral("sessionTitle"));
+  title_->setObjectName(QStringLiteral("handTitle"));
   title_->setTextFormat(Qt::PlainText);
   title_->setFont(scaled(font(), 1.3, true));
   auto* card = new Card;
@@ -260,7 +260,15 @@ void SessionPlace::refresh() {
 }
 
 void SessionPlace::openRecord(const QString& path) {
-  desk_.openRecord(path);
+  wantedRecord_ = path;
+  if (isVisible()) desk_.openRecord(path);
+}
+
+void SessionPlace::showEvent(QShowEvent* event) {
+  Place::showEvent(event);
+  // No file is made for someone who never comes here.
+  const QString wanted = wantedRecord_.isEmpty() ? ownRecord() : wantedRecord_;
+  if (desk_.recordPath() != wanted) desk_.openRecord(wanted);
 }
 
 void SessionPlace::setNumbers(const Numbers& numbers) {
@@ -270,13 +278,12 @@ void SessionPlace::setNumbers(const Numbers& numbers) {
 
 void SessionPlace::save(QSettings& settings) const {
   settings.setValue(QStringLiteral("session/columns"), columns_->saveState());
-  settings.setValue(QStringLiteral("session/record"), desk_.recordPath());
+  settings.setValue(QStringLiteral("session/record"), wantedRecord_);
 }
 
 void SessionPlace::restore(const QSettings& settings) {
   columns_->restoreState(settings.value(QStringLiteral("session/columns")).toByteArray());
-  const QString record = settings.value(QStringLiteral("session/record")).toString();
-  desk_.openRecord(record.isEmpty() ? ownRecord() : record);
+  wantedRecord_ = settings.value(QStringLiteral("session/record")).toString();
 }
 
 void SessionPlace::tell(const QString& sentence) {

@@ -29,6 +29,9 @@ class SessionPlace : public Place {
 
   [[nodiscard]] HandDesk& desk() { return desk_; }
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
   QWidget* makeTable();
   QWidget* makePanel(const ActionSet& actions);
@@ -39,6 +42,7 @@ class SessionPlace : public Place {
 
   HandDesk desk_;
   Numbers numbers_;
+  QString wantedRecord_;  ///< where sessions are kept; empty for the program's own record
   QStackedWidget* stack_;
   StartForm* start_;
   QSplitter* columns_;

@@ -52,7 +52,7 @@ class SessionStoryTest : public QObject {
 
   std::unique_ptr<QTemporaryDir> folder_;
   std::unique_ptr<QWidget> window_;
-  std::unique_ptr<ActionSet> actions_;
+  ActionSet* actions_ = nullptr;  ///< the window's
   std::unique_ptr<SessionPlace> place_;
   UtcMilliseconds now_ = 1'772'389'800'000;
 };
@@ -65,19 +65,18 @@ void SessionStoryTest::init() {
 
 void SessionStoryTest::cleanup() {
   place_.reset();
-  actions_.reset();
   window_.reset();
   folder_.reset();
 }
 
 void SessionStoryTest::open() {
   window_ = std::make_unique<QWidget>();
-  actions_ = std::make_unique<ActionSet>(window_.get());
+  actions_ = new ActionSet(window_.get());
   place_ = std::make_unique<SessionPlace>(*actions_, [this] { return now_ += 5000; });
   place_->resize(1200, 700);
-  place_->show();
   QSignalSpy changed(&place_->desk(), &HandDesk::changed);
   place_->openRecord(folder_->filePath("sessions.sqlite"));
+  place_->show();
   QVERIFY(changed.wait());
 }
 
