@@ -40,6 +40,7 @@ add_library(ferrule_window STATIC
   session/session_place.cpp
   session/session_words.cpp
   session/start_form.cpp
+  session/suggestion_service.cpp
   session/table_editor.cpp
   window/actions.cpp
   window/appearance.cpp
@@ -66,7 +67,7 @@ target_sources(ferrule_window PRIVATE
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
-  session/start_form.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
+  session/start_form.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
   window/place_list.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.

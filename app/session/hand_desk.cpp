@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/hand_desk.h"
 
+#include "app/words/plan_sentence.h"
+#include "core/measure/plan_situation.h"
+#include "core/planner/suggestion_text.h"
 #include "core/table/snapping.h"
 
 namespace ferrule {
@@ -14,6 +17,11 @@ HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
           });
   connect(&service_, &HandService::begun, this, &HandDesk::adopt);
   connect(&service_, &HandService::failed, this, &HandDesk::failed);
+  connect(&searcher_, &SuggestionService::answered, this, [this](std::shared_ptr<const SuggestionAnswer> answer) {
+    suggestion_ = std::move(answer);
+    emit changed();
+  });
+  connect(&searcher_, &SuggestionService::failed, this, &HandDesk::failed);
 }
 
 void HandDesk::openRecord(const QString& path) {
@@ -36,6 +44,8 @@ void HandDesk::adopt(std::shared_ptr<const KeptHand> hand) {
   hand_ = std::make_unique<KeptHand>(*hand);
   chosen_.reset();
   pocket_.reset();
+  suggests_ = false;
+  think();
   emit changed();
 }
 
@@ -55,8 +65,38 @@ void HandDesk::edited() {
   if (chosen_ && ballIn(balls, *chosen_) == nullptr) chosen_.reset();
   if (!target()) pocket_.reset();
   service_.keep(*hand_);
+  think();
   emit changed();
 }
+
+void HandDesk::think() {
+  searcher_.stop();
+  suggestion_.reset();
+  const auto frame = suggests_ && hand_ != nullptr ? hand_->session.referee() : std::nullopt;
+  if (!frame || frame->state().phase == Phase::Over) return;
+  const MeasuredTable& table = hand_->session.terms().table;
+  const Position& balls = hand_->session.state().balls;
+  searcher_.ask({table, parametersFor(table.balls), situationFrom(frame->state(), balls, table.table), level_});
+}
+
+void HandDesk::showSuggestion(bool shown, PlayerLevel level) {
+  suggests_ = shown;
+  level_ = level;
+  think();
+  emit changed();
+}
+
+namespace {
+
+/// As it was shown, in the form of the files.
+std::string textOf(const SuggestionAnswer& answer) {
+  std::vector<std::string> why;
+  for (std::size_t i = 0; i < answer.suggestion.plans.size(); ++i)
+    why.push_back(planSentence(answer.suggestion, i).toStdString());
+  return suggestionText(answer.suggestion, answer.scatter, why);
+}
+
+}  // namespace
 
 std::optional<BallName> HandDesk::target() const {
   return chosen_ && !chosen_->isCueBall() ? chosen_ : std::nullopt;
@@ -130,7 +170,10 @@ bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optio
   if (outcome != Outcome::Safety && outcome != Outcome::Break) said.pocket = pocket_;
   said.missSide = missSide;
   said.foul = foul;
-  hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0);
+  hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0,
+                     suggestion_ ? textOf(*suggestion_) : std::string());
+  // Asked for anew before each shot: a shown suggestion changes the choice.
+  suggests_ = false;
   chosen_.reset();
   pocket_.reset();
   edited();

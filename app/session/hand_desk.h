@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "app/session/hand_service.h"
+#include "app/session/suggestion_service.h"
 
 namespace ferrule {
 
@@ -34,6 +35,8 @@ class HandDesk : public QObject {
   void choose(std::optional<BallName> ball);
   void aimAt(PocketName pocket);
   /// False where the shot lacks something: a pot needs its ball and pocket.
+  /// Shows what would be suggested here, or hides it. A suggestion that was shown is kept with the shot.
+  void showSuggestion(bool shown, PlayerLevel level);
   bool log(Outcome outcome, std::optional<MissSide> missSide = {}, std::optional<FoulKind> foul = {});
   void undo();
   void redo();
@@ -47,6 +50,9 @@ class HandDesk : public QObject {
   /// The object ball that is played for, and its pocket.
   [[nodiscard]] std::optional<BallName> target() const;
   [[nodiscard]] std::optional<PocketName> pocket() const { return pocket_; }
+  [[nodiscard]] bool suggests() const { return suggests_; }
+  /// Null until something was found.
+  [[nodiscard]] const SuggestionAnswer* suggestion() const { return suggestion_.get(); }
   /// Names of the game that are not on the table.
   [[nodiscard]] std::vector<BallName> ballsOff() const;
 
@@ -56,6 +62,7 @@ class HandDesk : public QObject {
 
  private:
   void edited();
+  void think();
   void adopt(std::shared_ptr<const KeptHand> hand);
 
   Clock clock_;
@@ -65,6 +72,10 @@ class HandDesk : public QObject {
   std::unique_ptr<KeptHand> broken_;
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
+  SuggestionService searcher_;
+  std::shared_ptr<const SuggestionAnswer> suggestion_;
+  bool suggests_ = false;
+  PlayerLevel level_ = PlayerLevel::Club;
 };
 
 }  // namespace ferrule

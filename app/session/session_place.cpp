@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/session_place.h"
 
+#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -150,6 +151,25 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
     edits->addWidget(button);
   }
 
+  suggestion_ = wordsLabel("suggestion");
+  level_ = new QComboBox;
+  level_->setObjectName(QStringLiteral("suggestionLevel"));
+  level_->setAccessibleName(tr("For whom a shot is suggested"));
+  level_->addItem(tr("for a beginner"), static_cast<int>(PlayerLevel::Beginner));
+  level_->addItem(tr("for a club player"), static_cast<int>(PlayerLevel::Club));
+  level_->addItem(tr("for an expert"), static_cast<int>(PlayerLevel::Expert));
+  level_->setCurrentIndex(1);
+  connect(level_, &QComboBox::currentIndexChanged, this, [this] {
+    if (desk_.suggests()) desk_.showSuggestion(true, chosenLevel());
+  });
+  auto* asking = new QHBoxLayout;
+  asking->setSpacing(4);
+  QToolButton* ask = toolButton(actions.at(ActionId::ShowSuggestion));
+  ask->setToolButtonStyle(Qt::ToolButtonTextOnly);
+  asking->addWidget(ask);
+  asking->addWidget(level_);
+  asking->addStretch(1);
+
   auto* panel = new QWidget;
   panel->setObjectName(QStringLiteral("sessionPanel"));
   auto* column = new QVBoxLayout(panel);
@@ -159,6 +179,8 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   column->addWidget(aim_);
   column->addWidget(pad_);
   column->addLayout(edits);
+  column->addLayout(asking);
+  column->addWidget(suggestion_);
   column->addWidget(ruling_);
   column->addWidget(shots_, 1);
   return panel;
@@ -196,6 +218,9 @@ bool SessionPlace::act(ActionId action) {
     case ActionId::LogBreak:
       log(Outcome::Break);
       return true;
+    case ActionId::ShowSuggestion:
+      desk_.showSuggestion(!desk_.suggests(), chosenLevel());
+      return true;
     case ActionId::RackBalls:
       desk_.rack();
       return true;
@@ -217,6 +242,10 @@ bool SessionPlace::act(ActionId action) {
     default:
       return false;
   }
+}
+
+PlayerLevel SessionPlace::chosenLevel() const {
+  return static_cast<PlayerLevel>(level_->currentData().toInt());
 }
 
 void SessionPlace::log(Outcome outcome, std::optional<MissSide> missSide) {
@@ -249,6 +278,11 @@ void SessionPlace::refresh() {
   table_->setTable(terms.table);
   table_->setBalls(session.state().balls);
   table_->setAim(desk_.chosen(), desk_.pocket());
+  table_->setSuggestion(desk_.suggestion());
+  suggestion_->setText(desk_.suggestion() != nullptr ? suggestionWords(*desk_.suggestion(), numbers_)
+                       : desk_.suggests()            ? tr("Looking for a shot…")
+                                                     : QString());
+  suggestion_->setVisible(desk_.suggests());
   tray_->setBalls(terms.table.balls, desk_.ballsOff());
   turn_->setText(turnWords(session));
   aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));

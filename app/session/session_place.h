@@ -4,6 +4,7 @@
 #include "app/session/hand_desk.h"
 #include "app/window/place.h"
 
+class QComboBox;
 class QLabel;
 class QListWidget;
 class QSplitter;
@@ -36,6 +37,7 @@ class SessionPlace : public Place {
   QWidget* makeTable();
   QWidget* makePanel(const ActionSet& actions);
   void refresh();
+  [[nodiscard]] PlayerLevel chosenLevel() const;
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
   void tell(const QString& sentence);
@@ -52,6 +54,8 @@ class SessionPlace : public Place {
   QLabel* turn_;
   QLabel* aim_;
   QLabel* ruling_;
+  QLabel* suggestion_;
+  QComboBox* level_;
   QListWidget* shots_;
   QWidget* pad_;
   QLabel* message_;

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "app/words/plan_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
 
@@ -63,6 +64,18 @@ QString loggedWords(const HandSession& session, std::size_t shot) {
   const auto seat = session.shooterOf(shot);
   if (!seat || session.terms().players.empty()) return QStringLiteral("%1  %2").arg(reading.number).arg(what);
   return QStringLiteral("%1  %2: %3").arg(reading.number).arg(seatNamesOf(session.terms()).of(*seat), what);
+}
+
+QString suggestionWords(const SuggestionAnswer& answer, const Numbers& numbers) {
+  constexpr std::size_t kTold = 3;
+  QStringList lines;
+  for (std::size_t i = 0; i < std::min(kTold, answer.suggestion.plans.size()); ++i) {
+    const RankedPlan& plan = answer.suggestion.plans[i];
+    lines << QStringLiteral("%1  %2, %3: %4")
+                 .arg(QString::number(plan.rank), planWords(plan.plan), numbers.speed(plan.plan.strike.speed_mps),
+                      planSentence(answer.suggestion, i));
+  }
+  return lines.join(QStringLiteral("\n\n"));
 }
 
 QString lastRulingWords(const HandSession& session) {

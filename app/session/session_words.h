@@ -3,6 +3,7 @@
 
 #include <QString>
 
+#include "app/session/suggestion_service.h"
 #include "app/words/numbers.h"
 #include "app/words/ruling_words.h"
 #include "core/measure/hand_session.h"
@@ -20,5 +21,8 @@ namespace ferrule {
 [[nodiscard]] QString loggedWords(const HandSession& session, std::size_t shot);
 /// What the referee says of the last shot; empty before the first one, and without a game.
 [[nodiscard]] QString lastRulingWords(const HandSession& session);
+
+/// The three best plans, one sentence each.
+[[nodiscard]] QString suggestionWords(const SuggestionAnswer& answer, const Numbers& numbers);
 
 }  // namespace ferrule

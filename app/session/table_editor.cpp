@@ -5,6 +5,8 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QtMath>
+#include <cmath>
 
 #include "app/picture/ball_painter.h"
 
@@ -18,6 +20,10 @@ constexpr double kNudge_m = 0.001;
 constexpr double kFarNudge_m = 0.010;
 /// A pocket is hit within this many halves of its mouth's width.
 constexpr double kPocketReach = 1.3;
+
+/// Half axes of the 95 % ellipse in standard deviations: the root of chi-squared with two degrees of freedom.
+/// Source: NIST/SEMATECH e-handbook, table of chi-squared, 5.991.
+constexpr double kEllipse = 2.4477;
 
 bool isNudge(int key) {
   return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
@@ -47,6 +53,11 @@ void TableEditor::setBalls(const Position& balls) {
 void TableEditor::setAim(std::optional<BallName> ball, std::optional<PocketName> pocket) {
   chosen_ = ball;
   pocket_ = pocket;
+  update();
+}
+
+void TableEditor::setSuggestion(const SuggestionAnswer* answer) {
+  suggestion_ = answer != nullptr ? std::optional(*answer) : std::nullopt;
   update();
 }
 
@@ -208,9 +219,44 @@ void TableEditor::paintAim(QPainter& painter) const {
   painter.drawEllipse(ghost, radius_m * mapping_.scale(), radius_m * mapping_.scale());
 }
 
+void TableEditor::paintSuggestion(QPainter& painter) const {
+  if (!suggestion_ || suggestion_->suggestion.plans.empty()) return;
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  for (const auto& [ball, way] : suggestion_->ways) {
+    QPolygonF line;
+    for (const TablePoint place : way)
+      line << mapping_.screenFromTable(place);
+    painter.setPen(QPen(inks().casing, 3.6));
+    painter.drawPolyline(line);
+    painter.setPen(QPen(inks().suggested, 1.8, Qt::DashLine));
+    painter.drawPolyline(line);
+  }
+  // 95 % of the leaves, hatched.
+  const Leave& leave = suggestion_->suggestion.plans.front().chances.leave;
+  painter.save();
+  painter.translate(mapping_.screenFromTable(leave.mean));
+  const QPointF along =
+      mapping_.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
+      mapping_.screenFromTable(leave.mean);
+  painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
+  painter.setPen(QPen(inks().suggested, 1.4, Qt::DashLine));
+  painter.setBrush(QBrush(inks().suggested, Qt::BDiagPattern));
+  painter.setOpacity(0.6);
+  painter.drawEllipse(QPointF(), kEllipse * leave.along_m * mapping_.scale(),
+                      kEllipse * leave.across_m * mapping_.scale());
+  painter.restore();
+  if (suggestion_->suggestion.plans.front().plan.cueBall) {
+    paintBall(painter, measured_.balls, kCueBall,
+              mapping_.screenFromTable(*suggestion_->suggestion.plans.front().plan.cueBall),
+              measured_.balls.radius_m() * mapping_.scale(), {false, false}, inks());
+  }
+}
+
 void TableEditor::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   backdrop_.paint(painter, size(), devicePixelRatioF(), measured_.table, mapping_, inks());
+  paintSuggestion(painter);
   paintAim(painter);
   const double radius_px = measured_.balls.radius_m() * mapping_.scale();
   for (const BallAt& ball : balls_) {

@@ -4,6 +4,7 @@
 #include "app/picture/picture_view.h"
 #include "app/picture/plan_mapping.h"
 #include "app/picture/table_backdrop.h"
+#include "app/session/suggestion_service.h"
 #include "core/table/measured_table.h"
 #include "core/table/track.h"
 
@@ -21,6 +22,9 @@ class TableEditor : public PictureView {
   void setBalls(const Position& balls);
   /// The chosen ball, and the pocket that it is played for.
   void setAim(std::optional<BallName> ball, std::optional<PocketName> pocket);
+
+  /// What is suggested, drawn dashed with its leave; null for nothing.
+  void setSuggestion(const SuggestionAnswer* answer);
 
   [[nodiscard]] const PlanMapping& mapping() const { return mapping_; }
 
@@ -54,12 +58,14 @@ class TableEditor : public PictureView {
   [[nodiscard]] std::optional<PocketName> pocketUnder(const QPointF& place) const;
   void chooseNext(int step);
   void paintAim(QPainter& painter) const;
+  void paintSuggestion(QPainter& painter) const;
 
   MeasuredTable measured_;
   Position balls_;
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
   std::optional<Drag> drag_;
+  std::optional<SuggestionAnswer> suggestion_;
   PlanMapping mapping_;
   TableBackdrop backdrop_;
 };

@@ -36,6 +36,7 @@ enum class ActionId {
   LogScratch,
   LogFoul,
   LogBreak,
+  ShowSuggestion,
   RackBalls,
   NextFrame,
   EndSession,

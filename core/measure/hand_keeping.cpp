@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/measure/record_entries.h"
+#include "core/planner/planner.h"
 
 namespace ferrule {
 
@@ -34,6 +35,10 @@ Result<void> bringTo(Record& record, const KeptHand& hand, std::size_t count) {
     const auto done = record.appendShot(hand.place.frame, hand.session.readingOf(shot), {}, playerOf(hand, shot),
                                         rulingOf(hand.session, shot));
     if (!done) return tl::make_unexpected(done.error());
+    const std::string& suggestion = hand.session.state().shots[shot].suggestion;
+    if (suggestion.empty()) continue;
+    const SuggestionEntry entry{"planner " + std::to_string(kPlannerVersion), true, {}, {}, suggestion};
+    if (auto kept = record.keepSuggestion(*done, entry); !kept) return kept;
   }
   return {};
 }

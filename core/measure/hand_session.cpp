@@ -118,9 +118,9 @@ void HandSession::takeBall(BallName ball) {
   change(std::move(next));
 }
 
-void HandSession::log(const HandShot& said, double time_s) {
+void HandSession::log(const HandShot& said, double time_s, std::string suggestion) {
   HandState next = state_;
-  LoggedShot shot{said, time_s, state_.balls, state_.balls};
+  LoggedShot shot{said, time_s, state_.balls, state_.balls, std::move(suggestion)};
   for (const PocketedBall& ball : fallenIn(said))
     take(shot.after, ball.ball);
   if (isScratch(said)) take(shot.after, kCueBall);

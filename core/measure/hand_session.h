@@ -30,6 +30,7 @@ struct LoggedShot {
   double time_s = 0.0;  ///< from the session's start
   Position before;
   Position after;
+  std::string suggestion;  ///< that was shown before it, as core/planner/suggestion_text.h has it; empty: none was
 
   bool operator==(const LoggedShot&) const = default;
 };
@@ -74,8 +75,8 @@ class HandSession {
   /// Puts a ball down, whether it lay on the table or not.
   void putBall(BallName ball, TablePoint place);
   void takeBall(BallName ball);
-  /// The shot that was just played from where the balls lie.
-  void log(const HandShot& said, double time_s);
+  /// The shot that was just played from where the balls lie. suggestion: see LoggedShot.
+  void log(const HandShot& said, double time_s, std::string suggestion = {});
 
   [[nodiscard]] bool canUndo() const { return !undone_.empty(); }
   [[nodiscard]] bool canRedo() const { return !redone_.empty(); }

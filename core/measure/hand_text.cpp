@@ -53,7 +53,8 @@ ordered_json shotJson(const LoggedShot& shot) {
           {"foul", wordOrNull(shot.said.foul)},
           {"time_s", shot.time_s},
           {"before", positionJson(shot.before)},
-          {"after", positionJson(shot.after)}};
+          {"after", positionJson(shot.after)},
+          {"suggestion", shot.suggestion}};
 }
 LoggedShot shotFrom(const ordered_json& json) {
   LoggedShot shot;
@@ -67,6 +68,7 @@ LoggedShot shotFrom(const ordered_json& json) {
   shot.time_s = json.at("time_s").get<double>();
   shot.before = positionFrom(json.at("before"));
   shot.after = positionFrom(json.at("after"));
+  shot.suggestion = json.at("suggestion").get<std::string>();
   return shot;
 }
 

@@ -34,6 +34,7 @@ class SessionStoryTest : public QObject {
   void aSessionThatWasBrokenOffCanBeResumed();
   void anEndedSessionStandsInTheRecord();
   void aTableFileThatIsMissingIsOneSentence();
+  void aSuggestionIsShownWhenAskedForAndKeptWithItsShot();
 
  private:
   void open();
@@ -229,6 +230,21 @@ void SessionStoryTest::aTableFileThatIsMissingIsOneSentence() {
   QVERIFY(find<QLabel>("sessionMessage")->isVisible());
   QVERIFY(find<QLabel>("sessionMessage")->text().contains("no-such-table.json"));
   QVERIFY(place_->desk().hand() == nullptr);
+}
+
+void SessionStoryTest::aSuggestionIsShownWhenAskedForAndKeptWithItsShot() {
+  begin();
+  press(ActionId::LogBreak);
+  QVERIFY(!find<QLabel>("suggestion")->isVisible());
+  press(ActionId::ShowSuggestion);
+  QVERIFY(find<QLabel>("suggestion")->isVisible());
+  QTRY_VERIFY_WITH_TIMEOUT(place_->desk().suggestion() != nullptr, 30000);
+  QVERIFY(find<QLabel>("suggestion")->text().startsWith("1  "));
+  press(ActionId::LogSafety);
+  // Hidden again, and remembered.
+  QVERIFY(!find<QLabel>("suggestion")->isVisible());
+  QVERIFY(!state().shots.back().suggestion.empty());
+  QVERIFY(state().shots.front().suggestion.empty());
 }
 
 FERRULE_TEST(SessionStoryTest)

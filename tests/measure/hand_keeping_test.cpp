@@ -36,7 +36,7 @@ HandTerms terms() {
 void logBreakAndMiss(Record& record, KeptHand& hand) {
   hand.session.log({Outcome::Break, {}, {}, {}, {{BallName{5}, PocketName::HeadLeft}}, {}}, 1.0);
   if (!keepHandSession(record, hand)) qFatal("not kept");
-  hand.session.log({Outcome::Miss, kOne, PocketName::FootLeft, MissSide::Over, {}, {}}, 9.0);
+  hand.session.log({Outcome::Miss, kOne, PocketName::FootLeft, MissSide::Over, {}, {}}, 9.0, R"({"plans": []})");
   if (!keepHandSession(record, hand)) qFatal("not kept");
 }
 
@@ -63,6 +63,11 @@ void HandKeepingTest::shotsReachTheRecordWithPlayerAndRuling() {
   QVERIFY(shot->ruling.has_value());
   QVERIFY(shot->ruling->fouls.empty());
   QVERIFY(!shot->film.has_value());
+  // What was shown before the shot stands beside it: the choice was not the player's alone.
+  QVERIFY(shot->suggestion.has_value());
+  QVERIFY(shot->suggestion->shown);
+  QCOMPARE(shot->suggestion->content, std::string(R"({"plans": []})"));
+  QVERIFY(!record_->shot(kept[0].id)->suggestion.has_value());
   const auto session = record_->sessions()->front();
   QVERIFY(session.kind == SessionKind::Match);
   QCOMPARE(session.players, (std::vector<std::string>{"Ada", "Ben"}));

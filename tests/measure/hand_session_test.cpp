@@ -172,7 +172,7 @@ void HandSessionTest::theTextComesBackWhole() {
                MissSide::Over,
                {{kCueBall, PocketName::SideLeft}},
                FoulKind::Scratch},
-              9.0);
+              9.0, "{}");
   const auto back = handFromText(handText(session));
   QVERIFY(back.has_value());
   QCOMPARE(back->state(), session.state());
