@@ -332,6 +332,14 @@
             <source>Sess&amp;ion</source>
             <translation>S&amp;itzung</translation>
         </message>
+        <message>
+            <source>Su&amp;ggest a shot</source>
+            <translation>Stoß &amp;vorschlagen</translation>
+        </message>
+        <message>
+            <source>Show what would be suggested here, or hide it</source>
+            <translation>Zeigen, was hier vorgeschlagen würde, oder es verbergen</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -586,6 +594,18 @@
         <message>
             <source>Stopped before the end; what was recorded until then is kept.</source>
             <translation>Vor dem Ende angehalten; was bis dahin aufgezeichnet wurde, bleibt.</translation>
+        </message>
+        <message>
+            <source>The cushions in %1 fit no camera over this table; check the table's size in the table file.</source>
+            <translation>Die Banden in %1 passen zu keiner Kamera über diesem Tisch; prüfen Sie die Tischgröße in der Tischdatei.</translation>
+        </message>
+        <message>
+            <source>%1 shows the noses of %2 cushions, and every side of the table is needed; film the whole table from above, in even light, without people before it.</source>
+            <translation>%1 zeigt die Nasen von %2 Banden, gebraucht wird jede Seite des Tisches; filmen Sie den ganzen Tisch von oben, bei gleichmäßigem Licht und ohne Menschen davor.</translation>
+        </message>
+        <message>
+            <source>%1 leaves no legal shot: no ball that may be played is on the table or can be reached; check the balls, the game and the group.</source>
+            <translation>%1 lässt keinen erlaubten Stoß zu: Keine spielbare Kugel liegt auf dem Tisch oder ist zu erreichen; prüfen Sie Kugeln, Disziplin und Gruppe.</translation>
         </message>
     </context>
     <context>
@@ -2544,6 +2564,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, frame %2</source>
             <translation>%1, Spiel %2</translation>
         </message>
+        <message>
+            <source>For whom a shot is suggested</source>
+            <translation>Für wen ein Stoß vorgeschlagen wird</translation>
+        </message>
+        <message>
+            <source>for a beginner</source>
+            <translation>für einen Anfänger</translation>
+        </message>
+        <message>
+            <source>for a club player</source>
+            <translation>für einen Vereinsspieler</translation>
+        </message>
+        <message>
+            <source>for an expert</source>
+            <translation>für einen Könner</translation>
+        </message>
+        <message>
+            <source>Looking for a shot…</source>
+            <translation>Ein Stoß wird gesucht …</translation>
+        </message>
     </context>
     <context>
         <name>SessionWords</name>
@@ -2670,6 +2710,194 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Table; tab chooses a ball, the arrow keys move it</source>
             <translation>Tisch; die Tabulatortaste wählt eine Kugel, die Pfeiltasten bewegen sie</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanSentence</name>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>leaves the opponent an open pot %1 times in 10</source>
+            <translation>lässt dem Gegner in %1 von 10 Fällen einen offenen Stoß</translation>
+        </message>
+        <message>
+            <source>pot %1</source>
+            <translation>Treffer %1</translation>
+        </message>
+        <message>
+            <source>pot %1 against %2</source>
+            <translation>Treffer %1 gegen %2</translation>
+        </message>
+        <message>
+            <source>the leave gives %1 a shot %2 times in 10</source>
+            <translation>danach ist %1 in %2 von 10 Fällen spielbar</translation>
+        </message>
+        <message>
+            <source>foul %1</source>
+            <translation>Foul %1</translation>
+        </message>
+        <message>
+            <source>as good as %1</source>
+            <translation>so gut wie %1</translation>
+        </message>
+        <message>
+            <source>better than %1</source>
+            <translation>besser als %1</translation>
+        </message>
+        <message>
+            <source>behind %1</source>
+            <translation>hinter %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
+            <source>%1 into %2 to %3</source>
+            <comment>ball, ball, pocket</comment>
+            <translation>%1 in die %2 nach %3</translation>
+        </message>
+        <message>
+            <source>off %1 onto %2 to %3</source>
+            <comment>ball, ball, pocket</comment>
+            <translation>von der %1 auf die %2 nach %3</translation>
+        </message>
+        <message>
+            <source>bank %1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>%1 über Bande nach %2</translation>
+        </message>
+        <message>
+            <source>two-cushion bank %1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>%1 über zwei Banden nach %2</translation>
+        </message>
+        <message>
+            <source>kick at %1</source>
+            <comment>a ball</comment>
+            <translation>über Bande an die %1</translation>
+        </message>
+        <message>
+            <source>two-cushion kick at %1</source>
+            <comment>a ball</comment>
+            <translation>über zwei Banden an die %1</translation>
+        </message>
+        <message>
+            <source>safety off %1</source>
+            <comment>a ball</comment>
+            <translation>Sicherheit an der %1</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>Anstoß</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <comment>between parts of a sentence</comment>
+            <translation>, </translation>
+        </message>
+    </context>
+    <context>
+        <name>CheckSentence</name>
+        <message>
+            <source>%1 fits %2 and %3.</source>
+            <translation>%1 passt zu %2 und %3.</translation>
+        </message>
+        <message>
+            <source>The camera has moved by %1 mm and turned by %2 degrees since %3 was made; make the rig again from %4.</source>
+            <translation>Die Kamera hat sich seit %3 um %1 mm verschoben und um %2 Grad gedreht; bestimmen Sie den Kamerastandort aus %4 neu.</translation>
+        </message>
+        <message>
+            <source>The lens in %1 belongs to another camera or another zoom than %2; calibrate the lens of this camera and make the rig again with it.</source>
+            <translation>Das Objektiv in %1 gehört zu einer anderen Kamera oder einem anderen Zoom als %2; kalibrieren Sie das Objektiv dieser Kamera und bestimmen Sie den Kamerastandort damit neu.</translation>
+        </message>
+        <message>
+            <source>%1 was straightened before, and the lens in %2 straightens it a second time; switch off the lens correction of the camera or the editor and film again.</source>
+            <translation>%1 wurde schon entzerrt, und das Objektiv in %2 entzerrt es ein zweites Mal; schalten Sie die Objektivkorrektur von Kamera oder Schnittprogramm aus und filmen Sie neu.</translation>
+        </message>
+        <message>
+            <source>%1 is bent by its lens and %2 does not straighten it; calibrate the lens of this camera and make the rig again with it.</source>
+            <translation>%1 ist vom Objektiv verzeichnet und %2 entzerrt es nicht; kalibrieren Sie das Objektiv dieser Kamera und bestimmen Sie den Kamerastandort damit neu.</translation>
+        </message>
+        <message>
+            <source>The picture of %1 is %2 times the size that the lens in %3 was made for; film at the size, zoom and crop of the calibration, or calibrate again at this one and make the rig again.</source>
+            <translation>Das Bild von %1 ist %2-mal so groß wie das, für das das Objektiv in %3 bestimmt wurde; filmen Sie mit Größe, Zoom und Ausschnitt der Kalibrierung oder kalibrieren Sie bei diesen neu und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>The tags lie %1 mm higher than %2 says; measure their height above the cloth, correct the file and make the rig again.</source>
+            <translation>Die Marken liegen %1 mm höher, als %2 sagt; messen Sie ihre Höhe über dem Tuch, berichtigen Sie die Datei und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>The tags lie %1 mm lower than %2 says; measure their height above the cloth, correct the file and make the rig again.</source>
+            <translation>Die Marken liegen %1 mm tiefer, als %2 sagt; messen Sie ihre Höhe über dem Tuch, berichtigen Sie die Datei und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>Tag %1 lies %2 mm from where %3 has it; measure its corners, correct the file and make the rig again.</source>
+            <translation>Marke %1 liegt %2 mm neben dem Platz, den %3 nennt; messen Sie ihre Ecken, berichtigen Sie die Datei und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>The tags %1 lie in each other's place; swap them, or correct %2, and make the rig again.</source>
+            <translation>Die Marken %1 sind vertauscht; tauschen Sie sie oder berichtigen Sie %2 und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>Tag %1 is turned by %2 degrees from what %3 says; turn it, or correct the file, and make the rig again.</source>
+            <translation>Marke %1 ist um %2 Grad anders gedreht, als %3 sagt; drehen Sie sie oder berichtigen Sie die Datei und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>The table is %1 mm longer and %2 mm wider than %3 says (less than 0: shorter, narrower); measure it nose to nose, correct the file and make the rig again.</source>
+            <translation>Der Tisch ist %1 mm länger und %2 mm breiter, als %3 sagt (unter 0: kürzer, schmaler); messen Sie ihn von Bandennase zu Bandennase, berichtigen Sie die Datei und bestimmen Sie den Kamerastandort neu.</translation>
+        </message>
+        <message>
+            <source>%1 does not fit %2 and %3, and no single fault explains it; measure the tags again, make the rig again from this film, and check again.</source>
+            <translation>%1 passt nicht zu %2 und %3, und kein einzelner Fehler erklärt es; messen Sie die Marken neu, bestimmen Sie den Kamerastandort aus diesem Film und prüfen Sie noch einmal.</translation>
+        </message>
+        <message>
+            <source>tag %1 from its place</source>
+            <translation>Marke %1 neben ihrem Platz</translation>
+        </message>
+        <message>
+            <source>nose %1 from a straight line</source>
+            <translation>Bandennase %1 neben einer Geraden</translation>
+        </message>
+        <message>
+            <source>nose %1 from its place (+ inward)</source>
+            <translation>Bandennase %1 neben ihrem Platz (+ einwärts)</translation>
+        </message>
+        <message>
+            <source>%1 from parallel</source>
+            <translation>%1 neben der Parallelen</translation>
+        </message>
+        <message>
+            <source>length nose to nose, seen minus measured</source>
+            <translation>Länge von Nase zu Nase, gesehen minus gemessen</translation>
+        </message>
+        <message>
+            <source>width nose to nose, seen minus measured</source>
+            <translation>Breite von Nase zu Nase, gesehen minus gemessen</translation>
+        </message>
+        <message>
+            <source>diameters of the balls, largest minus smallest</source>
+            <translation>Durchmesser der Kugeln, größter minus kleinster</translation>
+        </message>
+        <message>
+            <source>deepest ball inside a cushion or another ball</source>
+            <translation>am tiefsten in Bande oder anderer Kugel liegende Kugel</translation>
+        </message>
+        <message>
+            <source>%1: not seen</source>
+            <translation>%1: nicht gesehen</translation>
+        </message>
+        <message>
+            <source>%1: %2 mm (sound up to %3 mm)</source>
+            <translation>%1: %2 mm (in Ordnung bis %3 mm)</translation>
+        </message>
+        <message>
+            <source>%1 - too much</source>
+            <translation>%1 – zu viel</translation>
         </message>
     </context>
 </TS>
