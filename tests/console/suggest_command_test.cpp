@@ -70,7 +70,8 @@ void SuggestCommandTest::aSuggestedPlanPlaysAsSuggested() {
   const std::string outcome = folder.filePath("outcome.json").toStdString();
   QCOMPARE(call({"simulate", put(folder, "shot.json", shot.dump()), "-o", outcome}), 0);
   bool potted = false;
-  for (const Json& ball : Json::parse(*readTextFile(outcome)).at("after")) {
+  const Json played = Json::parse(*readTextFile(outcome));
+  for (const Json& ball : played.at("after")) {
     if (ball.at("ball") == best.at("ball")) potted = ball.value("pocket", "") == best.at("pocket").get<std::string>();
   }
   QVERIFY(potted);
