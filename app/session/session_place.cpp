@@ -36,7 +36,8 @@ constexpr std::array kCalledFouls{FoulKind::NoContact,   FoulKind::WrongBallFirs
 
 /// Where sessions are kept while no record was opened.
 QString ownRecord() {
-  return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/sessions.sqlite");
+  return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+         QStringLiteral("/ferrule/sessions.sqlite");
 }
 
 QLabel* wordsLabel(const char* name) {

@@ -235,6 +235,11 @@ void TableEditor::paintSuggestion(QPainter& painter) const {
   // 95 % of the leaves, hatched.
   const Leave& leave = suggestion_->suggestion.plans.front().chances.leave;
   painter.save();
+  // A normal distribution knows no cushions; no ball rests beyond them.
+  const Table& table = measured_.table;
+  painter.setClipRect(QRectF(mapping_.screenFromTable({-table.length_m / 2.0, -table.width_m / 2.0}),
+                             mapping_.screenFromTable({table.length_m / 2.0, table.width_m / 2.0}))
+                          .normalized());
   painter.translate(mapping_.screenFromTable(leave.mean));
   const QPointF along =
       mapping_.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -

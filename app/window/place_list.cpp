@@ -74,6 +74,8 @@ PlaceList::PlaceList(QWidget* parent) : QWidget(parent) {
   column->addWidget(fold_);
   connect(fold_, &QToolButton::clicked, this, [this] { setNarrow(!narrow_); });
   connect(&group_, &QButtonGroup::idClicked, this, &PlaceList::chosen);
+  // The bar beside the place that is shown is drawn here.
+  connect(&group_, &QButtonGroup::idToggled, this, [this] { update(); });
   restyle();
 }
 
