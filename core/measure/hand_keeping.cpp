@@ -38,7 +38,7 @@ Result<void> bringTo(Record& record, const KeptHand& hand, std::size_t count) {
     const std::string& suggestion = hand.session.state().shots[shot].suggestion;
     if (suggestion.empty()) continue;
     const SuggestionEntry entry{"planner " + std::to_string(kPlannerVersion), true, {}, {}, suggestion};
-    if (auto kept = record.keepSuggestion(*done, entry); !kept) return kept;
+    if (auto noted = record.keepSuggestion(*done, entry); !noted) return noted;
   }
   return {};
 }
