@@ -11,9 +11,9 @@ add_library(ferrule_window STATIC
   picture/film_view.cpp
   picture/picture_view.cpp
   picture/plan_mapping.cpp
+  picture/plan_picture.cpp
   picture/plan_view.cpp
   picture/shot_painter.cpp
-  picture/table_backdrop.cpp
   picture/table_painter.cpp
   review/event_list_model.cpp
   review/legend.cpp
@@ -49,6 +49,7 @@ add_library(ferrule_window STATIC
   window/key_page.cpp
   window/languages.cpp
   window/main_window.cpp
+  window/message_bar.cpp
   window/place_list.cpp
   window/places.cpp
   window/tool_button.cpp
@@ -63,11 +64,11 @@ target_link_libraries(ferrule_window PUBLIC
   Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Widgets Qt6::Svg)
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
-  picture/film_view.h picture/picture_view.h picture/plan_view.h film/film_service.h
+  picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
-  session/start_form.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/place.h
+  session/start_form.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
   window/place_list.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.

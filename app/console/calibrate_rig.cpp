@@ -93,26 +93,35 @@ const std::map<std::string, PictureSide> kSides{{"left", PictureSide::Left},
                                                 {"top", PictureSide::Top},
                                                 {"bottom", PictureSide::Bottom}};
 
+Result<void> readLens(const Call& call, RigEvidence& evidence) {
+  const auto lens = readLensFile(call.lens);
+  if (!lens) return tl::make_unexpected(lens.error());
+  const auto uncertainty = readLensUncertainty(call.lens);
+  if (!uncertainty) return tl::make_unexpected(uncertainty.error());
+  evidence.lens = *lens;
+  evidence.lensUncertainty = *uncertainty;
+  evidence.lensSource = call.lens;
+  return {};
+}
+
+void noteFilm(const Call& call, const FilmInfo& film, RigEvidence& evidence) {
+  evidence.film = call.film;
+  evidence.date = today();
+  evidence.filmSize = film.size;
+  evidence.filmRotation_deg = film.rotation_deg;
+}
+
 /// From the cushions; without a lens file the lens too.
 Result<Rig> rigWithoutTags(const Call& call, const JobControl& job) {
   RigEvidence evidence;
   if (!call.lens.empty()) {
-    const auto lens = readLensFile(call.lens);
-    if (!lens) return tl::make_unexpected(lens.error());
-    const auto uncertainty = readLensUncertainty(call.lens);
-    if (!uncertainty) return tl::make_unexpected(uncertainty.error());
-    evidence.lens = *lens;
-    evidence.lensUncertainty = *uncertainty;
-    evidence.lensSource = call.lens;
+    if (auto done = readLens(call, evidence); !done) return tl::make_unexpected(done.error());
   }
   const auto measured = measuredTableFrom(call.table);
   if (!measured) return tl::make_unexpected(measured.error());
   auto film = FilmSource::open(call.film);
   if (!film) return tl::make_unexpected(film.error());
-  evidence.film = call.film;
-  evidence.date = today();
-  evidence.filmSize = film->info().size;
-  evidence.filmRotation_deg = film->info().rotation_deg;
+  noteFilm(call, film->info(), evidence);
   std::vector<cv::Mat> pictures;
   NoseSurvey noses;
   FilmImage image;
@@ -155,10 +164,8 @@ void printGain(const Call& call, const Rig& rig) {
 
 Result<Rig> rigOf(const Call& call, const JobControl& job) {
   if (call.noTags) return rigWithoutTags(call, job);
-  const auto lens = readLensFile(call.lens);
-  if (!lens) return tl::make_unexpected(lens.error());
-  const auto lensUncertainty = readLensUncertainty(call.lens);
-  if (!lensUncertainty) return tl::make_unexpected(lensUncertainty.error());
+  RigEvidence evidence;
+  if (auto done = readLens(call, evidence); !done) return tl::make_unexpected(done.error());
   const auto measured = measuredTableFrom(call.table);
   if (!measured) return tl::make_unexpected(measured.error());
   auto survey = TagSurvey::of(*measured, call.table);
@@ -166,14 +173,7 @@ Result<Rig> rigOf(const Call& call, const JobControl& job) {
   auto film = FilmSource::open(call.film);
   if (!film) return tl::make_unexpected(film.error());
 
-  RigEvidence evidence;
-  evidence.lens = *lens;
-  evidence.lensUncertainty = *lensUncertainty;
-  evidence.lensSource = call.lens;
-  evidence.film = call.film;
-  evidence.date = today();
-  evidence.filmSize = film->info().size;
-  evidence.filmRotation_deg = film->info().rotation_deg;
+  noteFilm(call, film->info(), evidence);
   // A lens for another picture is refused before the long look.
   if (const auto fitting = rigWithoutPose(evidence); !fitting) return tl::make_unexpected(fitting.error());
   NoseSurvey noses;

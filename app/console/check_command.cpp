@@ -62,16 +62,12 @@ QString mm(double length_m, int decimals = 1) {
   return QString::number(millimetresFromMetres(length_m), 'f', decimals);
 }
 
-QString word(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
 void printErrorAt(const ErrorMap& map, TablePoint place) {
   const auto at = map.at(place);
   if (!at) return;
   QStringList parts;
   for (const BudgetLine& line : at->budget)
-    parts << QStringLiteral("%1 %2").arg(word(toText(line.component)), mm(line.u_m(), 2));
+    parts << QStringLiteral("%1 %2").arg(QString::fromUtf8(toText(line.component)), mm(line.u_m(), 2));
   printResult(QStringLiteral("ball at x %1 y %2: within %3 mm (95 %); rms %4 mm = %5")
                   .arg(mm(place.x, 0), mm(place.y, 0), mm(at->reach95_m(), 2), mm(at->u_m(), 2), parts.join(", ")));
 }
@@ -93,7 +89,7 @@ void printWorth(const ErrorMap& map, const CalledShot& called, const Table& tabl
           .arg(100.0 * worth->chance, 0, 'f', 1));
   QStringList parts;
   for (const auto& [component, share] : worth->shares)
-    parts << QStringLiteral("%1 %2 %").arg(word(toText(component))).arg(100.0 * share, 0, 'f', 0);
+    parts << QStringLiteral("%1 %2 %").arg(QString::fromUtf8(toText(component))).arg(100.0 * share, 0, 'f', 0);
   if (!parts.isEmpty()) printResult(QStringLiteral("improve first: %1").arg(parts.join(", ")));
 }
 
@@ -102,7 +98,7 @@ void printCheck(const Call& call, const FilmCheck& film) {
   for (const CheckFinding& finding : check.findings)
     printResult(findingLine(finding));
   printResult(QStringLiteral("verdict: %1 (confidence %2 %)")
-                  .arg(word(toText(check.verdict)))
+                  .arg(QString::fromUtf8(toText(check.verdict)))
                   .arg(100.0 * check.confidence, 0, 'f', 0));
   if (check.verdict != RigFault::None && check.costMax_m >= kShown_m) {
     printResult(QStringLiteral("cost: a ball's place is off by %1 mm rms, %2 mm at most, at x %3 y %4 mm")

@@ -129,10 +129,7 @@ Result<void> suggest(const SuggestCall& call) {
   const auto suggestion = planner->suggest(*situation, {*scatter, *scatter}, budget);
   if (!suggestion) return about(call.position, suggestion.error());
   if (const QString note = noteOn(*suggestion); !note.isEmpty()) printNote(note);
-  std::vector<std::string> why;
-  for (std::size_t i = 0; i < suggestion->plans.size(); ++i)
-    why.push_back(planSentence(*suggestion, i).toStdString());
-  const std::string text = suggestionText(*suggestion, *scatter, why);
+  const std::string text = suggestionText(*suggestion, *scatter, planSentences(*suggestion));
   if (call.output.empty()) {
     std::fwrite(text.data(), 1, text.size(), stdout);
   } else if (auto written = writeTextFile(call.output, text); !written) {

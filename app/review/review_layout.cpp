@@ -22,6 +22,7 @@
 #include "app/window/card.h"
 #include "app/window/ink_icon.h"
 #include "app/window/inks.h"
+#include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
 
 namespace ferrule {
@@ -44,16 +45,8 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   setObjectName(QStringLiteral("reviewPlace"));
   setAccessibleName(tr("Review"));
   model_ = new ShotTreeModel(this);
-  message_ = new QLabel;
+  message_ = new MessageBar;
   message_->setObjectName(QStringLiteral("message"));
-  message_->setWordWrap(true);
-  message_->setTextFormat(Qt::PlainText);
-  message_->setContentsMargins(16, 8, 16, 8);
-  message_->setAutoFillBackground(true);
-  message_->setBackgroundRole(QPalette::ToolTipBase);
-  message_->setForegroundRole(QPalette::ToolTipText);
-  message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  message_->hide();
 
   tree_ = new QTreeView;
   tree_->setObjectName(QStringLiteral("shotTree"));

@@ -17,6 +17,7 @@
 #include "app/review/shot_panel.h"
 #include "app/review/shot_tree_model.h"
 #include "app/review/time_line.h"
+#include "app/window/message_bar.h"
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
@@ -239,8 +240,7 @@ void ReviewPlace::findFilm() {
 }
 
 void ReviewPlace::tell(const QString& sentence) {
-  message_->setText(sentence);
-  message_->setVisible(!sentence.isEmpty());
+  message_->tell(sentence);
 }
 
 void ReviewPlace::save(QSettings& settings) const {

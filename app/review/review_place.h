@@ -14,6 +14,7 @@ class QTreeView;
 namespace ferrule {
 
 class FilmView;
+class MessageBar;
 class PlanView;
 class ShotPanel;
 class ShotTreeModel;
@@ -73,7 +74,7 @@ class ReviewPlace : public Place {
   QLabel* title_;
   QLabel* subtitle_;
   QLabel* moment_;
-  QLabel* message_;
+  MessageBar* message_;
   bool followsTree_ = true;  ///< false while the tree is moved by the desk
   bool takesFocus_ = false;  ///< the first shot of a record that was just opened puts the keys into the list
 };

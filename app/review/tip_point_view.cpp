@@ -5,6 +5,8 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "app/picture/coverage.h"
+
 namespace ferrule {
 
 namespace {
@@ -12,9 +14,6 @@ namespace {
 constexpr int kSize_px = 84;
 /// Share of the radius beyond which a chalked tip slips: common practice, no source.
 constexpr double kMiscueLimit = 0.5;
-/// Half axes of the 95 % ellipse in standard uncertainties: the root of chi-squared with two degrees of freedom.
-/// Source: NIST/SEMATECH e-handbook, table of chi-squared, 5.991.
-constexpr double kEllipse = 2.4477;
 
 }  // namespace
 
@@ -55,8 +54,8 @@ void TipPointView::paintEvent(QPaintEvent*) {
     const QPointF at = centre + r * QPointF(side_->value, -height_->value);
     painter.setPen(QPen(inks_.taken.darker(130), 1.0));
     painter.setBrush(area);
-    painter.drawEllipse(at, std::max(2.5, kEllipse * r * side_->standardUncertainty),
-                        std::max(2.5, kEllipse * r * height_->standardUncertainty));
+    painter.drawEllipse(at, std::max(2.5, kEllipse95 * r * side_->standardUncertainty),
+                        std::max(2.5, kEllipse95 * r * height_->standardUncertainty));
     painter.setPen(QPen(inks_.casing, 1.2));
     painter.setBrush(inks_.taken);
     painter.drawEllipse(at, 3.6, 3.6);

@@ -72,7 +72,8 @@ void HandDesk::edited() {
 void HandDesk::think() {
   searcher_.stop();
   suggestion_.reset();
-  const auto frame = suggests_ && hand_ != nullptr ? hand_->session.referee() : std::nullopt;
+  if (!suggests_ || hand_ == nullptr) return;
+  const std::optional<FrameLog>& frame = hand_->session.referee();
   if (!frame || frame->state().phase == Phase::Over) return;
   const MeasuredTable& table = hand_->session.terms().table;
   const Position& balls = hand_->session.state().balls;
@@ -85,18 +86,6 @@ void HandDesk::showSuggestion(bool shown, PlayerLevel level) {
   think();
   emit changed();
 }
-
-namespace {
-
-/// As it was shown, in the form of the files.
-std::string textOf(const SuggestionAnswer& answer) {
-  std::vector<std::string> why;
-  for (std::size_t i = 0; i < answer.suggestion.plans.size(); ++i)
-    why.push_back(planSentence(answer.suggestion, i).toStdString());
-  return suggestionText(answer.suggestion, answer.scatter, why);
-}
-
-}  // namespace
 
 std::optional<BallName> HandDesk::target() const {
   return chosen_ && !chosen_->isCueBall() ? chosen_ : std::nullopt;
@@ -171,7 +160,9 @@ bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optio
   said.missSide = missSide;
   said.foul = foul;
   hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0,
-                     suggestion_ ? textOf(*suggestion_) : std::string());
+                     suggestion_ ? suggestionText(suggestion_->suggestion, suggestion_->scatter,
+                                                  planSentences(suggestion_->suggestion))
+                                 : std::string());
   // Asked for anew before each shot: a shown suggestion changes the choice.
   suggests_ = false;
   chosen_.reset();

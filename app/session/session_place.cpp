@@ -19,6 +19,7 @@
 #include "app/session/table_editor.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
 #include "app/words/error_sentence.h"
 
@@ -54,12 +55,8 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
     : Place(parent), desk_(std::move(clock)) {
   setObjectName(QStringLiteral("sessionPlace"));
   setAccessibleName(tr("Session"));
-  message_ = wordsLabel("sessionMessage");
-  message_->setContentsMargins(16, 8, 16, 8);
-  message_->setAutoFillBackground(true);
-  message_->setBackgroundRole(QPalette::ToolTipBase);
-  message_->setForegroundRole(QPalette::ToolTipText);
-  message_->hide();
+  message_ = new MessageBar;
+  message_->setObjectName(QStringLiteral("sessionMessage"));
   start_ = new StartForm;
   columns_ = new QSplitter;
   columns_->setHandleWidth(1);
@@ -322,8 +319,7 @@ void SessionPlace::restore(const QSettings& settings) {
 }
 
 void SessionPlace::tell(const QString& sentence) {
-  message_->setText(sentence);
-  message_->setVisible(!sentence.isEmpty());
+  message_->tell(sentence);
 }
 
 }  // namespace ferrule

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace ferrule {
 
 class BallTray;
+class MessageBar;
 class StartForm;
 class TableEditor;
 
@@ -58,7 +59,7 @@ class SessionPlace : public Place {
   QComboBox* level_;
   QListWidget* shots_;
   QWidget* pad_;
-  QLabel* message_;
+  MessageBar* message_;
 };
 
 }  // namespace ferrule

@@ -25,7 +25,7 @@ SeatNames seatNamesOf(const HandTerms& terms) {
 }
 
 QString turnWords(const HandSession& session) {
-  const auto frame = session.referee();
+  const auto& frame = session.referee();
   if (!frame) return SessionWords::tr("Practice without a referee");
   const GameState& state = frame->state();
   const SeatNames names = seatNamesOf(session.terms());

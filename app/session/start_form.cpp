@@ -20,10 +20,6 @@ namespace {
 
 constexpr int kWidth_px = 520;
 
-QString word(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
 }  // namespace
 
 StartForm::StartForm(QWidget* parent) : QWidget(parent) {
@@ -49,7 +45,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   game_ = new QComboBox;
   game_->setObjectName(QStringLiteral("sessionGame"));
   for (const Game game : kGames) {
-    const QString text = word(toText(game));
+    const QString text = QString::fromUtf8(toText(game));
     game_->addItem(atStart(gameWords(text.toStdString())), text);
   }
   game_->addItem(tr("No game: practice without a referee"), QString());
@@ -62,7 +58,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   table_->setObjectName(QStringLiteral("sessionTable"));
   table_->setEditable(true);
   for (const TableSize& size : tableSizes())
-    table_->addItem(word(size.name));
+    table_->addItem(QString::fromUtf8(size.name));
   table_->setToolTip(tr("A usual size, or the path of a table file"));
   form->addRow(tr("&Table"), table_);
   kind_ = new QComboBox;

@@ -9,6 +9,8 @@
 #include <cmath>
 
 #include "app/picture/ball_painter.h"
+#include "app/picture/coverage.h"
+#include "core/table/ghost_ball.h"
 
 namespace ferrule {
 
@@ -21,28 +23,16 @@ constexpr double kFarNudge_m = 0.010;
 /// A pocket is hit within this many halves of its mouth's width.
 constexpr double kPocketReach = 1.3;
 
-/// Half axes of the 95 % ellipse in standard deviations: the root of chi-squared with two degrees of freedom.
-/// Source: NIST/SEMATECH e-handbook, table of chi-squared, 5.991.
-constexpr double kEllipse = 2.4477;
-
 bool isNudge(int key) {
   return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
 }
 
 }  // namespace
 
-TableEditor::TableEditor(QWidget* parent) : PictureView(parent) {
+TableEditor::TableEditor(QWidget* parent) : PlanPicture(parent) {
   setObjectName(QStringLiteral("tableEditor"));
   setAccessibleName(tr("Table; tab chooses a ball, the arrow keys move it"));
   setFocusPolicy(Qt::StrongFocus);
-  pictureChanged();
-}
-
-void TableEditor::setTable(const MeasuredTable& measured) {
-  if (measured_ == measured) return;
-  measured_ = measured;
-  pictureChanged();
-  update();
 }
 
 void TableEditor::setBalls(const Position& balls) {
@@ -61,28 +51,13 @@ void TableEditor::setSuggestion(const SuggestionAnswer* answer) {
   update();
 }
 
-QSizeF TableEditor::contentSize() const {
-  const QSizeF space(width() - 2.0 * kMargin_px, height() - 2.0 * kMargin_px);
-  return PlanMapping::outerSize_m(measured_.table, PlanMapping::fitsPortrait(measured_.table, space));
-}
-
-void TableEditor::pictureChanged() {
-  const QSizeF space(width() - 2.0 * kMargin_px, height() - 2.0 * kMargin_px);
-  mapping_ = PlanMapping(measured_.table, contentOnScreen(), PlanMapping::fitsPortrait(measured_.table, space));
-  backdrop_.forget();
-}
-
 std::optional<BallName> TableEditor::ballUnder(const QPointF& place) const {
-  const TablePoint point = mapping_.tableFromScreen(place);
-  for (const BallAt& ball : balls_) {
-    if (distance(point, ball.position) <= measured_.balls.radius_m()) return ball.ball;
-  }
-  return std::nullopt;
+  return ballAmong(balls_, place);
 }
 
 std::optional<PocketName> TableEditor::pocketUnder(const QPointF& place) const {
-  const TablePoint point = mapping_.tableFromScreen(place);
-  for (const Pocket& pocket : pockets(measured_.table)) {
+  const TablePoint point = mapping().tableFromScreen(place);
+  for (const Pocket& pocket : pockets(measured().table)) {
     if (distance(point, pocket.mouth) <= kPocketReach * pocket.mouth_m / 2.0) return pocket.name;
   }
   return std::nullopt;
@@ -112,7 +87,7 @@ void TableEditor::mouseMoveEvent(QMouseEvent* event) {
   const QPointF way = event->position() - drag_->from;
   if (!drag_->moved && way.manhattanLength() < QApplication::startDragDistance()) return;
   drag_->moved = true;
-  drag_->place = mapping_.tableFromScreen(event->position());
+  drag_->place = mapping().tableFromScreen(event->position());
   update();
 }
 
@@ -125,10 +100,10 @@ void TableEditor::mouseReleaseEvent(QMouseEvent* event) {
   drag_.reset();
   update();
   if (!drag.moved) return;
-  if (!mapping_.outline(measured_.table).contains(event->position())) {
+  if (!mapping().outline(measured().table).contains(event->position())) {
     emit ballTaken(drag.ball);
   } else {
-    emit ballPut(drag.ball, drag.place, kReach_px / mapping_.scale());
+    emit ballPut(drag.ball, drag.place, kReach_px / mapping().scale());
   }
 }
 
@@ -159,7 +134,7 @@ bool TableEditor::event(QEvent* event) {
       emit ballChosen(std::nullopt);
     }
   }
-  return PictureView::event(event);
+  return PlanPicture::event(event);
 }
 
 void TableEditor::chooseNext(int step) {
@@ -185,24 +160,24 @@ void TableEditor::keyPressEvent(QKeyEvent* event) {
     event->ignore();
     return;
   }
-  const double step_px = (event->modifiers().testFlag(Qt::ShiftModifier) ? kFarNudge_m : kNudge_m) * mapping_.scale();
-  QPointF at = mapping_.screenFromTable(ball->position);
+  const double step_px = (event->modifiers().testFlag(Qt::ShiftModifier) ? kFarNudge_m : kNudge_m) * mapping().scale();
+  QPointF at = mapping().screenFromTable(ball->position);
   if (event->key() == Qt::Key_Left) at.rx() -= step_px;
   if (event->key() == Qt::Key_Right) at.rx() += step_px;
   if (event->key() == Qt::Key_Up) at.ry() -= step_px;
   if (event->key() == Qt::Key_Down) at.ry() += step_px;
-  emit ballPut(ball->ball, mapping_.tableFromScreen(at), 0.0);
+  emit ballPut(ball->ball, mapping().tableFromScreen(at), 0.0);
 }
 
 /// The way to the pocket and the ghost ball that sends the ball there.
 void TableEditor::paintAim(QPainter& painter) const {
   const BallAt* ball = chosen_ && !drag_ ? ballIn(balls_, *chosen_) : nullptr;
   if (ball == nullptr || !pocket_) return;
-  const TablePoint mouth = pockets(measured_.table)[static_cast<std::size_t>(*pocket_)].mouth;
+  const TablePoint mouth = pockets(measured().table)[static_cast<std::size_t>(*pocket_)].mouth;
   const TableVector way = mouth - ball->position;
   if (length(way) == 0.0) return;
-  const double radius_m = measured_.balls.radius_m();
-  const QPointF ghost = mapping_.screenFromTable(ball->position - 2.0 * radius_m * unit(way));
+  const double radius_m = measured().balls.radius_m();
+  const QPointF ghost = mapping().screenFromTable(ghostBall(ball->position, way, radius_m));
   const auto line = [&](const QPointF& from, const QPointF& to) {
     painter.setPen(QPen(inks().casing, 3.6));
     painter.drawLine(from, to);
@@ -211,12 +186,12 @@ void TableEditor::paintAim(QPainter& painter) const {
   };
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
-  line(mapping_.screenFromTable(ball->position), mapping_.screenFromTable(mouth));
-  if (const BallAt* cue = ballIn(balls_, kCueBall)) line(mapping_.screenFromTable(cue->position), ghost);
+  line(mapping().screenFromTable(ball->position), mapping().screenFromTable(mouth));
+  if (const BallAt* cue = ballIn(balls_, kCueBall)) line(mapping().screenFromTable(cue->position), ghost);
   painter.setPen(QPen(inks().casing, 3.0));
-  painter.drawEllipse(ghost, radius_m * mapping_.scale(), radius_m * mapping_.scale());
+  painter.drawEllipse(ghost, radius_m * mapping().scale(), radius_m * mapping().scale());
   painter.setPen(QPen(inks().suggested, 1.4));
-  painter.drawEllipse(ghost, radius_m * mapping_.scale(), radius_m * mapping_.scale());
+  painter.drawEllipse(ghost, radius_m * mapping().scale(), radius_m * mapping().scale());
 }
 
 void TableEditor::paintSuggestion(QPainter& painter) const {
@@ -226,7 +201,7 @@ void TableEditor::paintSuggestion(QPainter& painter) const {
   for (const auto& [ball, way] : suggestion_->ways) {
     QPolygonF line;
     for (const TablePoint place : way)
-      line << mapping_.screenFromTable(place);
+      line << mapping().screenFromTable(place);
     painter.setPen(QPen(inks().casing, 3.6));
     painter.drawPolyline(line);
     painter.setPen(QPen(inks().suggested, 1.8, Qt::DashLine));
@@ -236,38 +211,38 @@ void TableEditor::paintSuggestion(QPainter& painter) const {
   const Leave& leave = suggestion_->suggestion.plans.front().chances.leave;
   painter.save();
   // A normal distribution knows no cushions; no ball rests beyond them.
-  const Table& table = measured_.table;
-  painter.setClipRect(QRectF(mapping_.screenFromTable({-table.length_m / 2.0, -table.width_m / 2.0}),
-                             mapping_.screenFromTable({table.length_m / 2.0, table.width_m / 2.0}))
+  const Table& table = measured().table;
+  painter.setClipRect(QRectF(mapping().screenFromTable({-table.length_m / 2.0, -table.width_m / 2.0}),
+                             mapping().screenFromTable({table.length_m / 2.0, table.width_m / 2.0}))
                           .normalized());
-  painter.translate(mapping_.screenFromTable(leave.mean));
-  const QPointF along =
-      mapping_.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
-      mapping_.screenFromTable(leave.mean);
+  painter.translate(mapping().screenFromTable(leave.mean));
+  const QPointF along = mapping().screenFromTable(
+                            leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
+                        mapping().screenFromTable(leave.mean);
   painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
   painter.setPen(QPen(inks().suggested, 1.4, Qt::DashLine));
   painter.setBrush(QBrush(inks().suggested, Qt::BDiagPattern));
   painter.setOpacity(0.6);
-  painter.drawEllipse(QPointF(), kEllipse * leave.along_m * mapping_.scale(),
-                      kEllipse * leave.across_m * mapping_.scale());
+  painter.drawEllipse(QPointF(), kEllipse95 * leave.along_m * mapping().scale(),
+                      kEllipse95 * leave.across_m * mapping().scale());
   painter.restore();
   if (suggestion_->suggestion.plans.front().plan.cueBall) {
-    paintBall(painter, measured_.balls, kCueBall,
-              mapping_.screenFromTable(*suggestion_->suggestion.plans.front().plan.cueBall),
-              measured_.balls.radius_m() * mapping_.scale(), {false, false}, inks());
+    paintBall(painter, measured().balls, kCueBall,
+              mapping().screenFromTable(*suggestion_->suggestion.plans.front().plan.cueBall),
+              measured().balls.radius_m() * mapping().scale(), {false, false}, inks());
   }
 }
 
 void TableEditor::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  backdrop_.paint(painter, size(), devicePixelRatioF(), measured_.table, mapping_, inks());
+  paintEmptyTable(painter);
   paintSuggestion(painter);
   paintAim(painter);
-  const double radius_px = measured_.balls.radius_m() * mapping_.scale();
+  const double radius_px = measured().balls.radius_m() * mapping().scale();
   for (const BallAt& ball : balls_) {
     const bool dragged = drag_ && drag_->ball == ball.ball;
-    const QPointF at = mapping_.screenFromTable(dragged ? drag_->place : ball.position);
-    paintBall(painter, measured_.balls, ball.ball, at, radius_px,
+    const QPointF at = mapping().screenFromTable(dragged ? drag_->place : ball.position);
+    paintBall(painter, measured().balls, ball.ball, at, radius_px,
               {ball.ball == lit() || ball.ball == chosen_, !dragged}, inks());
   }
   if (hasFocus()) {

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/picture/picture_view.h"
-#include "app/picture/plan_mapping.h"
-#include "app/picture/table_backdrop.h"
+#include "app/picture/plan_picture.h"
 #include "app/session/suggestion_service.h"
-#include "core/table/measured_table.h"
 #include "core/table/track.h"
 
 namespace ferrule {
@@ -13,20 +10,17 @@ namespace ferrule {
 /// The table from above with balls that can be moved: dragged with the mouse, or chosen with the tab key and moved with
 /// the arrow keys (1 mm, with Shift 10 mm). A click chooses a ball or a pocket; Delete, or letting go of a ball beside
 /// the table, takes it away.
-class TableEditor : public PictureView {
+class TableEditor : public PlanPicture {
   Q_OBJECT
  public:
   explicit TableEditor(QWidget* parent = nullptr);
 
-  void setTable(const MeasuredTable& measured);
   void setBalls(const Position& balls);
   /// The chosen ball, and the pocket that it is played for.
   void setAim(std::optional<BallName> ball, std::optional<PocketName> pocket);
 
   /// What is suggested, drawn dashed with its leave; null for nothing.
   void setSuggestion(const SuggestionAnswer* answer);
-
-  [[nodiscard]] const PlanMapping& mapping() const { return mapping_; }
 
  signals:
   /// Let go near a place, m; reach_m: how far it may be drawn from there.
@@ -36,9 +30,7 @@ class TableEditor : public PictureView {
   void pocketChosen(ferrule::PocketName pocket);
 
  protected:
-  QSizeF contentSize() const override;
   std::optional<BallName> ballUnder(const QPointF& place) const override;
-  void pictureChanged() override;
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
@@ -60,14 +52,11 @@ class TableEditor : public PictureView {
   void paintAim(QPainter& painter) const;
   void paintSuggestion(QPainter& painter) const;
 
-  MeasuredTable measured_;
   Position balls_;
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
   std::optional<Drag> drag_;
   std::optional<SuggestionAnswer> suggestion_;
-  PlanMapping mapping_;
-  TableBackdrop backdrop_;
 };
 
 }  // namespace ferrule

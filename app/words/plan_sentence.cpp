@@ -111,4 +111,11 @@ QString reviewSentence(const ShotReview& review) {
   return atStart(PlanSentence::tr("%1 was better than %2: %3.").arg(suggested, taken, reasons));
 }
 
+std::vector<std::string> planSentences(const Suggestion& suggestion) {
+  std::vector<std::string> sentences;
+  for (std::size_t i = 0; i < suggestion.plans.size(); ++i)
+    sentences.push_back(planSentence(suggestion, i).toStdString());
+  return sentences;
+}
+
 }  // namespace ferrule

@@ -12,6 +12,8 @@ namespace ferrule {
 /// Why a plan stands where it stands, in one sentence made of its numbers: the first against the second, the others
 /// against the first.
 [[nodiscard]] QString planSentence(const Suggestion& suggestion, std::size_t index);
+/// The sentences of all plans, for the file's form (core/planner/suggestion_text.h).
+[[nodiscard]] std::vector<std::string> planSentences(const Suggestion& suggestion);
 
 /// Suggested against taken in one sentence of the numbers: "2 to side-left was better than 1 to foot-left: pot 71 %
 /// against 64 %, the leave gives the 5 a shot 9 times in 10."

@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "core/base/contract.h"
+#include "core/table/ghost_ball.h"
 #include "core/table/rack.h"
 
 namespace ferrule {
@@ -36,12 +37,6 @@ std::vector<PocketedBall> fallenIn(const HandShot& said) {
 bool isScratch(const HandShot& said) {
   return said.outcome == Outcome::Scratch ||
          std::ranges::any_of(said.others, [](const PocketedBall& ball) { return ball.ball.isCueBall(); });
-}
-
-RackKind rackOf(std::optional<Game> game) {
-  if (game == Game::NineBall) return RackKind::NineBall;
-  if (game == Game::TenBall) return RackKind::TenBall;
-  return game == Game::StraightPool ? RackKind::StraightPool : RackKind::EightBall;
 }
 
 /// The foremost ball of a rack: what a break meets.
@@ -86,14 +81,18 @@ ShotEvents eventsOf(const ShotReading& reading, const HandShot& said) {
 
 HandSession::HandSession(HandTerms terms) : terms_(std::move(terms)) {
   state_.balls = rackedBalls();
+  rule();
 }
 
-HandSession::HandSession(HandTerms terms, HandState state) : terms_(std::move(terms)), state_(std::move(state)) {}
+HandSession::HandSession(HandTerms terms, HandState state) : terms_(std::move(terms)), state_(std::move(state)) {
+  rule();
+}
 
 void HandSession::change(HandState next) {
   if (next == state_) return;
   undone_.push_back(std::exchange(state_, std::move(next)));
   redone_.clear();
+  rule();
 }
 
 void HandSession::setBalls(Position balls) {
@@ -133,17 +132,20 @@ void HandSession::undo() {
   if (undone_.empty()) return;
   redone_.push_back(std::exchange(state_, undone_.back()));
   undone_.pop_back();
+  rule();
 }
 
 void HandSession::redo() {
   if (redone_.empty()) return;
   undone_.push_back(std::exchange(state_, redone_.back()));
   redone_.pop_back();
+  rule();
 }
 
 Position HandSession::rackedBalls() const {
   Random random(static_cast<std::uint64_t>(terms_.frame));
-  Position balls = racked(rackOf(terms_.game), terms_.table.table, terms_.table.balls, random);
+  Position balls =
+      racked(rackOf(terms_.game.value_or(Game::EightBall)), terms_.table.table, terms_.table.balls, random);
   // On the string itself it would not be behind it.
   put(balls, kCueBall, headSpot(terms_.table.table) - TableVector{2.0 * terms_.table.balls.radius_m(), 0.0});
   return balls;
@@ -182,32 +184,29 @@ ShotReading HandSession::readingOf(std::size_t number) const {
   return reading;
 }
 
-std::optional<FrameLog> HandSession::referee() const {
-  if (!terms_.game) return std::nullopt;
-  FrameLog frame(
+void HandSession::rule() {
+  if (!terms_.game) return;
+  referee_.emplace(
       newFrame(worldRules(*terms_.game), terms_.breaker, surfaceLines(terms_.table.table, terms_.table.balls)));
   for (std::size_t i = 0; i < state_.shots.size(); ++i)
-    frame.add(eventsOf(readingOf(i), state_.shots[i].said));
-  return frame;
+    referee_->add(eventsOf(readingOf(i), state_.shots[i].said));
 }
 
 std::optional<Seat> HandSession::shooterOf(std::size_t shot) const {
   FERRULE_REQUIRE(shot < state_.shots.size());
   if (terms_.players.size() == 1) return Seat::First;
-  const auto frame = referee();
-  if (!frame) return std::nullopt;
-  return frame->stateBefore(shot).atTable;
+  if (!referee_) return std::nullopt;
+  return referee_->stateBefore(shot).atTable;
 }
 
 std::optional<RuledShot> HandSession::rulingOf(std::size_t shot) const {
   FERRULE_REQUIRE(shot < state_.shots.size());
-  const auto frame = referee();
-  if (!frame) return std::nullopt;
+  if (!referee_) return std::nullopt;
   RuledShot ruled;
   ruled.game = *terms_.game;
-  ruled.edition = frame->start().rules.edition;
+  ruled.edition = referee_->start().rules.edition;
   ruled.frame = terms_.frame;
-  const FrameEntry& entry = frame->entries()[shot];
+  const FrameEntry& entry = referee_->entries()[shot];
   ruled.points = entry.after.points;
   ruled.ruling = entry.ruling;
   if (entry.after.result) ruled.framesWon[indexOf(entry.after.result->winner)] = 1;
@@ -221,8 +220,7 @@ std::optional<double> neededCut_rad(const Position& before, const MeasuredTable&
   if (cue == nullptr || object == nullptr || ball.isCueBall()) return std::nullopt;
   const TableVector way = pockets(table.table)[static_cast<std::size_t>(pocket)].mouth - object->position;
   if (length(way) == 0.0) return std::nullopt;
-  const TablePoint ghost = object->position - 2.0 * table.balls.radius_m() * unit(way);
-  const TableVector aim = ghost - cue->position;
+  const TableVector aim = ghostBall(object->position, way, table.balls.radius_m()) - cue->position;
   if (length(aim) < table.balls.radius_m() / 10.0) return std::nullopt;
   return std::acos(std::clamp(dot(unit(aim), unit(way)), -1.0, 1.0));
 }

@@ -86,7 +86,7 @@ class HandSession {
   /// The racked table of the game, the cue ball just behind the head spot; 15 balls without a game.
   [[nodiscard]] Position rackedBalls() const;
   /// The frame by its shots so far. Nothing without a game.
-  [[nodiscard]] std::optional<FrameLog> referee() const;
+  [[nodiscard]] const std::optional<FrameLog>& referee() const { return referee_; }
   /// Who struck a shot, by the referee; the only player without one; nothing where nobody knows.
   [[nodiscard]] std::optional<Seat> shooterOf(std::size_t shot) const;
   /// A shot as the record keeps it. shot: index of state().shots.
@@ -96,9 +96,12 @@ class HandSession {
 
  private:
   void change(HandState next);
+  /// Rules the frame anew, after its state became another.
+  void rule();
 
   HandTerms terms_;
   HandState state_;
+  std::optional<FrameLog> referee_;
   std::vector<HandState> undone_;
   std::vector<HandState> redone_;
 };

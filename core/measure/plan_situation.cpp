@@ -3,8 +3,6 @@
 
 #include <algorithm>
 
-#include "core/table/rack.h"
-
 namespace ferrule {
 
 namespace {
@@ -27,20 +25,6 @@ CueBallFreedom freedomOf(CueBallPlace place) {
       break;
   }
   return CueBallFreedom::AsItLies;
-}
-
-RackKind rackOf(Game game) {
-  switch (game) {
-    case Game::EightBall:
-      return RackKind::EightBall;
-    case Game::NineBall:
-      return RackKind::NineBall;
-    case Game::TenBall:
-      return RackKind::TenBall;
-    case Game::StraightPool:
-      break;
-  }
-  return RackKind::StraightPool;
 }
 
 }  // namespace

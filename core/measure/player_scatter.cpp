@@ -3,6 +3,7 @@
 
 #include <memory>
 
+#include "core/geometry/units.h"
 #include "core/measure/plan_situation.h"
 #include "core/planner/shot_review.h"
 
@@ -40,7 +41,7 @@ std::optional<StrikeEvidence> evidenceOf(const Planner& planner, const Table& ta
   const BallAt* first = ballIn(shot.before, meant->first);
   const double way_m = first == nullptr ? 0.0 : distance(first->position, cueBall->position) - 2.0 * p.ballRadius_m;
   const double factor = scatterFor({1.0, 0.0, 0.0, 0.0, 0.0}, stance, strike.elevation_rad, way_m).aim_rad;
-  const double off_rad = std::remainder(strike.aim_rad - meant->strike.aim_rad, 6.283185307179586);
+  const double off_rad = wrapAngle(strike.aim_rad - meant->strike.aim_rad);
   StrikeEvidence evidence;
   evidence.kind = strikeKindOf(stance, strike.speed_mps);
   evidence.aim_rad = StrikeEvidence::Part{0.0, off_rad / factor, d.aim_rad->standardUncertainty / factor};
@@ -63,13 +64,17 @@ Result<ScatterEstimate> playerScatter(Record& record, const std::string& player,
   for (const SessionSummary& session : *sessions) {
     const auto frames = record.frames(session.id);
     if (!frames) return tl::make_unexpected(frames.error());
+    std::optional<MeasuredTable> table;  // read with the session's first shot of the player
     for (const FrameSummary& frame : *frames) {
       const auto shots = record.shots(frame.id);
       if (!shots) return tl::make_unexpected(shots.error());
       for (const ShotSummary& summary : *shots) {
         if (summary.player != id || !summary.target || !summary.delivery.aim_rad) continue;
-        const auto table = record.tableOf(session.id);
-        if (!table) return tl::make_unexpected(table.error());
+        if (!table) {
+          auto measured = record.tableOf(session.id);
+          if (!measured) return tl::make_unexpected(measured.error());
+          table = std::move(*measured);
+        }
         if (plannersTable != *table) {
           PhysicsParameters p = parameters;
           p.ballRadius_m = table->balls.radius_m();

@@ -5,6 +5,7 @@
 
 #include "core/geometry/units.h"
 #include "core/planner/candidate.h"
+#include "core/table/ghost_ball.h"
 
 namespace ferrule {
 
@@ -99,7 +100,7 @@ std::vector<Candidate> bankCandidates(const PlanningTable& table, const Situatio
         line.pocket = pocket;
         line.run_m = run_m;
         line.window.middle_rad = direction(image - from);
-        line.ghost = from - 2.0 * radius_m * unit(image - from);
+        line.ghost = ghostBall(from, image - from, radius_m);
         line.window.halfWidth_rad = window.halfWidth_rad * distance(at, mouth) / run_m;
         const auto whole = withCueBall(line, layout, cueBall, radius_m);
         if (!whole) continue;

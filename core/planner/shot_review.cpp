@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "core/geometry/units.h"
 #include "core/planner/judge.h"
 #include "core/planner/shot_trials.h"
 
@@ -71,8 +71,7 @@ std::optional<Plan> meantPlan(const Planner& planner, const Situation& s, const 
       const auto entry = solveTrial(context, {shared, delivered.speed_mps, delivered.side, delivered.height});
       if (!entry) continue;
       // Of several ways to the same pocket the one whose aim lies nearest.
-      const double off_rad =
-          std::abs(std::remainder(entry->shot.plan.strike.aim_rad - delivered.aim_rad, 2.0 * std::numbers::pi));
+      const double off_rad = std::abs(wrapAngle(entry->shot.plan.strike.aim_rad - delivered.aim_rad));
       if (off_rad >= nearest_rad) continue;
       nearest_rad = off_rad;
       best = entry->shot.plan;

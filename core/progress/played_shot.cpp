@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "core/geometry/units.h"
+#include "core/table/ghost_ball.h"
 
 namespace ferrule {
 
@@ -27,7 +28,7 @@ void fillTarget(const ShotReading& reading, const PlayedTable& played, PlayedSho
   if (!shot.cueBall || !shot.objectBall || reading.firstContact != target.ball) return;
   const Pocket pocket = pockets(played.table)[static_cast<std::size_t>(target.pocket)];
   const TableVector way = pocket.mouth - *shot.objectBall;
-  const TablePoint ghost = *shot.objectBall - 2.0 * played.ballRadius_m * unit(way);
+  const TablePoint ghost = ghostBall(*shot.objectBall, way, played.ballRadius_m);
   const TableVector approach = ghost - *shot.cueBall;
   if (!(length(approach) > 0.0) || !(length(way) > 0.0)) return;
   const double turn_rad = wrapAngle(direction(way) - direction(approach));

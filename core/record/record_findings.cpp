@@ -14,13 +14,6 @@ FingerprintEntry fingerprintFrom(const Row& row) {
   return {SessionId{row[0].toLongLong()}, row[1].toLongLong(), row[2].toInt(), textOf(row[3])};
 }
 
-/// Whether there is such a shot.
-Result<bool> holds(Connection& connection, ShotId shot) {
-  const auto row = connection.row(QStringLiteral("SELECT 1 FROM shots WHERE id = ?"), {bound(shot.value)});
-  if (!row) return tl::make_unexpected(row.error());
-  return row->has_value();
-}
-
 }  // namespace
 
 Result<std::optional<SuggestionEntry>> suggestionOf(Connection& connection, ShotId shot) {
@@ -81,25 +74,24 @@ Result<void> Record::keepFingerprint(const FingerprintEntry& fingerprint) {
 Result<void> Record::keepSuggestion(ShotId shot, const SuggestionEntry& suggestion) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<void> {
-    const auto known = holds(connection, shot);
-    if (!known) return tl::make_unexpected(known.error());
-    if (!*known) return impl_->notFound("shot", shot.value);
-    return connection.run(
+    auto done = connection.run(
         QStringLiteral("INSERT OR REPLACE INTO suggestions(shot_id, planner, shown, choice_loss, delivery_loss, "
-                       "content) VALUES(?, ?, ?, ?, ?, ?)"),
-        {bound(shot.value), bound(std::string_view(suggestion.planner)), bound(suggestion.shown),
-         bound(suggestion.choiceLoss), bound(suggestion.deliveryLoss), bound(std::string_view(suggestion.content))});
+                       "content) SELECT id, ?, ?, ?, ?, ? FROM shots WHERE id = ?"),
+        {bound(std::string_view(suggestion.planner)), bound(suggestion.shown), bound(suggestion.choiceLoss),
+         bound(suggestion.deliveryLoss), bound(std::string_view(suggestion.content)), bound(shot.value)});
+    if (done && connection.changedRows() == 0) return impl_->notFound("shot", shot.value);
+    return done;
   });
 }
 
 Result<void> Record::keepExplanation(ShotId shot, const std::string& content) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<void> {
-    const auto known = holds(connection, shot);
-    if (!known) return tl::make_unexpected(known.error());
-    if (!*known) return impl_->notFound("shot", shot.value);
-    return connection.run(QStringLiteral("INSERT OR REPLACE INTO explanations(shot_id, content) VALUES(?, ?)"),
-                          {bound(shot.value), bound(std::string_view(content))});
+    auto done = connection.run(
+        QStringLiteral("INSERT OR REPLACE INTO explanations(shot_id, content) SELECT id, ? FROM shots WHERE id = ?"),
+        {bound(std::string_view(content)), bound(shot.value)});
+    if (done && connection.changedRows() == 0) return impl_->notFound("shot", shot.value);
+    return done;
   });
 }
 

@@ -20,6 +20,20 @@ RuleSet worldRules(Game game, Edition edition) {
   return rules;
 }
 
+RackKind rackOf(Game game) {
+  switch (game) {
+    case Game::EightBall:
+      return RackKind::EightBall;
+    case Game::NineBall:
+      return RackKind::NineBall;
+    case Game::TenBall:
+      return RackKind::TenBall;
+    case Game::StraightPool:
+      break;
+  }
+  return RackKind::StraightPool;
+}
+
 std::string_view toText(Game game) {
   return wordOf(kGameWords, game);
 }

@@ -5,6 +5,8 @@
 #include <optional>
 #include <string_view>
 
+#include "core/table/rack.h"
+
 namespace ferrule {
 
 enum class Game { EightBall, NineBall, TenBall, StraightPool };
@@ -55,6 +57,9 @@ struct RuleSet {
 
 /// The world rules of a game. Three fouls in a row cost nothing in eight-ball. Source: world rules of play, 6.14.
 [[nodiscard]] RuleSet worldRules(Game game, Edition edition = Edition::World2016);
+
+/// What is racked for the first break of a game. Source: world rules of play, rack diagrams.
+[[nodiscard]] RackKind rackOf(Game game);
 
 /// "eight-ball", "nine-ball", "ten-ball", "straight-pool".
 [[nodiscard]] std::string_view toText(Game game);

@@ -5,7 +5,7 @@
 #include "core/geometry/units.h"
 #include "core/physics/simulator.h"
 #include "core/reading/shot_reader.h"
-#include "tests/reading/filmed_shot.h"
+#include "tests/support/shot_film.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;

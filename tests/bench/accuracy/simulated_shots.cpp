@@ -8,7 +8,7 @@
 
 #include "core/base/random.h"
 #include "core/geometry/units.h"
-#include "tests/reading/filmed_shot.h"
+#include "tests/support/shot_film.h"
 
 namespace ferrule::bench {
 

@@ -9,10 +9,10 @@
 #include <ctime>
 #include <thread>
 
+#include "tests/bench/median.h"
 #include "tests/bench/planner/layouts.h"
 
 namespace ferrule::bench {
-
 namespace {
 
 constexpr int kPositions = 12;
@@ -35,11 +35,6 @@ struct Spent {
   double settledProcessor_s = 0.0;
   long simulations = 0;
 };
-
-double median(std::vector<double> values) {
-  std::ranges::sort(values);
-  return values[values.size() / 2];
-}
 
 }  // namespace
 

@@ -14,6 +14,7 @@
 #include <numeric>
 #include <random>
 
+#include "tests/bench/median.h"
 #include "tests/bench/record/played_shots.h"
 #include "tests/record/sample.h"
 
@@ -91,11 +92,6 @@ void print(const char* what, std::vector<double> times_ms) {
   const double mean = std::accumulate(times_ms.begin(), times_ms.end(), 0.0) / static_cast<double>(times_ms.size());
   std::printf("%-28s median %7.3f ms  mean %7.3f ms  95 %% %7.3f ms\n", what, times_ms[times_ms.size() / 2], mean,
               times_ms[times_ms.size() * 95 / 100]);
-}
-
-double median(std::vector<double> values) {
-  std::ranges::sort(values);
-  return values[values.size() / 2];
 }
 
 }  // namespace

@@ -14,19 +14,6 @@ namespace {
 constexpr int kMostShots = 200;
 constexpr double kRackGap_m = 0.0002;
 
-RackKind rackOf(Game game) {
-  switch (game) {
-    case Game::NineBall:
-      return RackKind::NineBall;
-    case Game::TenBall:
-      return RackKind::TenBall;
-    case Game::EightBall:
-    case Game::StraightPool:
-      break;
-  }
-  return RackKind::EightBall;
-}
-
 Position looseRack(Game game, Random& random) {
   Position balls = racked(rackOf(game), Table{}, poolBalls(), random);
   for (BallAt& ball : balls) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/reading/filmed_shot.h"
+#include "tests/support/shot_film.h"
 
 #include <algorithm>
 
