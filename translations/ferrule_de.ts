@@ -2900,4 +2900,52 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>%1 – zu viel</translation>
         </message>
     </context>
+    <context>
+        <name>JudgementSentence</name>
+        <message>
+            <source>No game is known for this shot, so that no plan can be set beside it.</source>
+            <translation>Für diesen Stoß ist kein Spiel bekannt, daher kann ihm kein Vorschlag gegenübergestellt werden.</translation>
+        </message>
+        <message>
+            <source>The frame was over.</source>
+            <translation>Das Spiel war zu Ende.</translation>
+        </message>
+        <message>
+            <source>Where the cue ball lay before the shot is not known.</source>
+            <translation>Wo die Weiße vor dem Stoß lag, ist nicht bekannt.</translation>
+        </message>
+        <message>
+            <source>No legal shot was found from this position.</source>
+            <translation>Aus dieser Lage wurde kein regelgerechter Stoß gefunden.</translation>
+        </message>
+        <message>
+            <source>Suggested: %1. What was taken could not be matched to a plan.</source>
+            <translation>Vorgeschlagen: %1. Das Gespielte ließ sich keinem Vorschlag zuordnen.</translation>
+        </message>
+        <message>
+            <source>what came out was %1 in 100 better than the shot is worth</source>
+            <translation>was herauskam, war um %1 von 100 besser, als der Stoß wert ist</translation>
+        </message>
+        <message>
+            <source>delivery cost %1 in 100</source>
+            <translation>die Ausführung kostete %1 von 100</translation>
+        </message>
+        <message>
+            <source>The choice cost nothing that can be told</source>
+            <translation>Die Wahl kostete nichts Erkennbares</translation>
+        </message>
+        <message>
+            <source>The choice gained %1 in 100</source>
+            <translation>Die Wahl brachte %1 von 100</translation>
+        </message>
+        <message>
+            <source>The choice cost %1 in 100</source>
+            <translation>Die Wahl kostete %1 von 100</translation>
+        </message>
+        <message>
+            <source>%1; %2.</source>
+            <comment>what the choice cost; what the delivery cost</comment>
+            <translation>%1; %2.</translation>
+        </message>
+    </context>
 </TS>

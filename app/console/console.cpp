@@ -9,6 +9,7 @@
 #include "app/console/console_output.h"
 #include "app/console/export_command.h"
 #include "app/console/fingerprint_command.h"
+#include "app/console/judge_command.h"
 #include "app/console/measure_command.h"
 #include "app/console/simulate_command.h"
 #include "app/console/suggest_command.h"
@@ -24,6 +25,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addCheckCommand(app, status);
   addExportCommand(app, status);
   addFingerprintCommand(app, status);
+  addJudgeCommand(app, status);
   addMeasureCommand(app, status);
   addSimulateCommand(app, status);
   addSuggestCommand(app, status);

@@ -74,6 +74,10 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
     printNote(QStringLiteral("%1 was already in the record as session %2; this measurement stands beside it.")
                   .arg(QString::fromStdString(options.film), quoted(earlier)));
   }
+  if (report.judged) {
+    printNote(QStringLiteral("a suggestion was set beside %1; ferrule export and the window show them")
+                  .arg(counted(report.judged->judged, "shot")));
+  }
   if (report.session) {
     printNote(QStringLiteral("recorded as session %1 in %2")
                   .arg(quoted(report.sessionName), QString::fromStdString(options.record)));
@@ -117,6 +121,7 @@ void addMeasureCommand(CLI::App& app, int& status) {
   const auto players = std::make_shared<std::string>();
   command->add_option("--players", *players, "Who plays, in playing order: A,B")->needs(record);
   command->add_flag("--again", options->again, "Measure a film that is in the record once more")->needs(record);
+  command->add_flag("!--no-suggestions", options->judge, "Set no suggestion beside the recorded shots")->needs(record);
   command->add_option("-o,--output", options->output, "The measured.json to write");
   command->callback([options, players, &status] {
     options->players = namesIn(*players);

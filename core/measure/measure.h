@@ -10,6 +10,7 @@
 #include "core/base/progress.h"
 #include "core/camera/camera_move.h"
 #include "core/measure/film_referee.h"
+#include "core/measure/judge_session.h"
 #include "core/measure/measured_file.h"
 #include "core/measure/reading_source.h"
 #include "core/reading/shot_reader.h"
@@ -29,6 +30,8 @@ struct MeasureOptions {
   std::string session;               ///< empty: the film's name without its ending
   std::vector<std::string> players;  ///< names, in playing order; new names become new players
   bool again = false;                ///< measure a film that is in the record once more, as a session beside the first
+  /// Then set the planner's suggestion beside each shot (judge_session.h), where there is a game and a record.
+  bool judge = true;
 
   bool operator==(const MeasureOptions&) const = default;
 };
@@ -39,6 +42,7 @@ struct MeasureObserver {
   std::function<void(const ReadShot&)> shot;
   std::function<void(const ReadShot&, const FilmRuling&)> ruling;  ///< after shot, when there is a referee
   std::function<void(const Placement&)> placement;
+  std::function<void(const JudgedShot&)> judged;  ///< after the film's end
 };
 
 struct MeasureReport {
@@ -51,10 +55,12 @@ struct MeasureReport {
   std::optional<SessionId> session;
   std::string sessionName;
   std::vector<std::string> earlierSessions;  ///< that hold the same film, when measured again
+  std::optional<JudgeReport> judged;         ///< nothing where it was not asked for, or stopped before its end
 };
 
 /// Measures a film. With a record, each shot is committed as soon as it is read: cancelled or stopped, what was
-/// committed stays and its frame counts as incomplete. The output appears only when it is whole.
+/// committed stays and its frame counts as incomplete. The output appears only when it is whole. Stopped while judging,
+/// the film stays measured and judgeSession() goes on where it stopped.
 ///
 /// A frame is added to the session of that name on the same table, or a new session is begun. With exactly one player
 /// every shot is that player's. With two, in playing order, the referee says whose turn it was, as long as the film

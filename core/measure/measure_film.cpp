@@ -156,6 +156,11 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
     if (auto done = completeFrame(*frame, *report); !done) return tl::make_unexpected(done.error());
   }
   job.reportShare(1.0, "measuring");
+  if (frame && referee && options.judge) {
+    const auto judged = judgeSession(frame->record, *report->session, {}, job, observer.judged);
+    if (!judged && judged.error().code != ErrorCode::Cancelled) return tl::make_unexpected(judged.error());
+    if (judged) report->judged = *judged;
+  }
   return report;
 }
 

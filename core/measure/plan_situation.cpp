@@ -102,6 +102,26 @@ Situation situationFrom(const GameState& state, const Position& balls, const Tab
   return s;
 }
 
+Judgement judgementFrom(const Ruling& ruling, const GameState& after, const Position& balls, const Table& table) {
+  Judgement judged;
+  judged.potted = ruling.pot.has_value();
+  judged.foul = !ruling.fouls.empty();
+  judged.scratch = ballIn(balls, kCueBall) == nullptr;
+  judged.points = ruling.points.value[indexOf(ruling.shooter)];
+  if (ruling.result) {
+    judged.ending = ruling.result->value.winner == ruling.shooter ? ShotEnding::Win : ShotEnding::Loss;
+    return judged;
+  }
+  judged.ending = after.atTable == ruling.shooter ? ShotEnding::KeepsTurn
+                  : judged.foul                   ? ShotEnding::Foul
+                                                  : ShotEnding::PassesTurn;
+  judged.next = situationFrom(after, balls, table);
+  // A cue ball in hand lies nowhere yet.
+  if (judged.next.cueBall != CueBallFreedom::AsItLies)
+    std::erase_if(judged.next.balls, [](const BallAt& ball) { return ball.ball.isCueBall(); });
+  return judged;
+}
+
 bool isRacked(Game game, const Position& balls, const Table& table, const BallSet& set) {
   const auto places = rackPlaces(rackOf(game), table, set);
   std::size_t racked = 0;

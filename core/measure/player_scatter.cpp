@@ -4,6 +4,7 @@
 #include <memory>
 
 #include "core/geometry/units.h"
+#include "core/measure/delivered_strike.h"
 #include "core/measure/plan_situation.h"
 #include "core/planner/shot_review.h"
 
@@ -24,17 +25,12 @@ std::optional<StrikeEvidence> evidenceOf(const Planner& planner, const Table& ta
                                          const Scatter& prior) {
   const Delivery& d = shot.delivery;
   const BallAt* cueBall = ballIn(shot.before, kCueBall);
-  if (!shot.target || !d.aim_rad || !d.speed_mps || cueBall == nullptr) return std::nullopt;
   const PhysicsParameters& p = planner.simulator().parameters();
-  Strike strike;
-  strike.speed_mps = d.speed_mps->value;
-  if (d.side) strike.side = d.side->value;
-  if (d.height) strike.height = d.height->value;
-  if (d.elevation_rad) strike.elevation_rad = std::max(0.0, d.elevation_rad->value);
-  // Measured is the ball's departure; a strike is aimed by the cue.
-  strike = strikeDeparting(d.aim_rad->value, strike, p);
-  const auto meant =
-      meantPlan(planner, anyBall(shot.before, table), {shot.target->ball, shot.target->pocket}, strike, prior);
+  const auto delivered = deliveredStrike(d, p);
+  if (!shot.target || !delivered || cueBall == nullptr) return std::nullopt;
+  const Strike& strike = *delivered;
+  const auto meant = meantPlan(planner, anyBall(shot.before, table), {shot.target->ball, shot.target->pocket},
+                               shot.target->cut_rad.has_value(), strike, prior);
   if (!meant) return std::nullopt;
   const Stance stance = stanceOf(planner.simulator().bed(), shot.before, cueBall->position, strike.aim_rad);
   // What the stance and the length widen is theirs, not the player's.

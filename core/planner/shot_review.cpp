@@ -56,7 +56,7 @@ double valueAfter(const Planner& planner, const Judgement& judged, const std::ar
 
 }  // namespace
 
-std::optional<Plan> meantPlan(const Planner& planner, const Situation& s, const PocketedBall& meant,
+std::optional<Plan> meantPlan(const Planner& planner, const Situation& s, const PocketedBall& meant, bool straight,
                               const Strike& delivered, const Scatter& scatter) {
   const PlanningTable table{planner.simulator(), planner.windows()};
   const FrameValue value(planner.simulator(), planner.windows(), {scatter, scatter});
@@ -64,6 +64,7 @@ std::optional<Plan> meantPlan(const Planner& planner, const Situation& s, const 
   std::optional<Plan> best;
   double nearest_rad = kFarthestAim_rad;
   for (auto* kind : {&directCandidates, &combinationCandidates, &caromCandidates, &bankCandidates}) {
+    if (straight && best) break;
     for (Candidate& candidate : kind(table, s, scatter)) {
       if (callOf(candidate.plan) != meant) continue;
       candidate.plan.strike.elevation_rad = delivered.elevation_rad;
@@ -86,11 +87,11 @@ Result<ShotReview> reviewShot(const Planner& planner, const Situation& before, c
   ShotReview review;
   review.suggested = suggestion.plans.front();
   Plan plan;
-  plan.kind = PlanKind::Safety;
+  plan.kind = before.breakShot ? PlanKind::Break : PlanKind::Safety;
   plan.strike = taken.delivered;
   plan.first = plan.ball = taken.firstContact.value_or(kCueBall);
   if (taken.meant) {
-    if (const auto meant = meantPlan(planner, before, *taken.meant, taken.delivered, players[0])) {
+    if (const auto meant = meantPlan(planner, before, *taken.meant, taken.straight, taken.delivered, players[0])) {
       plan = *meant;
     } else {
       // Meant, but no faultless play with this speed and tip pots it: what was delivered is what was chosen.
@@ -113,7 +114,8 @@ Result<ShotReview> reviewShot(const Planner& planner, const Situation& before, c
   review.choiceLoss = best->value - chances->value;
   review.choiceLossError = std::hypot(best->valueError, chances->valueError);
   review.tie = std::abs(review.choiceLoss) < std::max(kLeastDifference, kTie * review.choiceLossError);
-  review.cameOutValue = valueAfter(planner, judge(before, taken.meant, outcomeOf(before, taken)), players);
+  const Judgement judged = taken.ruled ? *taken.ruled : judge(before, taken.meant, outcomeOf(before, taken));
+  review.cameOutValue = valueAfter(planner, judged, players);
   review.deliveryLoss = chances->value - review.cameOutValue;
   return review;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/planner/judge.h"
 #include "core/planner/planner.h"
 
 namespace ferrule {
@@ -9,11 +10,15 @@ namespace ferrule {
 struct TakenShot {
   /// What was meant: called by a person, or read from the tracks. Nothing for a safety.
   std::optional<PocketedBall> meant;
+  /// The target was sent straight at the pocket, whatever it then met: no bank, combination or carom was meant.
+  bool straight = false;
   std::optional<BallName> firstContact;
   /// The delivery; what was not observed stays at the value of a plain strike. aim_rad is the cue's direction.
   Strike delivered;
   std::vector<ShotEvent> events;  ///< in time order
   Position after;                 ///< balls that were on the table when all rested
+  /// What the referee made of it; nothing: it is judged from the events.
+  std::optional<Judgement> ruled = {};
 };
 
 /// Suggested against taken: was it the right shot, and was it struck as meant? Different faults, different cures.
@@ -33,10 +38,10 @@ struct ShotReview {
 };
 
 /// The plan that means this pot with the delivered speed and tip point: its faultless play pots it, and its aim is what
-/// the player should have delivered. Of several ways to the pocket the one whose aim lies nearest, within 0.2 rad.
-/// Nothing where there is none.
+/// the player should have delivered. Of several ways to the pocket the one whose aim lies nearest, within 0.2 rad; a
+/// straight one wherever there is one when straight is said. Nothing where there is none.
 [[nodiscard]] std::optional<Plan> meantPlan(const Planner& planner, const Situation& before, const PocketedBall& meant,
-                                            const Strike& delivered, const Scatter& scatter);
+                                            bool straight, const Strike& delivered, const Scatter& scatter);
 
 /// Matches the taken plan to the plans as they stood before the shot. What was asked is not measured: the plan is taken
 /// to be the one whose faultless play pots the meant ball with the delivered speed and tip point, so that choosing too

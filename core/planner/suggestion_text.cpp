@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/planner/suggestion_text.h"
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/base/contract.h"
 #include "core/geometry/units.h"
+#include "core/planner/plan_json.h"
 
 namespace ferrule {
 
@@ -12,70 +14,79 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+constexpr const char* kFormat = "ferrule-suggested/1";
+
 /// To this many parts of the unit: a quotient is the double nearest to its short decimal, a product is not.
 double rounded(double value, double parts) {
   return std::round(value * parts) / parts;
 }
 
-double millimetres(double length_m) {
-  return rounded(millimetresFromMetres(length_m), 10.0);
+Json scatterJson(const Scatter& scatter) {
+  return {{"aim_deg", rounded(degreesFromRadians(scatter.aim_rad), 1e4)},
+          {"speed", rounded(scatter.speed, 1e4)},
+          {"side", rounded(scatter.side, 1e4)},
+          {"height", rounded(scatter.height, 1e4)},
+          {"elevation_deg", rounded(degreesFromRadians(scatter.elevation_rad), 1e3)}};
 }
 
-double share(double value) {
-  return rounded(value, 1e4);
+Scatter scatterFrom(const Json& j) {
+  return {radiansFromDegrees(j.at("aim_deg").get<double>()), j.at("speed").get<double>(), j.at("side").get<double>(),
+          j.at("height").get<double>(), radiansFromDegrees(j.at("elevation_deg").get<double>())};
 }
 
-Json planJson(const RankedPlan& ranked, const std::string& why) {
-  const Plan& plan = ranked.plan;
-  const Chances& c = ranked.chances;
-  Json j;
-  j["rank"] = ranked.rank;
-  j["ball"] = toText(plan.ball);
-  j["pocket"] = plan.pocket ? Json(toText(*plan.pocket)) : Json(nullptr);
-  j["kind"] = toText(plan.kind);
-  j["first"] = toText(plan.first);
-  j["cushions"] = plan.cushions;
-  // Not rounded: a thousandth of a degree can decide a thin cut.
-  j["aim_deg"] = degreesFromRadians(wrapAngle(plan.strike.aim_rad));
-  j["speed_m_s"] = plan.strike.speed_mps;
-  j["side"] = plan.strike.side;
-  j["height"] = plan.strike.height;
-  j["elevation_deg"] = degreesFromRadians(plan.strike.elevation_rad);
-  j["cue_x_mm"] = plan.cueBall ? Json(millimetresFromMetres(plan.cueBall->x)) : Json(nullptr);
-  j["cue_y_mm"] = plan.cueBall ? Json(millimetresFromMetres(plan.cueBall->y)) : Json(nullptr);
-  j["pot_chance"] = plan.pocket ? Json(share(c.pot)) : Json(nullptr);
-  j["pot_chance_u"] = plan.pocket ? Json(share(c.potError)) : Json(nullptr);
-  j["foul_chance"] = share(c.foul);
-  j["scratch_chance"] = share(c.scratch);
-  j["value"] = share(c.value);
-  j["value_u"] = share(c.valueError);
-  j["leave_x_mm"] = millimetres(c.leave.mean.x);
-  j["leave_y_mm"] = millimetres(c.leave.mean.y);
-  j["leave_along_mm"] = millimetres(c.leave.along_m);
-  j["leave_across_mm"] = millimetres(c.leave.across_m);
-  j["leave_deg"] = rounded(degreesFromRadians(c.leave.direction_rad), 10.0);
-  j["why"] = why;
-  return j;
+Json reviewJson(const ShotReview& review) {
+  return {{"suggested", jsonFromPlan(review.suggested, {})},
+          {"taken", jsonFromPlan(review.taken, {})},
+          {"came_out_value", rounded(review.cameOutValue, 1e4)},
+          {"choice_loss", rounded(review.choiceLoss, 1e4)},
+          {"choice_loss_u", rounded(review.choiceLossError, 1e4)},
+          {"delivery_loss", rounded(review.deliveryLoss, 1e4)},
+          {"tie", review.tie}};
+}
+
+ShotReview reviewFrom(const Json& j) {
+  return {planFromJson(j.at("suggested")).value(),
+          planFromJson(j.at("taken")).value(),
+          j.at("came_out_value").get<double>(),
+          j.at("choice_loss").get<double>(),
+          j.at("choice_loss_u").get<double>(),
+          j.at("delivery_loss").get<double>(),
+          j.at("tie").get<bool>()};
 }
 
 }  // namespace
 
-std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter, const std::vector<std::string>& why) {
-  FERRULE_REQUIRE(why.size() == suggestion.plans.size());
+std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter, const std::vector<std::string>& why,
+                           const std::optional<ShotReview>& review) {
+  FERRULE_REQUIRE(why.empty() || why.size() == suggestion.plans.size());
   Json j;
-  j["format"] = "ferrule-suggested/1";
+  j["format"] = kFormat;
   j["planner"] = kPlannerVersion;
   j["simulations"] = suggestion.simulations;
   j["settled"] = suggestion.end == SearchEnd::Settled;
-  j["scatter"] = {{"aim_deg", rounded(degreesFromRadians(scatter.aim_rad), 1e4)},
-                  {"speed", share(scatter.speed)},
-                  {"side", share(scatter.side)},
-                  {"height", share(scatter.height)},
-                  {"elevation_deg", rounded(degreesFromRadians(scatter.elevation_rad), 1e3)}};
+  j["scatter"] = scatterJson(scatter);
   j["plans"] = Json::array();
   for (std::size_t i = 0; i < suggestion.plans.size(); ++i)
-    j["plans"].push_back(planJson(suggestion.plans[i], why[i]));
+    j["plans"].push_back(jsonFromPlan(suggestion.plans[i], why.empty() ? std::string() : why[i]));
+  if (review) j["review"] = reviewJson(*review);
   return j.dump(1) + "\n";
+}
+
+std::optional<KeptSuggestion> suggestionFromText(std::string_view text) try {
+  const Json j = Json::parse(text);
+  if (j.at("format") != kFormat) return std::nullopt;
+  KeptSuggestion kept;
+  kept.plannerVersion = j.at("planner").get<int>();
+  kept.suggestion.simulations = j.at("simulations").get<long>();
+  kept.suggestion.end = j.at("settled").get<bool>() ? SearchEnd::Settled : SearchEnd::Budget;
+  kept.scatter = scatterFrom(j.at("scatter"));
+  for (const Json& object : j.at("plans"))
+    kept.suggestion.plans.push_back(planFromJson(object).value());
+  if (j.contains("review")) kept.review = reviewFrom(j["review"]);
+  return kept;
+} catch (const std::exception&) {
+  // Not ours, or cut off: there is nothing to show.
+  return std::nullopt;
 }
 
 }  // namespace ferrule

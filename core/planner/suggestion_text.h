@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "core/planner/planner.h"
+#include "core/planner/shot_review.h"
 
 namespace ferrule {
 
@@ -14,12 +16,30 @@ namespace ferrule {
 ///      "scatter": {"aim_deg", "speed", "side", "height", "elevation_deg"},
 ///      "plans": [{"rank", "ball", "pocket", "kind", "first", "cushions", "aim_deg", "speed_m_s", "side", "height",
 ///         "elevation_deg", "cue_x_mm", "cue_y_mm", "pot_chance", "pot_chance_u", "foul_chance", "scratch_chance",
-///         "value", "value_u", "leave_x_mm", "leave_y_mm", "leave_along_mm", "leave_across_mm", "leave_deg", "why"}]}
+///         "keeps_chance", "value", "value_u", "leave_x_mm", "leave_y_mm", "leave_along_mm", "leave_across_mm",
+///         "leave_deg", "next_ball", "next_open", "opponent_open", "why"}],
+///      "review": {"suggested": a plan, "taken": a plan, "came_out_value", "choice_loss", "choice_loss_u",
+///         "delivery_loss", "tie"}}
 ///
 /// aim_deg is the cue's direction, as simulate reads it, with the digits that play the same shot again. pocket is null
 /// where nothing is meant to fall; pot_chance is then null too. cue_x_mm and cue_y_mm are null unless the cue ball is
-/// in hand. Fields ending in _u are Monte-Carlo standard errors. why: one sentence for each plan.
+/// in hand. Fields ending in _u are Monte-Carlo standard errors. why: one sentence for each plan; none where nobody put
+/// it into words. review is there beside a shot that was taken: both plans valued with the same errors.
 [[nodiscard]] std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter,
-                                         const std::vector<std::string>& why);
+                                         const std::vector<std::string>& why,
+                                         const std::optional<ShotReview>& review = std::nullopt);
+
+/// What was kept beside a shot.
+struct KeptSuggestion {
+  int plannerVersion = 0;
+  Suggestion suggestion;  ///< with the digits that are written; Chances::samples is not kept
+  Scatter scatter;
+  std::optional<ShotReview> review;
+
+  bool operator==(const KeptSuggestion&) const = default;
+};
+
+/// Nothing for anything that suggestionText did not write.
+[[nodiscard]] std::optional<KeptSuggestion> suggestionFromText(std::string_view text);
 
 }  // namespace ferrule

@@ -10,10 +10,10 @@
 #include <string>
 #include <vector>
 
-#include "app/console/console.h"
 #include "core/base/text_file.h"
 #include "core/physics/position_file.h"
 #include "core/physics/simulator.h"
+#include "tests/console/call.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -51,19 +51,11 @@ class Folder {
   QTemporaryDir folder_;
 };
 
-int runFerrule(std::vector<std::string> words) {
-  words.insert(words.begin(), "ferrule");
-  std::vector<char*> pointers;
-  for (std::string& word : words)
-    pointers.push_back(word.data());
-  return runConsole(static_cast<int>(pointers.size()), pointers.data());
-}
-
 }  // namespace
 
 void SimulateCommandTest::theOutcomeIsWhatTheSimulatorSays() {
   const Folder folder;
-  QCOMPARE(runFerrule({"simulate", folder.put("shot.json", kShot), "-o", folder.path("out.json")}), 0);
+  QCOMPARE(call({"simulate", folder.put("shot.json", kShot), "-o", folder.path("out.json")}), 0);
   const auto out = nlohmann::json::parse(*readTextFile(folder.path("out.json")));
   const auto file = parsePositionFile(kShot, "shot.json");
   const auto s = Simulator::create(file->measured.table, file->parameters)->shoot(file->balls, *file->strike);
@@ -93,8 +85,7 @@ void SimulateCommandTest::thePictureShowsEveryBallInEveryLocale() {
   const Folder folder;
   const std::string shot = folder.put("shot.json", kShot);
   std::setlocale(LC_ALL, "de_DE.UTF-8");
-  const int status =
-      runFerrule({"simulate", shot, "-o", folder.path("out.json"), "--picture", folder.path("shot.svg")});
+  const int status = call({"simulate", shot, "-o", folder.path("out.json"), "--picture", folder.path("shot.svg")});
   std::setlocale(LC_ALL, "C");
   QCOMPARE(status, 0);
   const std::string svg = *readTextFile(folder.path("shot.svg"));
@@ -147,13 +138,13 @@ void SimulateCommandTest::badInputEndsWithOneAndWritesNothing() {
   text.replace(text.indexOf(piece), piece.size(), other);
   const Folder folder;
   const std::string shot = folder.put("shot.json", text.toStdString());
-  QCOMPARE(runFerrule({"simulate", shot, "-o", folder.path("out.json"), "--picture", folder.path("shot.svg")}), 1);
+  QCOMPARE(call({"simulate", shot, "-o", folder.path("out.json"), "--picture", folder.path("shot.svg")}), 1);
   QCOMPARE(folder.names(), QStringList{"shot.json"});
 }
 
 void SimulateCommandTest::aWrongCallEndsWithTwo() {
-  QCOMPARE(runFerrule({"simulate"}), 2);
-  QCOMPARE(runFerrule({"simulate", "shot.json", "--pictures", "x.svg"}), 2);
+  QCOMPARE(call({"simulate"}), 2);
+  QCOMPARE(call({"simulate", "shot.json", "--pictures", "x.svg"}), 2);
 }
 
 FERRULE_TEST(SimulateCommandTest)

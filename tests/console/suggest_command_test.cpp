@@ -5,9 +5,9 @@
 #include <QtTest>
 #include <nlohmann/json.hpp>
 
-#include "app/console/console.h"
 #include "core/base/text_file.h"
 #include "core/record/record.h"
+#include "tests/console/call.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -32,14 +32,6 @@ const std::string kPosition = R"({
            {"ball": "2", "x_mm": -800, "y_mm": 400}, {"ball": "8", "x_mm": 900, "y_mm": -100},
            {"ball": "9", "x_mm": 300, "y_mm": -400}],
  "game": "eight-ball", "group": "solids", "player": {"aim_sd_deg": 0.1, "speed_sd": 0.04, "tip_sd": 0.02}})";
-
-int call(std::vector<std::string> words) {
-  words.insert(words.begin(), "ferrule");
-  std::vector<char*> pointers;
-  for (std::string& word : words)
-    pointers.push_back(word.data());
-  return runConsole(static_cast<int>(pointers.size()), pointers.data());
-}
 
 std::string put(const QTemporaryDir& folder, const char* name, const std::string& text) {
   const std::string path = folder.filePath(name).toStdString();
