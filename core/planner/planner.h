@@ -13,7 +13,7 @@
 namespace ferrule {
 
 /// The version of the search that is kept beside suggestions.
-inline constexpr int kPlannerVersion = 1;
+inline constexpr int kPlannerVersion = 2;
 
 /// One plan with what it comes to.
 struct RankedPlan {

@@ -13,6 +13,8 @@ namespace {
 
 constexpr std::size_t kMostSamples = 512;
 constexpr std::size_t kFreshSamples = 400;
+/// Of the budget, at most, so that small budgets still search.
+constexpr long kFreshShare = 4;
 /// Below this budget speeds and tip points are tried coarsely.
 constexpr long kFullGridFrom = 5000;
 /// A trial costs about this many whole shots.
@@ -41,6 +43,7 @@ Search::Search(const PlanningTable& table, const Situation& situation, const std
       value_(table.simulator, table.windows, players),
       context_{table_, value_, players_[0]},
       deviates_(commonDeviates(budget.seed, kMostSamples + kFreshSamples)),
+      keptBack_(std::min(static_cast<long>(budget.mostPlans * kFreshSamples), budget.mostSimulations / kFreshShare)),
       started_(std::chrono::steady_clock::now()) {
   const Situation missed = passedOn(situation, situation.balls, CueBallFreedom::AsItLies);
   context_.failed = FrameValue::toOther(missed, value_.glance(missed, 1).value);
@@ -52,7 +55,8 @@ bool Search::goesOn(long cost) {
     return false;
   }
   const double spent_s = std::chrono::duration<double>(std::chrono::steady_clock::now() - started_).count();
-  if (simulations_ + cost > budget_.mostSimulations || (budget_.most_s && sampled_ && spent_s > *budget_.most_s)) {
+  if (simulations_ + cost > budget_.mostSimulations - keptBack_ ||
+      (budget_.most_s && sampled_ && spent_s > *budget_.most_s)) {
     end_ = SearchEnd::Budget;
     return false;
   }
@@ -297,9 +301,9 @@ void Search::playAfresh() {
   for (const std::size_t i : best)
     kept.push_back(std::move(entries_[i]));
   entries_ = std::move(kept);
-  const long affordable = (budget_.mostSimulations - simulations_) / std::max<long>(1, static_cast<long>(best.size()));
-  const std::size_t samples = std::min<std::size_t>(kFreshSamples, static_cast<std::size_t>(std::max(0L, affordable)));
-  if (samples < 32 || !goesOn(static_cast<long>(samples * entries_.size()))) return;
+  const std::size_t samples =
+      std::min(kFreshSamples, static_cast<std::size_t>(keptBack_) / std::max<std::size_t>(1, entries_.size()));
+  if (samples == 0 || budget_.stop.stop_requested()) return;
   std::vector<std::vector<Sample>> fresh(entries_.size(), std::vector<Sample>(samples));
   inParallel(entries_.size() * samples, [&](std::size_t i) {
     const Entry& entry = entries_[i / samples];
@@ -311,6 +315,7 @@ void Search::playAfresh() {
   for (std::size_t e = 0; e < entries_.size(); ++e)
     entries_[e].samples = std::move(fresh[e]);
   rankByValue();
+  publish();
 }
 
 Suggestion Search::listed() const {
@@ -333,34 +338,39 @@ void Search::publish() {
   if (onBetter_) onBetter_(listed());
 }
 
-Suggestion Search::run() {
-  tryAll();
-  const auto width = static_cast<std::size_t>(std::clamp(budget_.mostSimulations / 200, 10L, 40L));
-  thin(width, 5);
+bool Search::narrow(std::size_t width) {
   struct Stage {
     std::size_t entries;
     std::size_t samples;
   };
   const Stage stages[] = {{width, 12}, {width / 2, 40}, {width / 4, 96}};
   for (const Stage& stage : stages) {
-    if (!sampleUpTo(stage.entries, stage.samples)) return listed();
+    if (!sampleUpTo(stage.entries, stage.samples)) return false;
     entries_.resize(std::min(entries_.size(), stage.entries));
     rankByValue();
     publish();
   }
-  thin(width / 4, 3);
-  if (!isClear() || budget_.mostSimulations >= kFullGridFrom) {
-    refine(3);
-    sampleUpTo(6, 128);
-    rankByValue();
-    publish();
-  }
-  if (budget_.deeper && !situation_.breakShot && !isClear()) {
-    lookDeeper(4);
-    publish();
+  return true;
+}
+
+Suggestion Search::run() {
+  tryAll();
+  const auto width = static_cast<std::size_t>(std::clamp(budget_.mostSimulations / 200, 10L, 40L));
+  thin(width, 5);
+  if (narrow(width)) {
+    thin(width / 4, 3);
+    if (!isClear() || budget_.mostSimulations >= kFullGridFrom) {
+      refine(3);
+      sampleUpTo(6, 128);
+      rankByValue();
+      publish();
+    }
+    if (budget_.deeper && !situation_.breakShot && !isClear()) {
+      lookDeeper(4);
+      publish();
+    }
   }
   playAfresh();
-  publish();
   return listed();
 }
 

@@ -19,13 +19,16 @@ class Search {
 
  private:
   void tryAll();
+  /// Plays ever fewer entries ever more often. False when the budget does not reach.
+  bool narrow(std::size_t width);
   void thin(std::size_t most, std::size_t mostOfIdea);
   /// Brings the first entries to this many samples. False when the budget does not reach.
   bool sampleUpTo(std::size_t entries, std::size_t samples);
   void rankByValue();
   void refine(std::size_t ideas);
   void lookDeeper(std::size_t ideas);
-  /// Plays the best of each idea again with errors that had no part in choosing it.
+  /// Plays the best of each idea again with errors that had no part in choosing it: whatever was chosen because it came
+  /// out well looks better than it is. Simulations are kept back for it, and a limit in time does not leave it out.
   void playAfresh();
   [[nodiscard]] bool goesOn(long cost);
   [[nodiscard]] bool isClear() const;
@@ -44,6 +47,7 @@ class Search {
   TrialContext context_;
   std::vector<Deviates> deviates_;
   std::vector<Entry> entries_;
+  long keptBack_ = 0;  ///< simulations for playing afresh
   long simulations_ = 0;
   bool sampled_ = false;  ///< before the first plays there is no list worth stopping for
   SearchEnd end_ = SearchEnd::Settled;

@@ -65,6 +65,7 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
     stillPlace = place;
     stillSince_s = time_s;
   }
+  if (hits == 0) firstSeen_s = time_s;
   lastSeen_s = time_s;
   missed = 0;
   ++hits;

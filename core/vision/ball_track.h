@@ -44,6 +44,7 @@ struct BallTrack {
   TableVector velocity_mps;
   double standardUncertainty_m = 0.0;
   Silhouette outline;
+  double firstSeen_s = 0.0;
   double lastSeen_s = 0.0;
   int missed = 0;  ///< images in a row without a sight of it
   int hits = 0;
@@ -67,6 +68,8 @@ struct BallTrack {
   TablePoint lastLook;
   std::optional<BallName> told;  ///< the name it was last given in a reading
 
+  /// Fell, and has not come back as far as anyone knows.
+  [[nodiscard]] bool isDown() const { return state == TrackState::Gone && pocketed && !replaced; }
   [[nodiscard]] bool onTable() const { return state != TrackState::Gone && state != TrackState::Tentative; }
   [[nodiscard]] double meanBelief() const { return hits > 0 ? beliefSum / hits : 0.0; }
   /// Where it would be at a time if nothing were in its way.

@@ -356,7 +356,7 @@ class BallTracker::Impl {
         // hand.
         if (!same && !opening() && time_s_ - track.stillSince_s < kSetDown_s) return;
         if (same) {
-          if (same->onTable()) leave(*same);
+          leave(*same);
           same->replaced = true;
         }
         if (const auto place = track.stoodStill()) {

@@ -10,15 +10,29 @@ namespace ferrule {
 
 namespace {
 
-/// Names every ball that is on the table or down; a pocketed ball keeps its name, so that no other ball inherits it.
+constexpr double kTold = 20.0;     // a name once told is given up for plain reasons only
+constexpr double kCameBack = 3.0;  // that a ball that fell comes back is less likely than one that was never seen
+constexpr double kTwiceThere = 1e6;
+
+/// A ball that was there together with one that fell is not that one; a later one may be, when it was put back.
+void heedBallsDown(NameLikelihood& evidence, const BallTrack& track, std::span<const BallTrack> tracks) {
+  for (const BallTrack& down : tracks) {
+    if (!down.isDown() || !down.told) continue;
+    const bool together = track.firstSeen_s <= down.lastSeen_s;
+    evidence[static_cast<std::size_t>(down.told->number())] -= together ? kTwiceThere : kCameBack;
+  }
+}
+
+/// Names every ball on the table, so that no name is there twice, and none inherits the name of a ball that is down.
 std::map<int, BallName> nameTracks(std::span<BallTrack> tracks) {
-  constexpr double kTold = 20.0;  // a name once told is given up for plain reasons only
   std::vector<NameLikelihood> evidence;
   std::vector<BallTrack*> named;
   for (BallTrack& track : tracks) {
-    if (!track.onTable() && !(track.state == TrackState::Gone && !track.replaced)) continue;
+    const bool lately = track.state == TrackState::Gone && !track.pocketed && !track.replaced;
+    if (!track.onTable() && !lately) continue;
     evidence.push_back(track.names);
     if (track.told) evidence.back()[static_cast<std::size_t>(track.told->number())] += kTold;
+    heedBallsDown(evidence.back(), track, tracks);
     named.push_back(&track);
   }
   const auto names = nameBalls(evidence);
@@ -28,9 +42,13 @@ std::map<int, BallName> nameTracks(std::span<BallTrack> tracks) {
     nameOf[named[i]->id] = *names[i];
     named[i]->told = *names[i];
   }
-  // A ball that was put back may still have images waiting from before it fell.
-  for (const BallTrack& track : tracks) {
-    if (track.replaced && track.told) nameOf.emplace(track.id, *track.told);
+  for (BallTrack& track : tracks) {
+    if (!track.told || (!track.isDown() && !track.replaced)) continue;
+    // A ball that fell may still have images waiting from before, whether or not it was put back since.
+    nameOf.emplace(track.id, *track.told);
+    const auto back = std::ranges::find_if(
+        named, [&](const BallTrack* other) { return other->onTable() && other->told == track.told; });
+    if (back != named.end()) track.replaced = true;
   }
   return nameOf;
 }

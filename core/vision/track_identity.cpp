@@ -11,16 +11,12 @@ namespace {
 
 constexpr double kBelief_s = 0.15;  ///< a new ball must be seen this long
 
-bool isDown(const BallTrack& track) {
-  return track.state == TrackState::Gone && track.pocketed && !track.replaced;
-}
-
 /// The log-likelihood for the fresh track of the likeliest name that no other ball holds; nothing when all are taken.
 /// withPocketed: balls that are down hold theirs too.
 std::optional<double> freeName(const BallTrack& fresh, std::span<const BallTrack> tracks, bool withPocketed) {
   std::vector<NameLikelihood> evidence;
   for (const BallTrack& other : tracks) {
-    if (other.onTable() || (withPocketed && isDown(other))) evidence.push_back(other.names);
+    if (other.onTable() || (withPocketed && other.isDown())) evidence.push_back(other.names);
   }
   if (evidence.size() >= BallName::kCount) return std::nullopt;
   evidence.push_back(fresh.names);
@@ -43,18 +39,20 @@ bool passesForBall(const BallTrack& fresh, std::span<const BallTrack> tracks, do
 
 BallTrack* sameBallAs(const BallTrack& fresh, std::span<BallTrack> tracks) {
   constexpr double kFar = 3.0;  // log-likelihood a look
-  const double needed = freeName(fresh, tracks, true).value_or(-1e9) + kFar * std::max(fresh.looks, 1);
+  double needed = freeName(fresh, tracks, true).value_or(-1e9) + kFar * std::max(fresh.looks, 1);
+  for (const BallTrack& other : tracks) {
+    // It may as well have been put back.
+    if (other.told && other.isDown())
+      needed = std::max(needed, fresh.names[static_cast<std::size_t>(other.told->number())]);
+  }
   BallTrack* best = nullptr;
-  double bestLikelihood = needed;
   for (BallTrack& other : tracks) {
-    if (!other.told || other.id == fresh.id) continue;
-    const bool hidden = other.onTable() && other.missed > 0;
-    if ((!isDown(other) && !hidden) || other.lastSeen_s >= fresh.fixes.front().time_s) continue;
+    if (!other.told || other.id == fresh.id || !other.onTable() || other.missed == 0) continue;
+    if (other.lastSeen_s >= fresh.firstSeen_s) continue;
     const double likelihood = fresh.names[static_cast<std::size_t>(other.told->number())];
-    if (likelihood > bestLikelihood) {
-      bestLikelihood = likelihood;
-      best = &other;
-    }
+    if (likelihood <= needed) continue;
+    needed = likelihood;
+    best = &other;
   }
   return best;
 }

@@ -12,8 +12,8 @@ namespace ferrule {
 [[nodiscard]] bool passesForBall(const BallTrack& fresh, std::span<const BallTrack> tracks, double time_s,
                                  bool opening);
 
-/// The ball that a new track must be, if one is out of sight or down whose name fits it far better than any free name:
-/// it left its place unseen, or was put back on the table. Null when there is none.
+/// The ball that a new track must be, if one is covered or lost from sight whose name fits it far better than any free
+/// name, and better than those of the balls that are down: it left its place unseen. Null when there is none.
 [[nodiscard]] BallTrack* sameBallAs(const BallTrack& fresh, std::span<BallTrack> tracks);
 
 }  // namespace ferrule

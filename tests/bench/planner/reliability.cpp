@@ -13,8 +13,8 @@ namespace ferrule::bench {
 
 namespace {
 
-constexpr int kPlaysOfPlan = 16;
-constexpr int kEnough = 1000;
+constexpr int kPlaysOfPlan = 64;
+constexpr int kEnough = 2000;
 constexpr std::size_t kPositionsAtOnce = 64;
 
 struct Shot {
@@ -25,7 +25,6 @@ struct Shot {
 std::vector<Shot> shotsFrom(const Planner& planner, const Scatter& scatter, std::uint64_t seed) {
   const Situation situation = randomEightBall(3 + static_cast<int>(seed % 12), seed);
   SearchBudget budget;
-  budget.mostSimulations = 6000;
   budget.seed = seed;
   budget.mostPlans = 5;
   const auto suggestion = planner.suggest(situation, {scatter, scatter}, budget);
