@@ -138,7 +138,8 @@ QStringList outcomeLines(const StoredShot& shot) {
       atStart(outcomeWords(shot.reading.outcome)),
       asMeasured ? verdictWords(shot.reading.outcomeVerdict) : ShotWords::tr("corrected by hand"));
   for (const ValueCorrection& correction : shot.corrections) {
-    if (isRuling(correction)) continue;  // told with the ruling
+    // Rulings are told with the ruling; that an account fell with its target is plain.
+    if (isRuling(correction) || correction.field == "explanation") continue;
     lines << ShotWords::tr("%1: measured %2, corrected to %3")
                  .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
                       fileValueWords(correction.corrected));

@@ -114,8 +114,9 @@ class Record {
 
   /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
   /// "foot-left", "true", a player's name, a ruling's JSON with "sureness" and "fouls"); nothing clears it. An outcome
-  /// set by a person is certain; a target set by a person loses the cut angle, line error and miss side measured
-  /// against the old one. Errors: FieldInvalid (subject: the value; detail: the field), NotFound for an unknown player.
+  /// set by a person is certain; a target set by a person loses what was measured against the old one, account
+  /// of the miss included. Errors: FieldInvalid (subject: the value; detail: the field), NotFound for an unknown
+  /// player.
   [[nodiscard]] Result<CorrectionId> correctShot(ShotId shot, ShotField field, const std::optional<std::string>& value,
                                                  const std::string& who, UtcMilliseconds when);
   /// Undo: puts back what a correction replaced, with all that fell with it, and forgets it. Only the latest correction

@@ -3,17 +3,18 @@
 #include <nlohmann/json.hpp>
 
 #include "core/record/record_impl.h"
+#include "core/table/shot_explanation.h"
 
 namespace ferrule {
 
 namespace {
 
-/// A value of a shot that corrections may touch: a column of shots, or the ruling beside it. The name is also the
-/// field's name in corrections.
+/// A value of a shot that corrections may touch: a column of shots, or the ruling or explanation beside it. The name is
+/// also the field's name in corrections.
 struct ShotColumn {
   std::string_view name;
   bool mayBeAbsent = false;
-  enum class Kind { Word, Truth, Real, Player, Ruling } kind = Kind::Word;
+  enum class Kind { Word, Truth, Real, Player, Ruling, Explanation } kind = Kind::Word;
 };
 
 constexpr std::array kShotColumns{
@@ -28,6 +29,7 @@ constexpr std::array kShotColumns{
     ShotColumn{"target_line_error_rad", true, ShotColumn::Kind::Real},
     ShotColumn{"target_miss_side", true},
     ShotColumn{"ruling", false, ShotColumn::Kind::Ruling},
+    ShotColumn{"explanation", true, ShotColumn::Kind::Explanation},
 };
 
 const ShotColumn* columnNamed(std::string_view name) {
@@ -95,6 +97,9 @@ Result<std::optional<std::optional<std::string>>> standing(Connection& connectio
   if (column.kind == ShotColumn::Kind::Ruling) {
     expression = QStringLiteral("(SELECT content FROM rulings WHERE shot_id = shots.id)");
   }
+  if (column.kind == ShotColumn::Kind::Explanation) {
+    expression = QStringLiteral("(SELECT content FROM explanations WHERE shot_id = shots.id)");
+  }
   const auto row = connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
   if (!row) return tl::make_unexpected(row.error());
   if (!*row) return std::optional<std::optional<std::string>>();
@@ -123,6 +128,11 @@ Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& co
       if (!ruling) return failure(ErrorCode::RecordBroken, connection.path(), "ruling");
       return insertRuling(connection, shot, *ruling);
     }
+    case ShotColumn::Kind::Explanation: {
+      auto done = connection.run(QStringLiteral("DELETE FROM explanations WHERE shot_id = ?"), {bound(shot)});
+      if (!done || !value) return done;
+      return insertExplanation(connection, shot, *value);
+    }
     case ShotColumn::Kind::Truth:
       return connection.run(QStringLiteral("UPDATE shots SET %1 = ? WHERE id = ?").arg(quoted(column.name)),
                             {bound(value == "true"), bound(shot)});
@@ -147,16 +157,35 @@ Result<std::int64_t> keep(Connection& connection, std::int64_t shot, const ShotC
        bound(cause)});
 }
 
+using OptionalText = std::optional<std::string>;
+
+/// What becomes of another field when one is corrected.
+struct Consequence {
+  std::string_view field;
+  OptionalText (*after)(const OptionalText& before) = nullptr;
+};
+
+OptionalText becomesCertain(const OptionalText&) {
+  return std::string(toText(Verdict::Certain));
+}
+OptionalText falls(const OptionalText&) {
+  return std::nullopt;
+}
+OptionalText losesTarget(const OptionalText& before) {
+  return before ? explanationWithoutTarget(*before) : std::nullopt;
+}
+
 /// What a correction of a field takes with it.
-std::vector<std::pair<std::string_view, std::optional<std::string>>> consequences(ShotField field) {
+std::vector<Consequence> consequences(ShotField field) {
   switch (field) {
     case ShotField::Outcome:
-      return {{"verdict", std::string(toText(Verdict::Certain))}};
+      return {{"verdict", becomesCertain}};
     case ShotField::TargetBall:
     case ShotField::TargetPocket:
-      return {{"target_cut_rad", std::nullopt},
-              {"target_line_error_rad", std::nullopt},
-              {"target_miss_side", std::nullopt}};
+      return {{"target_cut_rad", falls},
+              {"target_line_error_rad", falls},
+              {"target_miss_side", falls},
+              {"explanation", losesTarget}};
     default:
       return {};
   }
@@ -178,10 +207,11 @@ Result<CorrectionId> Record::correctShot(ShotId shot, ShotField field, const std
     if (auto done = put(connection, shot.value, column, value); !done) return tl::make_unexpected(done.error());
     const auto id = keep(connection, shot.value, column, **before, value, who, when, std::nullopt);
     if (!id) return tl::make_unexpected(id.error());
-    for (const auto& [name, after] : consequences(field)) {
-      const ShotColumn& other = *columnNamed(name);
+    for (const Consequence& consequence : consequences(field)) {
+      const ShotColumn& other = *columnNamed(consequence.field);
       const auto otherBefore = standing(connection, shot.value, other);
       if (!otherBefore) return tl::make_unexpected(otherBefore.error());
+      const OptionalText after = consequence.after(**otherBefore);
       if (**otherBefore == after) continue;
       if (auto done = put(connection, shot.value, other, after); !done) return tl::make_unexpected(done.error());
       const auto kept = keep(connection, shot.value, other, **otherBefore, after, who, when, *id);

@@ -40,6 +40,9 @@ struct ShotRow {
 /// The shot must not have a ruling yet.
 [[nodiscard]] Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling);
 
+/// The shot must not have an explanation yet.
+[[nodiscard]] Result<void> insertExplanation(Connection& connection, std::int64_t shot, const std::string& content);
+
 [[nodiscard]] Result<std::optional<SuggestionEntry>> suggestionOf(Connection& connection, ShotId shot);
 [[nodiscard]] Result<std::optional<std::string>> explanationOf(Connection& connection, ShotId shot);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/record/record_impl.h"
 #include "core/record/track_blob.h"
+#include "core/table/shot_explanation.h"
 
 namespace ferrule {
 
@@ -267,6 +268,7 @@ Result<StoredShot> Record::shot(ShotId id) {
   auto explanation = explanationOf(connection, id);
   if (!explanation) return tl::make_unexpected(explanation.error());
   shot.explanation = std::move(*explanation);
+  if (shot.explanation && !explain(reading, *shot.explanation)) return impl_->senseless("explanations");
   return shot;
 }
 

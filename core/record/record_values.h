@@ -194,7 +194,7 @@ struct StoredShot {
   std::vector<std::string> tags;
   std::optional<RulingEntry> ruling;  ///< nothing where no referee watched
   std::optional<SuggestionEntry> suggestion;
-  std::optional<std::string> explanation;  ///< where a miss came from: one JSON object (DEVELOPERS.md, file formats)
+  std::optional<std::string> explanation;  ///< what the reading was made whole from (core/table/shot_explanation.h)
 
   bool operator==(const StoredShot&) const = default;
 };

@@ -11,6 +11,7 @@
 #include "core/record/record_impl.h"
 #include "core/record/track_blob.h"
 #include "core/table/measured_table.h"
+#include "core/table/shot_explanation.h"
 
 namespace ferrule {
 
@@ -163,6 +164,11 @@ Result<void> insertRuling(Connection& connection, std::int64_t shot, const Rulin
                          bound(std::string_view(ruling.content))});
 }
 
+Result<void> insertExplanation(Connection& connection, std::int64_t shot, const std::string& content) {
+  return connection.run(QStringLiteral("INSERT INTO explanations(shot_id, content) VALUES(?, ?)"),
+                        {bound(shot), bound(std::string_view(content))});
+}
+
 Result<PlayerId> Record::addPlayer(const Player& player) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<PlayerId> {
@@ -308,6 +314,9 @@ Result<ShotId> Record::appendShot(FrameId frame, const ShotReading& reading, std
     if (auto done = insertDelivery(connection, *id, reading.delivery); !done) return tl::make_unexpected(done.error());
     if (auto done = insertEvents(connection, *id, reading); !done) return tl::make_unexpected(done.error());
     if (auto done = insertTracks(connection, *id, tracks); !done) return tl::make_unexpected(done.error());
+    if (const auto explanation = explanationText(reading)) {
+      if (auto done = insertExplanation(connection, *id, *explanation); !done) return tl::make_unexpected(done.error());
+    }
     if (ruling) {
       if (auto done = insertRuling(connection, *id, *ruling); !done) return tl::make_unexpected(done.error());
     }

@@ -2,36 +2,38 @@
 #include <QtTest>
 #include <filesystem>
 #include <nlohmann/json.hpp>
+#include <numbers>
 
 #include "core/base/text_file.h"
 #include "core/measure/measure.h"
+#include "core/physics/simulator.h"
+#include "core/record/export_record.h"
 #include "tests/measure/synthetic_readings.h"
 #include "tests/record/sample.h"
+#include "tests/support/shot_film.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
 
 namespace {
 
-/// A reading without what only measured.json tells: why something is absent, how sure an event is, flags, and what
-/// follows from the target's line.
-ShotReading asRecorded(ShotReading reading) {
-  reading.delivery.whyNoStrike.reset();
-  reading.delivery.whyNoSide.reset();
-  reading.delivery.whyNoHeight.reset();
-  reading.delivery.whyNoElevation.reset();
-  for (ShotEvent& event : reading.events) {
-    event.timeUncertainty_s = 0.0;
-    event.verdict.reset();
+/// A film of a simulated shot.
+class SimulatedFilm : public ReadingSource {
+ public:
+  SimulatedFilm(const MeasuredTable& measured, const Position& balls, const Strike& strike) {
+    const auto simulator = Simulator::create(measured.table, parametersFor(measured.balls));
+    Random random(7);
+    readings_ = ferrule::testing::filmOf(*simulator->shoot(balls, strike), {}, random);
   }
-  if (reading.target) {
-    const Target full = *reading.target;
-    reading.target = Target{full.ball, full.pocket, full.cut_rad, full.lineError_rad, full.missSide};
+  std::optional<std::vector<ImageReading>> next() override {
+    if (readings_.empty()) return std::nullopt;
+    return std::exchange(readings_, {});
   }
-  reading.missAccount.reset();
-  reading.flags.clear();
-  return reading;
-}
+  SourceProgress progress() const override { return {}; }
+
+ private:
+  std::vector<ImageReading> readings_;
+};
 
 }  // namespace
 
@@ -39,6 +41,7 @@ class MeasureReadingsTest : public QObject {
   Q_OBJECT
  private slots:
   void fileAndRecordAndObserverGetTheSameShots();
+  void whatBroughtAMissThereIsKeptWithTheShot();
   void aRefereesRulingStandsBesideItsShot();
   void cancellingKeepsWhatWasCommitted();
   void progressRisesToTheEnd();
@@ -72,7 +75,7 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   for (std::size_t i = 0; i < 2; ++i) {
     const auto shot = record.shot((*shots)[i].id);
     QVERIFY(shot.has_value());
-    QCOMPARE(shot->reading, asRecorded(told[i]));
+    QVERIFY(shot->reading == told[i]);
     QVERIFY(shot->player == game.ada);
     QVERIFY(!shot->tracks.empty());
   }
@@ -82,6 +85,44 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   QCOMPARE(measured["tracks"].size(), std::size_t{2});
   QCOMPARE(measured["tracks"][0]["t_s"].size(), std::size_t{22 * 60});
   QCOMPARE(measured["tracks"][0]["seen"].size(), std::size_t{22 * 60});
+}
+
+/// A cut into the foot-left corner that comes out thick: the record says where the line's error came from.
+void MeasureReadingsTest::whatBroughtAMissThereIsKeptWithTheShot() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const MeasuredTable measured = sample::table();
+  // The ghost ball for the corner lies at (0.454, 0.066); the aim is 0.2 degrees thick of it.
+  const Position balls{{kCueBall, {-0.3, -0.1}}, {BallName(3), {0.5, 0.1}}};
+  const double aim_rad = std::atan2(0.166, 0.754) + 0.2 * std::numbers::pi / 180.0;
+  SimulatedFilm source(measured, balls, {aim_rad, 1.8, 0.0, 0.0, 0.05});
+  std::vector<ShotReading> told;
+  MeasureObserver observer;
+  observer.shot = [&](const ReadShot& shot) { told.push_back(shot.reading); };
+  QVERIFY(measureReadings(source, measured, {&record, game.frame, game.ada}, {}, observer).has_value());
+  QCOMPARE(told.size(), std::size_t{1});
+  const auto shots = record.shots(game.frame);
+  QVERIFY(shots.has_value());
+  const auto kept = record.shot(shots->front().id);
+  QVERIFY(kept.has_value());
+  QVERIFY(kept->reading == told.front());
+  const auto& account = kept->reading.missAccount;
+  QVERIFY(account.has_value());
+  const double sum_rad = account->aim_rad.value + account->squirt_rad.value + account->swerve_rad.value +
+                         account->collisionThrow_rad.value + account->spinThrow_rad.value + account->speed_rad.value +
+                         account->remainder_rad.value;
+  QVERIFY(std::abs(sum_rad - account->total_rad.value) < 1e-9);
+  QVERIFY(std::abs(account->total_rad.value) > 0.02);
+  for (const Measured& part : {account->aim_rad, account->collisionThrow_rad, account->remainder_rad})
+    QVERIFY(part.standardUncertainty > 0.0);
+  // Read from the plain table: the aim is what was wrong, and on the side of the miss.
+  QVERIFY(account->aim_rad.value * account->total_rad.value > 0.0);
+  QVERIFY(exportRecord(record, {folder.file("out"), std::nullopt}).has_value());
+  const auto all = nlohmann::json::parse(*readTextFile(folder.file("out/record.json")));
+  const auto& json = all["sessions"][0]["frames"][0]["shots"][0]["miss_account"];
+  QVERIFY(std::abs(json["aim_deg"].get<double>() - account->aim_rad.value * 180.0 / std::numbers::pi) < 1e-5);
+  QVERIFY(json["aim_u_deg"].get<double>() > 0.0);
 }
 
 /// The cue ball meets nothing, twice: a foul each time, so the turns alternate.

@@ -55,7 +55,7 @@ const std::string kAwkward = "Ada \"the rail\"; fast, slow\nnext line";
 void fill(Record& record) {
   const auto game = sample::addGame(record);
   const RulingEntry ruling{Verdict::Ask, {"scratch", "wrong-ball-first"}, R"({"game": "eight-ball"})"};
-  const auto one = record.appendShot(game.frame, sample::shot(1), sample::tracks(1), game.ada, ruling).value();
+  const auto one = record.appendShot(game.frame, sample::explainedShot(1), sample::tracks(1), game.ada, ruling).value();
   const auto two = record.appendShot(game.frame, sample::shot(2), sample::tracks(2), game.ben).value();
   (void)record.addNote(one, kAwkward, "Cleo", 1'760'000'000'000).value();
   (void)record.addTag(one, "thin").has_value();
@@ -155,6 +155,10 @@ void ExportTest::theJsonHoldsEverything() {
   QVERIFY(shot["tags"] == json::array({"thin"}));
   QVERIFY(shot["ruling"] == json({{"game", "eight-ball"}}));
   QVERIFY(frame["shots"][1]["ruling"].is_null());
+  QCOMPARE(shot["miss_account"]["aim_deg"].get<double>(), -0.63025);  // -0.011 rad
+  QCOMPARE(shot["miss_account"]["remainder_u_deg"].get<double>(), 0.17189);
+  QCOMPARE(shot["target"]["miss_at_mouth_mm"].get<double>(), -3.1);
+  QVERIFY(shot["flags"] == json::array({"unsure-pocket"}));
   QCOMPARE(shot["tracks"].size(), std::size_t{2});
   QCOMPARE(shot["tracks"][0]["t_s"].size(), std::size_t{30});
   QVERIFY(shot["tracks"][0]["x_mm"][1] == -480.0);

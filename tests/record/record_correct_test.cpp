@@ -13,6 +13,7 @@ class RecordCorrectTest : public QObject {
   void init();
   void aCorrectedValueKeepsTheMeasuredOne();
   void aCorrectedTargetLosesWhatWasMeasuredAgainstTheOldOne();
+  void aCalledTargetTakesTheAccountOfTheMissWithIt();
   void withdrawingPutsEverythingBack();
   void onlyTheLatestCorrectionOfAFieldIsWithdrawn();
   void valuesThatAreNoneAreRefused();
@@ -61,6 +62,23 @@ void RecordCorrectTest::aCorrectedTargetLosesWhatWasMeasuredAgainstTheOldOne() {
   QVERIFY(shot.has_value());
   QVERIFY(shot->reading.target == (Target{BallName(12), PocketName::FootRight, {}, {}, {}}));
   QCOMPARE(shot->corrections.size(), std::size_t{4});
+}
+
+/// The account of a miss is an account of that target's line.
+void RecordCorrectTest::aCalledTargetTakesTheAccountOfTheMissWithIt() {
+  const auto shot = record_->appendShot(game_.frame, sample::explainedShot(2), {});
+  QVERIFY(shot.has_value());
+  QVERIFY(record_->shot(*shot)->reading == sample::explainedShot(2));
+  const auto correction = record_->correctShot(*shot, ShotField::TargetPocket, "side-left", "Cleo", 1);
+  QVERIFY(correction.has_value());
+  const ShotReading called = record_->shot(*shot)->reading;
+  QVERIFY(!called.missAccount.has_value());
+  QVERIFY(!called.target->missAtMouth_m.has_value());
+  // What does not hang on the target stays.
+  QVERIFY(called.events == sample::explainedShot(2).events);
+  QVERIFY(called.flags == sample::explainedShot(2).flags);
+  QVERIFY(record_->withdrawCorrection(*correction).has_value());
+  QVERIFY(record_->shot(*shot)->reading == sample::explainedShot(2));
 }
 
 void RecordCorrectTest::withdrawingPutsEverythingBack() {

@@ -31,6 +31,23 @@ ShotReading shot(int number) {
   return reading;
 }
 
+ShotReading explainedShot(int number) {
+  ShotReading reading = shot(number);
+  reading.target->lineErrorUncertainty_rad = 0.0015;
+  reading.target->missAtMouth_m = -0.0031;
+  reading.target->fullness = 0.66;
+  reading.target->rattled = true;
+  reading.missAccount = MissAccount{{-0.004, 0.0015}, {-0.011, 0.004}, {0.002, 0.001}, {-0.001, 0.0005},
+                                    {0.005, 0.002},   {0.001, 0.0007}, {0.0, 0.0002},  {1e-3 / 3.0, 0.003}};
+  reading.events[0].timeUncertainty_s = 0.0008;
+  for (ShotEvent& event : reading.events)
+    event.verdict = event.kind == EventKind::Pocket ? Verdict::Proposed : Verdict::Certain;
+  reading.delivery.whyNoHeight = NotShown::SlideNotSeen;
+  reading.delivery.whyNoElevation = NotShown::NoHopNoCurve;
+  reading.flags = {ShotFlag::UnsurePocket};
+  return reading;
+}
+
 std::vector<Track> tracks(int number, int samples) {
   Track cue{kCueBall, {}};
   Track object{BallName(3), {}};

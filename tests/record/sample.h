@@ -21,8 +21,10 @@ class Folder {
   QTemporaryDir folder_;
 };
 
-/// A shot with every kind of value in it; number makes them differ.
+/// A shot with every kind of plain value in it; number makes them differ.
 [[nodiscard]] ShotReading shot(int number);
+/// The same with what a reading says of itself: account of the line's error, sureness of events, reasons, flags.
+[[nodiscard]] ShotReading explainedShot(int number);
 /// Tracks of the cue ball and the 3 on the record's grid of 0.01 mm and 1 us, samples images long.
 [[nodiscard]] std::vector<Track> tracks(int number, int samples = 30);
 [[nodiscard]] Rig rig();
