@@ -11,6 +11,7 @@ add_library(ferrule_window STATIC
   picture/film_view.cpp
   picture/picture_view.cpp
   picture/plan_mapping.cpp
+  picture/plan_painter.cpp
   picture/plan_picture.cpp
   picture/plan_view.cpp
   picture/shot_painter.cpp
@@ -40,6 +41,8 @@ add_library(ferrule_window STATIC
   session/session_place.cpp
   session/session_words.cpp
   session/start_form.cpp
+  session/suggestion_panel.cpp
+  session/suggestion_searcher.cpp
   session/suggestion_service.cpp
   session/table_editor.cpp
   window/actions.cpp
@@ -53,6 +56,7 @@ add_library(ferrule_window STATIC
   window/place_list.cpp
   window/places.cpp
   window/tool_button.cpp
+  window/vertical_scroll.cpp
   window/window_call.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
@@ -68,8 +72,8 @@ target_sources(ferrule_window PRIVATE
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
-  session/start_form.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
-  window/place_list.h)
+  session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
+  window/place_list.h window/vertical_scroll.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.
 target_precompile_headers(ferrule_window PRIVATE <QtWidgets> <memory> <optional> <string> <vector>

@@ -2564,26 +2564,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, frame %2</source>
             <translation>%1, Spiel %2</translation>
         </message>
-        <message>
-            <source>For whom a shot is suggested</source>
-            <translation>Für wen ein Stoß vorgeschlagen wird</translation>
-        </message>
-        <message>
-            <source>for a beginner</source>
-            <translation>für einen Anfänger</translation>
-        </message>
-        <message>
-            <source>for a club player</source>
-            <translation>für einen Vereinsspieler</translation>
-        </message>
-        <message>
-            <source>for an expert</source>
-            <translation>für einen Könner</translation>
-        </message>
-        <message>
-            <source>Looking for a shot…</source>
-            <translation>Ein Stoß wird gesucht …</translation>
-        </message>
     </context>
     <context>
         <name>SessionWords</name>
@@ -2633,6 +2613,47 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <comment>ball to pocket, angle</comment>
             <translation>%1, Schnitt %2</translation>
         </message>
+        <message>
+            <source>%1  %2, %3</source>
+            <comment>rank, plan, speed</comment>
+            <translation>%1  %2, %3</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>plan, chance</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>easy</source>
+            <translation>leicht</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>mittel</translation>
+        </message>
+        <message>
+            <source>hard</source>
+            <translation>schwer</translation>
+        </message>
+        <message>
+            <source>very hard</source>
+            <translation>sehr schwer</translation>
+        </message>
+        <message>
+            <source>%1 for this player: the aim may be off by %2 to the left and %3 to the right.</source>
+            <translation>%1 für diesen Spieler: Das Zielen darf um %2 nach links und %3 nach rechts abweichen.</translation>
+        </message>
+        <message>
+            <source>The record holds no measured pot of this player; a club player stands in.</source>
+            <translation>Die Aufzeichnung enthält keinen gemessenen Lochversuch dieses Spielers; ein Vereinsspieler steht dafür.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Aim spread %1, from %n measured shot(s).</source>
+            <translation>
+                <numerusform>Streuung des Zielens %1, aus %n gemessenen Stoß.</numerusform>
+                <numerusform>Streuung des Zielens %1, aus %n gemessenen Stößen.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::StartForm</name>
@@ -2657,8 +2678,8 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>&amp;Disziplin</translation>
         </message>
         <message>
-            <source>One name, or two with a comma between; who breaks first comes first</source>
-            <translation>Ein Name oder zwei mit Komma dazwischen; wer zuerst anstößt, steht vorn</translation>
+            <source>One or two names with a comma; who breaks comes first</source>
+            <translation>Ein oder zwei Namen mit Komma; wer anstößt, zuerst</translation>
         </message>
         <message>
             <source>&amp;Players</source>
@@ -2946,6 +2967,70 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1; %2.</source>
             <comment>what the choice cost; what the delivery cost</comment>
             <translation>%1; %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SuggestionPanel</name>
+        <message>
+            <source>For whom a shot is suggested</source>
+            <translation>Für wen ein Stoß vorgeschlagen wird</translation>
+        </message>
+        <message>
+            <source>for a beginner</source>
+            <translation>für Anfänger</translation>
+        </message>
+        <message>
+            <source>for a club player</source>
+            <translation>für Vereinsspieler</translation>
+        </message>
+        <message>
+            <source>for an expert</source>
+            <translation>für Könner</translation>
+        </message>
+        <message>
+            <source>Suggested shots, best first</source>
+            <translation>Vorgeschlagene Stöße, der beste zuerst</translation>
+        </message>
+        <message>
+            <source>What if the cue ball left at this speed</source>
+            <translation>Was wäre, wenn die Weiße mit diesem Tempo losliefe</translation>
+        </message>
+        <message>
+            <source>What if the tip struck so far right of centre, in ball radii</source>
+            <translation>Was wäre, wenn das Leder so weit rechts der Mitte träfe, in Kugelradien</translation>
+        </message>
+        <message>
+            <source>What if the tip struck so far above centre, in ball radii</source>
+            <translation>Was wäre, wenn das Leder so weit über der Mitte träfe, in Kugelradien</translation>
+        </message>
+        <message>
+            <source>What if: speed</source>
+            <translation>Was wäre: Tempo</translation>
+        </message>
+        <message>
+            <source>side</source>
+            <translation>Seite</translation>
+        </message>
+        <message>
+            <source>height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>for the player at the table</source>
+            <translation>für den Spieler am Tisch</translation>
+        </message>
+        <message>
+            <source>for %1</source>
+            <comment>a player</comment>
+            <translation>für %1</translation>
+        </message>
+        <message>
+            <source>Looking for a shot…</source>
+            <translation>Suche nach einem Stoß …</translation>
+        </message>
+        <message>
+            <source>With this speed and tip point no aim pots the ball.</source>
+            <translation>Mit diesem Tempo und Treffpunkt locht kein Zielen die Kugel.</translation>
         </message>
     </context>
 </TS>

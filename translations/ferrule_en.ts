@@ -13,6 +13,16 @@
         </message>
     </context>
     <context>
+        <name>SessionWords</name>
+        <message numerus="yes">
+            <source>Aim spread %1, from %n measured shot(s).</source>
+            <translation>
+                <numerusform>Aim spread %1, from %n measured shot.</numerusform>
+                <numerusform>Aim spread %1, from %n measured shots.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ReportWords</name>
         <message numerus="yes">
             <source>%Ln shot(s)</source>

@@ -19,6 +19,14 @@ HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
   connect(&service_, &HandService::failed, this, &HandDesk::failed);
   connect(&searcher_, &SuggestionService::answered, this, [this](std::shared_ptr<const SuggestionAnswer> answer) {
     suggestion_ = std::move(answer);
+    // Whoever looks at another plan keeps it until the list is final.
+    if (!shownPlan_ || suggestion_->final || shownPlan_->ranked.rank == 1)
+      shownPlan_ = std::make_shared<const PlayedPlan>(suggestion_->first);
+    emit changed();
+  });
+  connect(&searcher_, &SuggestionService::played, this, [this](std::shared_ptr<const PlayedPlan> plan) {
+    triedInVain_ = plan == nullptr;
+    if (plan) shownPlan_ = std::move(plan);
     emit changed();
   });
   connect(&searcher_, &SuggestionService::failed, this, &HandDesk::failed);
@@ -72,15 +80,40 @@ void HandDesk::edited() {
 void HandDesk::think() {
   searcher_.stop();
   suggestion_.reset();
+  shownPlan_.reset();
+  triedInVain_ = false;
   if (!suggests_ || hand_ == nullptr) return;
   const std::optional<FrameLog>& frame = hand_->session.referee();
   if (!frame || frame->state().phase == Phase::Over) return;
   const MeasuredTable& table = hand_->session.terms().table;
   const Position& balls = hand_->session.state().balls;
-  searcher_.ask({table, parametersFor(table.balls), situationFrom(frame->state(), balls, table.table), level_});
+  ForWhom whom;
+  if (level_) {
+    whom.level = *level_;
+  } else {
+    whom.player = shooter();
+    whom.record = recordPath_.toStdString();
+  }
+  searcher_.ask({table, parametersFor(table.balls), situationFrom(frame->state(), balls, table.table), whom});
 }
 
-void HandDesk::showSuggestion(bool shown, PlayerLevel level) {
+std::string HandDesk::shooter() const {
+  if (hand_ == nullptr || !hand_->session.referee()) return {};
+  const auto& players = hand_->session.terms().players;
+  const std::size_t seat = indexOf(hand_->session.referee()->state().atTable);
+  return seat < players.size() ? players[seat] : std::string();
+}
+
+void HandDesk::showPlan(std::size_t plan) {
+  if (!suggestion_ || plan >= suggestion_->suggestion.plans.size()) return;
+  searcher_.show(suggestion_->suggestion.plans[plan]);
+}
+
+void HandDesk::tryStrike(const StrikeWish& wish) {
+  if (shownPlan_) searcher_.tryOut(shownPlan_->ranked.plan, wish);
+}
+
+void HandDesk::showSuggestion(bool shown, std::optional<PlayerLevel> level) {
   suggests_ = shown;
   level_ = level;
   think();

@@ -34,9 +34,14 @@ class HandDesk : public QObject {
   void rack();
   void choose(std::optional<BallName> ball);
   void aimAt(PocketName pocket);
-  /// False where the shot lacks something: a pot needs its ball and pocket.
   /// Shows what would be suggested here, or hides it. A suggestion that was shown is kept with the shot.
-  void showSuggestion(bool shown, PlayerLevel level);
+  /// level: of the player at the table; nothing: as the record knows that player.
+  void showSuggestion(bool shown, std::optional<PlayerLevel> level);
+  /// Draws another plan of the list, from 0.
+  void showPlan(std::size_t plan);
+  /// What the shown plan would come to with another speed and tip point.
+  void tryStrike(const StrikeWish& wish);
+  /// False where the shot lacks something: a pot needs its ball and pocket.
   bool log(Outcome outcome, std::optional<MissSide> missSide = {}, std::optional<FoulKind> foul = {});
   void undo();
   void redo();
@@ -50,9 +55,15 @@ class HandDesk : public QObject {
   /// The object ball that is played for, and its pocket.
   [[nodiscard]] std::optional<BallName> target() const;
   [[nodiscard]] std::optional<PocketName> pocket() const { return pocket_; }
+  /// The name of who is at the table; empty where nobody knows.
+  [[nodiscard]] std::string shooter() const;
   [[nodiscard]] bool suggests() const { return suggests_; }
   /// Null until something was found.
   [[nodiscard]] const SuggestionAnswer* suggestion() const { return suggestion_.get(); }
+  /// The plan that is drawn: the first, another one of the list or one that a person tries. Null until one was found.
+  [[nodiscard]] const PlayedPlan* shownPlan() const { return shownPlan_.get(); }
+  /// The last strike that was tried pots nothing however it is aimed.
+  [[nodiscard]] bool triedInVain() const { return triedInVain_; }
   /// Names of the game that are not on the table.
   [[nodiscard]] std::vector<BallName> ballsOff() const;
 
@@ -74,8 +85,10 @@ class HandDesk : public QObject {
   std::optional<PocketName> pocket_;
   SuggestionService searcher_;
   std::shared_ptr<const SuggestionAnswer> suggestion_;
+  std::shared_ptr<const PlayedPlan> shownPlan_;
+  bool triedInVain_ = false;
   bool suggests_ = false;
-  PlayerLevel level_ = PlayerLevel::Club;
+  std::optional<PlayerLevel> level_;
 };
 
 }  // namespace ferrule

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/session_place.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -16,11 +15,13 @@
 #include "app/session/ball_tray.h"
 #include "app/session/session_words.h"
 #include "app/session/start_form.h"
+#include "app/session/suggestion_panel.h"
 #include "app/session/table_editor.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/vertical_scroll.h"
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
@@ -149,24 +150,12 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
     edits->addWidget(button);
   }
 
-  suggestion_ = wordsLabel("suggestion");
-  level_ = new QComboBox;
-  level_->setObjectName(QStringLiteral("suggestionLevel"));
-  level_->setAccessibleName(tr("For whom a shot is suggested"));
-  level_->addItem(tr("for a beginner"), static_cast<int>(PlayerLevel::Beginner));
-  level_->addItem(tr("for a club player"), static_cast<int>(PlayerLevel::Club));
-  level_->addItem(tr("for an expert"), static_cast<int>(PlayerLevel::Expert));
-  level_->setCurrentIndex(1);
-  connect(level_, &QComboBox::currentIndexChanged, this, [this] {
-    if (desk_.suggests()) desk_.showSuggestion(true, chosenLevel());
+  suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
+  connect(suggestion_, &SuggestionPanel::levelChosen, this, [this] {
+    if (desk_.suggests()) desk_.showSuggestion(true, suggestion_->level());
   });
-  auto* asking = new QHBoxLayout;
-  asking->setSpacing(4);
-  QToolButton* ask = toolButton(actions.at(ActionId::ShowSuggestion));
-  ask->setToolButtonStyle(Qt::ToolButtonTextOnly);
-  asking->addWidget(ask);
-  asking->addWidget(level_);
-  asking->addStretch(1);
+  connect(suggestion_, &SuggestionPanel::planChosen, &desk_, &HandDesk::showPlan);
+  connect(suggestion_, &SuggestionPanel::strikeWished, &desk_, &HandDesk::tryStrike);
 
   auto* panel = new QWidget;
   panel->setObjectName(QStringLiteral("sessionPanel"));
@@ -177,11 +166,12 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   column->addWidget(aim_);
   column->addWidget(pad_);
   column->addLayout(edits);
-  column->addLayout(asking);
   column->addWidget(suggestion_);
   column->addWidget(ruling_);
   column->addWidget(shots_, 1);
-  return panel;
+  auto* scrolled = new VerticalScroll(panel);
+  scrolled->setObjectName(QStringLiteral("sessionScroll"));
+  return scrolled;
 }
 
 bool SessionPlace::act(ActionId action) {
@@ -217,7 +207,7 @@ bool SessionPlace::act(ActionId action) {
       log(Outcome::Break);
       return true;
     case ActionId::ShowSuggestion:
-      desk_.showSuggestion(!desk_.suggests(), chosenLevel());
+      desk_.showSuggestion(!desk_.suggests(), suggestion_->level());
       return true;
     case ActionId::RackBalls:
       desk_.rack();
@@ -240,10 +230,6 @@ bool SessionPlace::act(ActionId action) {
     default:
       return false;
   }
-}
-
-PlayerLevel SessionPlace::chosenLevel() const {
-  return static_cast<PlayerLevel>(level_->currentData().toInt());
 }
 
 void SessionPlace::log(Outcome outcome, std::optional<MissSide> missSide) {
@@ -276,11 +262,9 @@ void SessionPlace::refresh() {
   table_->setTable(terms.table);
   table_->setBalls(session.state().balls);
   table_->setAim(desk_.chosen(), desk_.pocket());
-  table_->setSuggestion(desk_.suggestion());
-  suggestion_->setText(desk_.suggestion() != nullptr ? suggestionWords(*desk_.suggestion(), numbers_)
-                       : desk_.suggests()            ? tr("Looking for a shot…")
-                                                     : QString());
-  suggestion_->setVisible(desk_.suggests());
+  table_->setPlan(desk_.shownPlan());
+  suggestion_->setShooter(QString::fromStdString(desk_.shooter()));
+  suggestion_->show(desk_.suggests(), desk_.suggestion(), desk_.shownPlan(), desk_.triedInVain(), numbers_);
   tray_->setBalls(terms.table.balls, desk_.ballsOff());
   turn_->setText(turnWords(session));
   aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));

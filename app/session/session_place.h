@@ -4,7 +4,6 @@
 #include "app/session/hand_desk.h"
 #include "app/window/place.h"
 
-class QComboBox;
 class QLabel;
 class QListWidget;
 class QSplitter;
@@ -15,6 +14,7 @@ namespace ferrule {
 class BallTray;
 class MessageBar;
 class StartForm;
+class SuggestionPanel;
 class TableEditor;
 
 /// Session, by hand: the table in the middle, who plays and what happened on the right.
@@ -38,7 +38,6 @@ class SessionPlace : public Place {
   QWidget* makeTable();
   QWidget* makePanel(const ActionSet& actions);
   void refresh();
-  [[nodiscard]] PlayerLevel chosenLevel() const;
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
   void tell(const QString& sentence);
@@ -55,8 +54,7 @@ class SessionPlace : public Place {
   QLabel* turn_;
   QLabel* aim_;
   QLabel* ruling_;
-  QLabel* suggestion_;
-  QComboBox* level_;
+  SuggestionPanel* suggestion_;
   QListWidget* shots_;
   QWidget* pad_;
   MessageBar* message_;

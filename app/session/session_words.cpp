@@ -66,16 +66,43 @@ QString loggedWords(const HandSession& session, std::size_t shot) {
   return QStringLiteral("%1  %2: %3").arg(reading.number).arg(seatNamesOf(session.terms()).of(*seat), what);
 }
 
-QString suggestionWords(const SuggestionAnswer& answer, const Numbers& numbers) {
-  constexpr std::size_t kTold = 3;
+QString planRowWords(const RankedPlan& plan, const Numbers& numbers) {
+  const QString speed = numbers.speed(plan.plan.strike.speed_mps);
+  const QString what =
+      SessionWords::tr("%1  %2, %3", "rank, plan, speed").arg(QString::number(plan.rank), planWords(plan.plan), speed);
+  if (!plan.plan.pocket) return what;
+  return SessionWords::tr("%1, %2 %", "plan, chance").arg(what, numbers.fixed(100.0 * plan.chances.pot, 0));
+}
+
+QString difficultyWords(double potChance) {
+  if (potChance >= 0.9) return SessionWords::tr("easy");
+  if (potChance >= 0.7) return SessionWords::tr("fair");
+  if (potChance >= 0.4) return SessionWords::tr("hard");
+  return SessionWords::tr("very hard");
+}
+
+QString shownPlanWords(const SuggestionAnswer& answer, const PlayedPlan& shown, const Numbers& numbers) {
   QStringList lines;
-  for (std::size_t i = 0; i < std::min(kTold, answer.suggestion.plans.size()); ++i) {
-    const RankedPlan& plan = answer.suggestion.plans[i];
-    lines << QStringLiteral("%1  %2, %3: %4")
-                 .arg(QString::number(plan.rank), planWords(plan.plan), numbers.speed(plan.plan.strike.speed_mps),
-                      planSentence(answer.suggestion, i));
+  const Chances& chances = shown.ranked.chances;
+  if (shown.ranked.rank > 0) {
+    lines << planSentence(answer.suggestion, static_cast<std::size_t>(shown.ranked.rank - 1));
+  } else {
+    // Against the first of the list, as one that came second.
+    Suggestion pair{{answer.suggestion.plans.front(), shown.ranked}, 0, SearchEnd::Settled};
+    lines << planSentence(pair, 1);
   }
-  return lines.join(QStringLiteral("\n\n"));
+  if (shown.margin) {
+    lines << SessionWords::tr("%1 for this player: the aim may be off by %2 to the left and %3 to the right.")
+                 .arg(atStart(difficultyWords(chances.pot)), numbers.degrees(shown.margin->left_rad, 2),
+                      numbers.degrees(shown.margin->right_rad, 2));
+  }
+  if (answer.estimate && answer.estimate->aims == 0) {
+    lines << SessionWords::tr("The record holds no measured pot of this player; a club player stands in.");
+  } else if (answer.estimate) {
+    lines << SessionWords::tr("Aim spread %1, from %n measured shot(s).", nullptr, answer.estimate->aims)
+                 .arg(numbers.degrees(answer.scatter.aim_rad, 2));
+  }
+  return lines.join(QLatin1Char(' '));
 }
 
 QString lastRulingWords(const HandSession& session) {

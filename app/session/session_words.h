@@ -22,7 +22,11 @@ namespace ferrule {
 /// What the referee says of the last shot; empty before the first one, and without a game.
 [[nodiscard]] QString lastRulingWords(const HandSession& session);
 
-/// The three best plans, one sentence each.
-[[nodiscard]] QString suggestionWords(const SuggestionAnswer& answer, const Numbers& numbers);
+/// One row of the list of plans: "2  3 to foot-left, 1.6 m/s, 64 %".
+[[nodiscard]] QString planRowWords(const RankedPlan& plan, const Numbers& numbers);
+/// How hard a pot is for a player with such a chance: easy from nine in ten, fair from seven, hard from four.
+[[nodiscard]] QString difficultyWords(double potChance);
+/// The plan that is drawn: why it stands where it stands, how hard it is, and for whom.
+[[nodiscard]] QString shownPlanWords(const SuggestionAnswer& answer, const PlayedPlan& shown, const Numbers& numbers);
 
 }  // namespace ferrule

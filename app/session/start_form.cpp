@@ -52,7 +52,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("&Game"), game_);
   players_ = new QLineEdit;
   players_->setObjectName(QStringLiteral("sessionPlayers"));
-  players_->setPlaceholderText(tr("One name, or two with a comma between; who breaks first comes first"));
+  players_->setPlaceholderText(tr("One or two names with a comma; who breaks comes first"));
   form->addRow(tr("&Players"), players_);
   table_ = new QComboBox;
   table_->setObjectName(QStringLiteral("sessionTable"));
@@ -67,6 +67,11 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   kind_->addItem(tr("Match"), static_cast<int>(SessionKind::Match));
   kind_->addItem(tr("Lesson"), static_cast<int>(SessionKind::Lesson));
   form->addRow(tr("&For"), kind_);
+  // A label's size is rounded down from its text's, which cuts the last letter.
+  for (QWidget* field : std::initializer_list<QWidget*>{name_, game_, players_, table_, kind_}) {
+    QWidget* label = form->labelForField(field);
+    label->setMinimumWidth(label->sizeHint().width() + 2);
+  }
   recordWords_ = new QuietLabel;
   recordWords_->setObjectName(QStringLiteral("sessionRecord"));
   recordWords_->setWordWrap(true);

@@ -4,29 +4,49 @@
 #include <QObject>
 #include <QThread>
 #include <memory>
+#include <optional>
 #include <stop_token>
+#include <string>
 
-#include "core/planner/planner.h"
+#include "core/planner/scatter_estimate.h"
+#include "core/planner/what_if.h"
 #include "core/table/measured_table.h"
 
 namespace ferrule {
 
 class SuggestionSearcher;
 
+/// For whom a shot is looked for.
+struct ForWhom {
+  PlayerLevel level = PlayerLevel::Club;  ///< of a player of whom the record knows nothing
+  std::string player;                     ///< whose own scatter the record tells; empty: the level alone
+  std::string record;                     ///< path
+
+  bool operator==(const ForWhom&) const = default;
+};
+
 /// A position to be thought about.
 struct SuggestionQuestion {
   MeasuredTable table;
   PhysicsParameters parameters;
   Situation situation;
-  PlayerLevel level = PlayerLevel::Club;
+  ForWhom whom;
 };
 
-/// What was found so far, with the ways that the balls take when the first plan comes out as asked.
+/// A plan to be drawn: with the ways that the balls take when it comes out as asked.
+struct PlayedPlan {
+  RankedPlan ranked;  ///< rank 0 for one that a person wanted to try
+  Position placed;    ///< before the shot; a cue ball in hand where the plan puts it
+  std::vector<std::pair<BallName, std::vector<TablePoint>>> ways;
+  std::optional<AimMargin> margin;  ///< of a pot
+};
+
+/// What was found so far.
 struct SuggestionAnswer {
   Suggestion suggestion;
   Scatter scatter;
-  Position placed;  ///< with a cue ball in hand where the first plan puts it
-  std::vector<std::pair<BallName, std::vector<TablePoint>>> ways;
+  std::optional<ScatterEstimate> estimate;  ///< of the player that was asked about
+  PlayedPlan first;
   bool final = false;  ///< the search is over
 };
 
@@ -39,14 +59,23 @@ class SuggestionService : public QObject {
   ~SuggestionService() override;
 
   void ask(const SuggestionQuestion& question);
+  /// Plays one of the plans found for the last question.
+  void show(const RankedPlan& plan);
+  /// Plays such a plan with another strike.
+  void tryOut(const Plan& plan, const StrikeWish& wish);
   /// Nothing is answered any more until the next question.
   void stop();
 
  signals:
   void answered(std::shared_ptr<const ferrule::SuggestionAnswer> answer);
+  /// Null where no aim makes the wished strike pot the ball.
+  void played(std::shared_ptr<const ferrule::PlayedPlan> plan);
   void failed(const ferrule::Error& error);
 
  private:
+  template <class Work>
+  void onThread(Work work);
+
   QThread thread_;
   SuggestionSearcher* searcher_;
   std::stop_source stop_;

@@ -5,11 +5,9 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QtMath>
-#include <cmath>
 
 #include "app/picture/ball_painter.h"
-#include "app/picture/coverage.h"
+#include "app/picture/plan_painter.h"
 #include "core/table/ghost_ball.h"
 
 namespace ferrule {
@@ -46,8 +44,8 @@ void TableEditor::setAim(std::optional<BallName> ball, std::optional<PocketName>
   update();
 }
 
-void TableEditor::setSuggestion(const SuggestionAnswer* answer) {
-  suggestion_ = answer != nullptr ? std::optional(*answer) : std::nullopt;
+void TableEditor::setPlan(const PlayedPlan* plan) {
+  plan_ = plan != nullptr ? std::optional(*plan) : std::nullopt;
   update();
 }
 
@@ -194,41 +192,12 @@ void TableEditor::paintAim(QPainter& painter) const {
   painter.drawEllipse(ghost, radius_m * mapping().scale(), radius_m * mapping().scale());
 }
 
-void TableEditor::paintSuggestion(QPainter& painter) const {
-  if (!suggestion_ || suggestion_->suggestion.plans.empty()) return;
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setBrush(Qt::NoBrush);
-  for (const auto& [ball, way] : suggestion_->ways) {
-    QPolygonF line;
-    for (const TablePoint place : way)
-      line << mapping().screenFromTable(place);
-    painter.setPen(QPen(inks().casing, 3.6));
-    painter.drawPolyline(line);
-    painter.setPen(QPen(inks().suggested, 1.8, Qt::DashLine));
-    painter.drawPolyline(line);
-  }
-  // 95 % of the leaves, hatched.
-  const Leave& leave = suggestion_->suggestion.plans.front().chances.leave;
-  painter.save();
-  // A normal distribution knows no cushions; no ball rests beyond them.
-  const Table& table = measured().table;
-  painter.setClipRect(QRectF(mapping().screenFromTable({-table.length_m / 2.0, -table.width_m / 2.0}),
-                             mapping().screenFromTable({table.length_m / 2.0, table.width_m / 2.0}))
-                          .normalized());
-  painter.translate(mapping().screenFromTable(leave.mean));
-  const QPointF along = mapping().screenFromTable(
-                            leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
-                        mapping().screenFromTable(leave.mean);
-  painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
-  painter.setPen(QPen(inks().suggested, 1.4, Qt::DashLine));
-  painter.setBrush(QBrush(inks().suggested, Qt::BDiagPattern));
-  painter.setOpacity(0.6);
-  painter.drawEllipse(QPointF(), kEllipse95 * leave.along_m * mapping().scale(),
-                      kEllipse95 * leave.across_m * mapping().scale());
-  painter.restore();
-  if (suggestion_->suggestion.plans.front().plan.cueBall) {
-    paintBall(painter, measured().balls, kCueBall,
-              mapping().screenFromTable(*suggestion_->suggestion.plans.front().plan.cueBall),
+void TableEditor::paintPlan(QPainter& painter) const {
+  if (!plan_) return;
+  paintPlannedWays(painter, plan_->ways, mapping(), inks());
+  paintLeave(painter, plan_->ranked.chances.leave, measured().table, mapping(), inks());
+  if (const auto& place = plan_->ranked.plan.cueBall) {
+    paintBall(painter, measured().balls, kCueBall, mapping().screenFromTable(*place),
               measured().balls.radius_m() * mapping().scale(), {false, false}, inks());
   }
 }
@@ -236,7 +205,7 @@ void TableEditor::paintSuggestion(QPainter& painter) const {
 void TableEditor::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintEmptyTable(painter);
-  paintSuggestion(painter);
+  paintPlan(painter);
   paintAim(painter);
   const double radius_px = measured().balls.radius_m() * mapping().scale();
   for (const BallAt& ball : balls_) {

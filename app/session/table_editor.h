@@ -19,8 +19,8 @@ class TableEditor : public PlanPicture {
   /// The chosen ball, and the pocket that it is played for.
   void setAim(std::optional<BallName> ball, std::optional<PocketName> pocket);
 
-  /// What is suggested, drawn dashed with its leave; null for nothing.
-  void setSuggestion(const SuggestionAnswer* answer);
+  /// A plan, drawn dashed with its leave; null for nothing.
+  void setPlan(const PlayedPlan* plan);
 
  signals:
   /// Let go near a place, m; reach_m: how far it may be drawn from there.
@@ -50,13 +50,13 @@ class TableEditor : public PlanPicture {
   [[nodiscard]] std::optional<PocketName> pocketUnder(const QPointF& place) const;
   void chooseNext(int step);
   void paintAim(QPainter& painter) const;
-  void paintSuggestion(QPainter& painter) const;
+  void paintPlan(QPainter& painter) const;
 
   Position balls_;
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
   std::optional<Drag> drag_;
-  std::optional<SuggestionAnswer> suggestion_;
+  std::optional<PlayedPlan> plan_;
 };
 
 }  // namespace ferrule

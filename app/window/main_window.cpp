@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
 
@@ -79,7 +80,7 @@ void MainWindow::makeMenus() {
 
 void MainWindow::start(const QString& record) {
   QSettings settings;
-  resize(kFirstSize);
+  resize(kFirstSize.boundedTo(screen()->availableSize()));
   restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
   list_->setNarrow(settings.value(QStringLiteral("window/narrow")).toBool());
   setSpeedUnit(speedUnitFromSetting(settings.value(QStringLiteral("window/speedUnit")).toString()));

@@ -99,6 +99,10 @@ QString Numbers::speedUnitName() const {
   return NumberWords::tr("m/s");
 }
 
+double Numbers::mpsPerUnit() const {
+  return 1.0 / speedFactor(speedUnit_);
+}
+
 QString Numbers::speed(double speed_mps) const {
   return fixed(speed_mps * speedFactor(speedUnit_), speedUnit_ == SpeedUnit::MetresPerSecond ? 2 : 1) + kNarrowSpace +
          speedUnitName();

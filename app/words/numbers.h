@@ -39,6 +39,8 @@ class Numbers {
   [[nodiscard]] QString degrees(double angle_rad, int decimals = 1) const;
   [[nodiscard]] QString speed(double speed_mps) const;
   [[nodiscard]] QString speedUnitName() const;
+  /// One of the shown unit, m/s: for editors.
+  [[nodiscard]] double mpsPerUnit() const;
 
   [[nodiscard]] ShownValue degrees(const Measured& angle_rad, bool sign = false) const;
   [[nodiscard]] ShownValue speed(const Measured& speed_mps) const;

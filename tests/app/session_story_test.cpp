@@ -35,6 +35,7 @@ class SessionStoryTest : public QObject {
   void anEndedSessionStandsInTheRecord();
   void aTableFileThatIsMissingIsOneSentence();
   void aSuggestionIsShownWhenAskedForAndKeptWithItsShot();
+  void anotherPlanAndAnotherStrikeCanBeLookedAt();
 
  private:
   void open();
@@ -239,12 +240,45 @@ void SessionStoryTest::aSuggestionIsShownWhenAskedForAndKeptWithItsShot() {
   press(ActionId::ShowSuggestion);
   QVERIFY(find<QLabel>("suggestion")->isVisible());
   QTRY_VERIFY_WITH_TIMEOUT(place_->desk().suggestion() != nullptr, 30000);
-  QVERIFY(find<QLabel>("suggestion")->text().startsWith("1  "));
+  QTRY_VERIFY(find<QListWidget>("suggestedPlans")->count() > 0);
+  QVERIFY(find<QListWidget>("suggestedPlans")->item(0)->text().startsWith("1  "));
+  QVERIFY(place_->desk().shownPlan() != nullptr);
   press(ActionId::LogSafety);
   // Hidden again, and remembered.
   QVERIFY(!find<QLabel>("suggestion")->isVisible());
   QVERIFY(!state().shots.back().suggestion.empty());
   QVERIFY(state().shots.front().suggestion.empty());
+}
+
+void SessionStoryTest::anotherPlanAndAnotherStrikeCanBeLookedAt() {
+  begin();
+  press(ActionId::LogBreak);
+  HandDesk& desk = place_->desk();
+  desk.put(BallName(1), {0.9, -0.35}, 0.0);
+  press(ActionId::ShowSuggestion);
+  QTRY_VERIFY_WITH_TIMEOUT(desk.suggestion() != nullptr && desk.suggestion()->final, 30000);
+  auto* plans = find<QListWidget>("suggestedPlans");
+  QVERIFY(plans->count() > 1);
+  plans->setCurrentRow(1);
+  QTRY_COMPARE(desk.shownPlan()->ranked.rank, 2);
+  QVERIFY(!desk.shownPlan()->ways.empty());
+  // A little faster: the same plan, played anew.
+  const PlayedPlan before = *desk.shownPlan();
+  auto* speed = find<QDoubleSpinBox>("wishedSpeed");
+  speed->setValue(speed->value() + 0.3);
+  QTRY_VERIFY_WITH_TIMEOUT(desk.shownPlan()->ranked.rank == 0 || desk.triedInVain(), 10000);
+  if (!desk.triedInVain()) {
+    QCOMPARE(desk.shownPlan()->ranked.plan.ball, before.ranked.plan.ball);
+    QVERIFY(desk.shownPlan()->ranked.plan.strike.speed_mps > before.ranked.plan.strike.speed_mps);
+  }
+  // For the player at the table, as the record knows them, until another level is chosen.
+  QVERIFY(desk.suggestion()->estimate.has_value());
+  auto* level = find<QComboBox>("suggestionLevel");
+  level->setCurrentIndex(3);
+  emit level->activated(3);
+  QTRY_VERIFY_WITH_TIMEOUT(desk.suggestion() != nullptr && desk.suggestion()->final, 30000);
+  QVERIFY(!desk.suggestion()->estimate.has_value());
+  QCOMPARE(desk.suggestion()->scatter, scatterOf(PlayerLevel::Expert));
 }
 
 FERRULE_TEST(SessionStoryTest)

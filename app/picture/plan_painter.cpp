@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/picture/plan_painter.h"
+
+#include <QtMath>
+#include <cmath>
+
+#include "app/picture/coverage.h"
+
+namespace ferrule {
+
+void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapping& mapping, const Inks& inks) {
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  for (const auto& [ball, way] : ways) {
+    QPolygonF line;
+    for (const TablePoint place : way)
+      line << mapping.screenFromTable(place);
+    painter.setPen(QPen(inks.casing, 3.6));
+    painter.drawPolyline(line);
+    painter.setPen(QPen(inks.suggested, 1.8, Qt::DashLine));
+    painter.drawPolyline(line);
+  }
+}
+
+void paintLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
+                const Inks& inks) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  // A normal distribution knows no cushions; no ball rests beyond them.
+  painter.setClipRect(QRectF(mapping.screenFromTable({-table.length_m / 2.0, -table.width_m / 2.0}),
+                             mapping.screenFromTable({table.length_m / 2.0, table.width_m / 2.0}))
+                          .normalized());
+  const QPointF middle = mapping.screenFromTable(leave.mean);
+  painter.translate(middle);
+  const QPointF along =
+      mapping.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
+      middle;
+  painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
+  painter.setPen(QPen(inks.suggested, 1.4, Qt::DashLine));
+  painter.setBrush(QBrush(inks.suggested, Qt::BDiagPattern));
+  painter.setOpacity(0.6);
+  painter.drawEllipse(QPointF(), kEllipse95 * leave.along_m * mapping.scale(),
+                      kEllipse95 * leave.across_m * mapping.scale());
+  painter.restore();
+}
+
+}  // namespace ferrule

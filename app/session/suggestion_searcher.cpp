@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/suggestion_searcher.h"
+
+#include "core/measure/player_scatter.h"
+#include "core/planner/candidate.h"
+
+namespace ferrule {
+
+namespace {
+
+/// Settled within this; the first list comes far earlier.
+constexpr double kMost_s = 1.5;
+/// One point of a drawn way for every so much of it, m.
+constexpr double kWayStep_m = 0.01;
+
+std::vector<TablePoint> wayOf(const BallPath& path, double duration_s) {
+  std::vector<TablePoint> way;
+  for (double time_s = 0.0; time_s <= duration_s; time_s += 0.01) {
+    if (path.motionAt(time_s).kind == MotionKind::Gone) break;
+    const TablePoint place = planOf(path.stateAt(time_s).position);
+    if (way.empty() || distance(way.back(), place) >= kWayStep_m) way.push_back(place);
+  }
+  return way;
+}
+
+}  // namespace
+
+Result<void> SuggestionSearcher::prepare(const SuggestionQuestion& question) {
+  if (planner_ && question_ && question_->table == question.table && question_->parameters == question.parameters)
+    return {};
+  auto planner = Planner::create(question.table.table, question.parameters);
+  if (!planner) return tl::make_unexpected(planner.error());
+  planner_.emplace(std::move(*planner));
+  return {};
+}
+
+Result<std::optional<ScatterEstimate>> SuggestionSearcher::estimateFor(const ForWhom& whom) {
+  if (whom.player.empty()) return std::optional<ScatterEstimate>();
+  auto record = Record::open(whom.record, {.mode = RecordMode::ReadOnly});
+  if (!record) return tl::make_unexpected(record.error());
+  const auto estimate = playerScatter(*record, whom.player, scatterOf(whom.level), planner_->simulator().parameters());
+  // Who has just been entered is not in the record yet.
+  if (!estimate && estimate.error().code == ErrorCode::NotFound) {
+    ScatterEstimate unknown;
+    unknown.player = scatterOf(whom.level);
+    return std::optional(unknown);
+  }
+  if (!estimate) return tl::make_unexpected(estimate.error());
+  return std::optional(*estimate);
+}
+
+PlayedPlan SuggestionSearcher::playedOut(const RankedPlan& ranked) const {
+  PlayedPlan played{ranked, question_->situation.balls, {}, {}};
+  const Plan& plan = ranked.plan;
+  if (plan.cueBall) played.placed = withCueBallAt(question_->situation, *plan.cueBall).balls;
+  if (const auto simulated = planner_->simulator().shoot(played.placed, plan.strike)) {
+    for (const BallPath& path : simulated->paths) {
+      auto way = wayOf(path, simulated->duration_s);
+      if (way.size() > 1) played.ways.emplace_back(path.ball, std::move(way));
+    }
+  }
+  played.margin = aimMargin(*planner_, question_->situation, plan);
+  return played;
+}
+
+void SuggestionSearcher::search(const SuggestionQuestion& question, int number, const std::stop_token& stop) {
+  if (stop.stop_requested()) return;
+  if (const auto ready = prepare(question); !ready) {
+    emit failed(ready.error(), number);
+    return;
+  }
+  const auto estimate = estimateFor(question.whom);
+  if (!estimate) {
+    emit failed(estimate.error(), number);
+    return;
+  }
+  question_ = question;
+  scatter_ = *estimate ? (*estimate)->player : scatterOf(question.whom.level);
+  const auto tell = [&](const Suggestion& suggestion, bool final) {
+    if (suggestion.plans.empty()) return;
+    emit answered(std::make_shared<const SuggestionAnswer>(
+                      SuggestionAnswer{suggestion, scatter_, *estimate, playedOut(suggestion.plans.front()), final}),
+                  number);
+  };
+  SearchBudget budget;
+  budget.most_s = kMost_s;
+  budget.stop = stop;
+  const auto found = planner_->suggest(question.situation, {scatter_, scatter_}, budget,
+                                       [&](const Suggestion& better) { tell(better, false); });
+  if (stop.stop_requested()) return;
+  if (!found) {
+    emit failed(found.error(), number);
+  } else {
+    tell(*found, true);
+  }
+}
+
+void SuggestionSearcher::show(const RankedPlan& plan, int number) {
+  if (question_) emit played(std::make_shared<const PlayedPlan>(playedOut(plan)), number);
+}
+
+void SuggestionSearcher::tryOut(const Plan& plan, const StrikeWish& wish, int number) {
+  if (!question_) return;
+  const auto other = withOtherStrike(*planner_, question_->situation, plan, wish, {scatter_, scatter_});
+  emit played(other ? std::make_shared<const PlayedPlan>(playedOut(*other)) : nullptr, number);
+}
+
+}  // namespace ferrule
