@@ -6,6 +6,7 @@
 
 #include "app/console/calibrate_command.h"
 #include "app/console/check_command.h"
+#include "app/console/coach_command.h"
 #include "app/console/console_output.h"
 #include "app/console/export_command.h"
 #include "app/console/fingerprint_command.h"
@@ -23,6 +24,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   int status = 0;
   addCalibrateCommand(app, status);
   addCheckCommand(app, status);
+  addCoachCommand(app, status);
   addExportCommand(app, status);
   addFingerprintCommand(app, status);
   addJudgeCommand(app, status);

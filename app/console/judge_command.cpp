@@ -7,6 +7,7 @@
 
 #include "app/console/console_output.h"
 #include "app/console/interrupt.h"
+#include "app/console/position_call.h"
 #include "app/words/judgement_sentence.h"
 #include "core/measure/judge_session.h"
 #include "core/measure/table_fingerprint.h"
@@ -29,11 +30,9 @@ void printJudged(const JudgedShot& judged) {
 Result<void> judge(const Call& call) {
   JudgeOptions options;
   options.again = call.again;
-  if (!call.level.empty()) {
-    const auto level = playerLevelFromText(call.level);
-    if (!level) return failure(ErrorCode::NotFound, "level \"" + call.level + "\"", "beginner, club, expert");
-    options.level = *level;
-  }
+  const auto level = levelNamed(call.level);
+  if (!level) return tl::make_unexpected(level.error());
+  options.level = *level;
   // Opening for writing would make a record where there is none.
   if (auto there = Record::open(call.record, {.mode = RecordMode::ReadOnly}); !there)
     return tl::make_unexpected(there.error());
