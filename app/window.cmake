@@ -12,11 +12,13 @@ add_library(ferrule_window STATIC
   picture/picture_view.cpp
   picture/plan_mapping.cpp
   picture/plan_painter.cpp
+  picture/planned_ways.cpp
   picture/plan_picture.cpp
   picture/plan_view.cpp
   picture/shot_painter.cpp
   picture/table_painter.cpp
   review/event_list_model.cpp
+  review/judgement_section.cpp
   review/legend.cpp
   review/moment.cpp
   review/outcome_mark.cpp
@@ -32,6 +34,7 @@ add_library(ferrule_window STATIC
   review/shot_row_delegate.cpp
   review/shot_tree_model.cpp
   review/shot_words.cpp
+  review/suggested_shot.cpp
   review/time_axis.cpp
   review/time_line.cpp
   review/tip_point_view.cpp

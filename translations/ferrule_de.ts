@@ -1185,6 +1185,10 @@
             <source>To be settled: %1</source>
             <translation>Zu klären: %1</translation>
         </message>
+        <message>
+            <source>Not a clean reading: %1.</source>
+            <translation>Keine saubere Messung: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TradeWords</name>
@@ -2281,6 +2285,15 @@
             <comment>the shot as it was played</comment>
             <translation>gespielt</translation>
         </message>
+        <message>
+            <source>suggested</source>
+            <comment>the shot that was ranked first</comment>
+            <translation>vorgeschlagen</translation>
+        </message>
+        <message>
+            <source>Solid: the way as it was measured, filled: where the taken shot would leave the cue ball. Dashed: the suggested shot, hatched: its leave. Dotted: predicted while the ball was hidden. Dot: a contact.</source>
+            <translation>Durchgezogen: der gemessene Weg, gefüllt: wo der gespielte Stoß die Weiße erwarten ließ. Gestrichelt: der vorgeschlagene Stoß, schraffiert: seine Ablage. Gepunktet: vorhergesagt, solange die Kugel verdeckt war. Punkt: eine Berührung.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::MainWindow</name>
@@ -2468,6 +2481,28 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Ruling</source>
             <translation>Entscheidung</translation>
+        </message>
+        <message>
+            <source>Why it missed</source>
+            <translation>Warum es danebenging</translation>
+        </message>
+        <message>
+            <source>Turn of the object ball's line, + to the left seen along the shot.</source>
+            <translation>Drehung der Linie der Objektkugel, + nach links in Stoßrichtung gesehen.</translation>
+        </message>
+        <message>
+            <source>Suggested and taken</source>
+            <translation>Vorgeschlagen und gespielt</translation>
+        </message>
+        <message>
+            <source>suggested</source>
+            <comment>column</comment>
+            <translation>vorgeschlagen</translation>
+        </message>
+        <message>
+            <source>taken</source>
+            <comment>column</comment>
+            <translation>gespielt</translation>
         </message>
     </context>
     <context>
@@ -2821,6 +2856,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <comment>between parts of a sentence</comment>
             <translation>, </translation>
         </message>
+        <message>
+            <source>%1 was the right shot.</source>
+            <translation>%1 war der richtige Stoß.</translation>
+        </message>
+        <message>
+            <source>%1 was the right ball, but another speed or spin was better: %2.</source>
+            <translation>%1 war die richtige Kugel, aber anderes Tempo oder anderer Effet war besser: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is as good as %2: %3.</source>
+            <translation>%1 ist so gut wie %2: %3.</translation>
+        </message>
+        <message>
+            <source>%1 was better than %2.</source>
+            <translation>%1 war besser als %2.</translation>
+        </message>
+        <message>
+            <source>%1 was better than %2: %3.</source>
+            <translation>%1 war besser als %2: %3.</translation>
+        </message>
     </context>
     <context>
         <name>CheckSentence</name>
@@ -3031,6 +3086,182 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>With this speed and tip point no aim pots the ball.</source>
             <translation>Mit diesem Tempo und Treffpunkt locht kein Zielen die Kugel.</translation>
+        </message>
+    </context>
+    <context>
+        <name>JudgementSection</name>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>Shot</source>
+            <translation>Stoß</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Treffer</translation>
+        </message>
+        <message>
+            <source>Foul</source>
+            <translation>Foul</translation>
+        </message>
+        <message>
+            <source>Worth</source>
+            <comment>of a shot, in hundredths of a frame</comment>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Aim</source>
+            <translation>Ziel</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>Side / height, R</source>
+            <translation>Seite / Höhe, R</translation>
+        </message>
+        <message>
+            <source>Suggested: %1. What was taken could not be matched to a plan.</source>
+            <translation>Vorgeschlagen: %1. Das Gespielte ließ sich keinem Vorschlag zuordnen.</translation>
+        </message>
+        <message>
+            <source>The suggestion had been shown before the shot.</source>
+            <translation>Der Vorschlag war vor dem Stoß gezeigt worden.</translation>
+        </message>
+        <message>
+            <source>Squirt</source>
+            <translation>Abweichung (Squirt)</translation>
+        </message>
+        <message>
+            <source>Swerve</source>
+            <translation>Bogen (Swerve)</translation>
+        </message>
+        <message>
+            <source>Throw of the cut</source>
+            <translation>Mitnahme durch den Schnitt</translation>
+        </message>
+        <message>
+            <source>Throw of the spin</source>
+            <translation>Mitnahme durch Effet</translation>
+        </message>
+        <message>
+            <source>Unexplained</source>
+            <translation>Ungeklärt</translation>
+        </message>
+        <message>
+            <source>In all</source>
+            <translation>Zusammen</translation>
+        </message>
+    </context>
+    <context>
+        <name>MissSentence</name>
+        <message>
+            <source>Missed %1 by %2 (%3 at the pocket).</source>
+            <translation>%1 verfehlt um %2 (%3 an der Tasche).</translation>
+        </message>
+        <message>
+            <source>The line was %1 off the middle of the pocket.</source>
+            <translation>Die Linie lag %1 neben der Taschenmitte.</translation>
+        </message>
+        <message>
+            <source>It rattled in the jaws.</source>
+            <translation>Die Kugel klapperte in den Backen.</translation>
+        </message>
+        <message>
+            <source>the aim was %1 %2 of the ghost ball</source>
+            <translation>das Zielen lag %1 zu %2 neben der Geisterkugel</translation>
+        </message>
+        <message>
+            <source>squirt made it %1 %2</source>
+            <translation>Squirt machte es %1 zu %2</translation>
+        </message>
+        <message>
+            <source>swerve made it %1 %2</source>
+            <translation>der Bogen machte es %1 zu %2</translation>
+        </message>
+        <message>
+            <source>throw of the cut made it %1 %2</source>
+            <translation>die Mitnahme durch den Schnitt machte es %1 zu %2</translation>
+        </message>
+        <message>
+            <source>throw of the side spin made it %1 %2</source>
+            <translation>die Mitnahme durch den Effet machte es %1 zu %2</translation>
+        </message>
+        <message>
+            <source>the speed made it %1 %2</source>
+            <translation>das Tempo machte es %1 zu %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 stays unexplained</source>
+            <translation>%1 zu %2 bleiben ungeklärt</translation>
+        </message>
+        <message>
+            <source>The film does not tell what brought it there.</source>
+            <translation>Der Film sagt nicht, was dazu führte.</translation>
+        </message>
+        <message>
+            <source>the cue ball was not seen for long enough</source>
+            <translation>die Weiße war nicht lange genug zu sehen</translation>
+        </message>
+        <message>
+            <source>no stroke that can be simulated goes this way</source>
+            <translation>kein simulierbarer Stoß läuft so</translation>
+        </message>
+        <message>
+            <source>no cushion, no curve: side spin cannot be seen</source>
+            <translation>keine Bande, kein Bogen: Seiteneffet ist nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>side spin did too little to be seen</source>
+            <translation>der Seiteneffet bewirkte zu wenig, um ihn zu sehen</translation>
+        </message>
+        <message>
+            <source>the slide was too short to tell the height of the tip</source>
+            <translation>das Gleiten war zu kurz, um die Höhe des Treffpunkts zu zeigen</translation>
+        </message>
+        <message>
+            <source>no hop, no curve: the cue's elevation cannot be seen</source>
+            <translation>kein Sprung, kein Bogen: die Neigung des Queues ist nicht zu sehen</translation>
+        </message>
+        <message>
+            <source>the film begins with balls in motion</source>
+            <translation>der Film beginnt mit Kugeln in Bewegung</translation>
+        </message>
+        <message>
+            <source>the film ends before every ball rests</source>
+            <translation>der Film endet, bevor alle Kugeln liegen</translation>
+        </message>
+        <message>
+            <source>the next strike came before every ball rested</source>
+            <translation>der nächste Stoß kam, bevor alle Kugeln lagen</translation>
+        </message>
+        <message>
+            <source>a ball was taken up during the shot</source>
+            <translation>während des Stoßes wurde eine Kugel aufgenommen</translation>
+        </message>
+        <message>
+            <source>a ball moved that nothing hit</source>
+            <translation>eine Kugel bewegte sich, ohne getroffen zu sein</translation>
+        </message>
+        <message>
+            <source>balls may have been taken for each other</source>
+            <translation>Kugeln könnten verwechselt worden sein</translation>
+        </message>
+        <message>
+            <source>a moving ball was lost from view</source>
+            <translation>eine laufende Kugel ging außer Sicht</translation>
+        </message>
+        <message>
+            <source>two balls were hit too close together to tell which came first</source>
+            <translation>zwei Kugeln wurden zu dicht nacheinander getroffen, um die erste zu nennen</translation>
+        </message>
+        <message>
+            <source>a ball was lost on its way to a pocket</source>
+            <translation>eine Kugel ging auf dem Weg zur Tasche verloren</translation>
         </message>
     </context>
 </TS>

@@ -22,8 +22,10 @@ void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapp
   }
 }
 
-void paintLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
-                const Inks& inks) {
+namespace {
+
+void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
+                  const QPen& pen, const QBrush& brush, double opacity) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   // A normal distribution knows no cushions; no ball rests beyond them.
@@ -36,12 +38,25 @@ void paintLeave(QPainter& painter, const Leave& leave, const Table& table, const
       mapping.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
       middle;
   painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
-  painter.setPen(QPen(inks.suggested, 1.4, Qt::DashLine));
-  painter.setBrush(QBrush(inks.suggested, Qt::BDiagPattern));
-  painter.setOpacity(0.6);
+  painter.setPen(pen);
+  painter.setBrush(brush);
+  painter.setOpacity(opacity);
   painter.drawEllipse(QPointF(), kEllipse95 * leave.along_m * mapping.scale(),
                       kEllipse95 * leave.across_m * mapping.scale());
   painter.restore();
+}
+
+}  // namespace
+
+void paintLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
+                const Inks& inks) {
+  paintEllipse(painter, leave, table, mapping, QPen(inks.suggested, 1.4, Qt::DashLine),
+               QBrush(inks.suggested, Qt::BDiagPattern), 0.6);
+}
+
+void paintTakenLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
+                     const Inks& inks) {
+  paintEllipse(painter, leave, table, mapping, QPen(inks.taken, 1.4), QBrush(inks.taken), 0.28);
 }
 
 }  // namespace ferrule

@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "app/picture/ball_painter.h"
+#include "app/picture/plan_painter.h"
 #include "app/picture/shot_painter.h"
 
 namespace ferrule {
@@ -16,6 +17,14 @@ PlanView::PlanView(QWidget* parent) : PlanPicture(parent) {
 void PlanView::setShot(std::shared_ptr<const StoredShot> shot) {
   shot_ = std::move(shot);
   balls_ = shot_ ? ballsAt(*shot_, time_s_) : std::vector<BallNow>();
+  update();
+}
+
+void PlanView::setSuggested(const PlannedWays& ways, const std::optional<Leave>& suggested,
+                            const std::optional<Leave>& taken) {
+  suggestedWays_ = ways;
+  suggestedLeave_ = suggested;
+  takenLeave_ = taken;
   update();
 }
 
@@ -33,6 +42,9 @@ void PlanView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintEmptyTable(painter);
   if (!shot_) return;
+  if (takenLeave_) paintTakenLeave(painter, *takenLeave_, measured().table, mapping(), inks());
+  if (suggestedLeave_) paintLeave(painter, *suggestedLeave_, measured().table, mapping(), inks());
+  paintPlannedWays(painter, suggestedWays_, mapping(), inks());
   const double radius_m = measured().balls.radius_m();
   paintShot(
       painter, *shot_, [this](TablePoint point) { return std::optional(mapping().screenFromTable(point)); },

@@ -5,7 +5,9 @@
 #include <vector>
 
 #include "app/picture/plan_picture.h"
+#include "app/picture/planned_ways.h"
 #include "app/review/moment.h"
+#include "core/planner/chances.h"
 
 namespace ferrule {
 
@@ -17,6 +19,9 @@ class PlanView : public PlanPicture {
 
   /// Empty shows the table alone.
   void setShot(std::shared_ptr<const StoredShot> shot);
+  /// What had been suggested for the shot, drawn under what was played; nothing shows nothing. taken: the leave that
+  /// the taken shot had to expect.
+  void setSuggested(const PlannedWays& ways, const std::optional<Leave>& suggested, const std::optional<Leave>& taken);
   void setTime(double time_s);
 
   [[nodiscard]] const std::vector<BallNow>& balls() const { return balls_; }
@@ -29,6 +34,9 @@ class PlanView : public PlanPicture {
   std::shared_ptr<const StoredShot> shot_;
   double time_s_ = 0.0;
   std::vector<BallNow> balls_;
+  PlannedWays suggestedWays_;
+  std::optional<Leave> suggestedLeave_;
+  std::optional<Leave> takenLeave_;
 };
 
 }  // namespace ferrule

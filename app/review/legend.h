@@ -17,7 +17,8 @@ class Legend : public QWidget {
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  [[nodiscard]] QString words() const;
+  [[nodiscard]] QString taken() const;
+  [[nodiscard]] QString suggested() const;
 };
 
 }  // namespace ferrule

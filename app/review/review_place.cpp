@@ -60,6 +60,10 @@ bool ReviewPlace::act(ActionId action) {
     case ActionId::EventOn:
       desk_.stepEvents(1);
       return true;
+    case ActionId::ShowSuggestion:
+      showsSuggested_ = !showsSuggested_;
+      showSuggested();
+      return true;
     case ActionId::ShotBack:
       desk_.stepShots(-1);
       return true;
@@ -170,11 +174,15 @@ void ReviewPlace::showShot() {
   plan_->setShot(shot);
   film_->setShot(shot);
   film_->setRig(frame != nullptr ? frame->rig : std::nullopt);
+  suggested_.reset();
   if (const auto content = desk_.content()) {
-    panel_->setShot(shot, content->table, content->session.players);
+    if (shot) suggested_ = suggestedShot(*shot, content->table);
+    panel_->setShot(shot, content->table, content->session.players,
+                    suggested_ ? std::optional(suggested_->kept) : std::nullopt);
   } else {
     panel_->setShot(shot, MeasuredTable{});
   }
+  showSuggested();
   if (shot) {
     const QModelIndex index = model_->indexOf(shot->id);
     if (index.isValid() && model_->firstShotUnder(tree_->currentIndex()).value_or(ShotSummary{}).id != shot->id) {
@@ -191,6 +199,16 @@ void ReviewPlace::showShot() {
   }
   showFilmState();
   showMoment();
+}
+
+void ReviewPlace::showSuggested() {
+  if (!suggested_ || !showsSuggested_) {
+    plan_->setSuggested({}, {}, {});
+    return;
+  }
+  const KeptSuggestion& kept = suggested_->kept;
+  plan_->setSuggested(suggested_->ways, kept.suggestion.plans.front().chances.leave,
+                      kept.review ? std::optional(kept.review->taken.chances.leave) : std::nullopt);
 }
 
 void ReviewPlace::showMoment() {
@@ -251,6 +269,7 @@ void ReviewPlace::save(QSettings& settings) const {
   put("session", desk_.content() ? QVariant::fromValue<qint64>(desk_.content()->session.id.value) : QVariant());
   put("shot", desk_.shot() ? QVariant::fromValue<qint64>(desk_.shot()->id.value) : QVariant());
   put("mode", static_cast<int>(mode_));
+  put("suggested", showsSuggested_);
   put("columns", columns_->saveState());
   put("pictures", pictures_->saveState());
   put("planZoom", plan_->zoom());
@@ -266,6 +285,7 @@ void ReviewPlace::restore(const QSettings& settings) {
   columns_->restoreState(get("columns").toByteArray());
   pictures_->restoreState(get("pictures").toByteArray());
   setMode(static_cast<PictureMode>(std::clamp(get("mode").toInt(), 0, 2)));
+  if (get("suggested").isValid()) showsSuggested_ = get("suggested").toBool();
   const auto zoom = [&](PictureView& view, const char* zoomKey, const char* centreKey) {
     if (get(zoomKey).isValid()) view.setZoom(get(zoomKey).toDouble(), get(centreKey).toPointF());
   };

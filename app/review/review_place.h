@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/review/review_desk.h"
+#include "app/review/suggested_shot.h"
 #include "app/window/place.h"
 #include "app/window/places.h"
 
@@ -48,6 +49,7 @@ class ReviewPlace : public Place {
   void connectViews();
   void showContent();
   void showShot();
+  void showSuggested();
   void showMoment();
   void showFilmState();
   void askForPicture();
@@ -75,6 +77,8 @@ class ReviewPlace : public Place {
   QLabel* subtitle_;
   QLabel* moment_;
   MessageBar* message_;
+  std::optional<SuggestedShot> suggested_;  ///< before the shot that is shown
+  bool showsSuggested_ = true;
   bool followsTree_ = true;  ///< false while the tree is moved by the desk
   bool takesFocus_ = false;  ///< the first shot of a record that was just opened puts the keys into the list
 };

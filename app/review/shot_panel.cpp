@@ -10,9 +10,11 @@
 #include <QVBoxLayout>
 
 #include "app/review/event_list_model.h"
+#include "app/review/judgement_section.h"
 #include "app/review/shot_words.h"
 #include "app/review/tip_point_view.h"
 #include "app/window/inks.h"
+#include "app/words/miss_sentence.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -36,8 +38,9 @@ ShotPanel::ShotPanel(QWidget* parent) : QScrollArea(parent), events_(new EventLi
 }
 
 void ShotPanel::setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured,
-                        const std::vector<std::string>& players) {
+                        const std::vector<std::string>& players, const std::optional<KeptSuggestion>& kept) {
   shot_ = std::move(shot);
+  kept_ = kept;
   measured_ = measured;
   players_ = players;
   rebuild();
@@ -104,6 +107,8 @@ void ShotPanel::rebuild() {
     if (!under.isEmpty()) column->addWidget(label(under.join(QStringLiteral(" · ")), 1.0, false, true));
     addStruck(*column);
     addHappened(*column);
+    addMiss(*column);
+    addChoice(*column);
     addLines(*column, tr("Where everything rested"), restWords(reading, measured_, numbers_),
              QStringLiteral("restLines"));
     addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
@@ -203,6 +208,59 @@ void ShotPanel::addHappened(QVBoxLayout& column) {
           [this](const QModelIndex& at) { emit timeChosen(events_->timeOf(at.row())); });
   eventView_ = view;
   column.addWidget(view);
+}
+
+void ShotPanel::addMiss(QVBoxLayout& column) {
+  const ShotReading& reading = shot_->reading;
+  if (reading.outcome != Outcome::Miss || !reading.target) return;
+  const QString sentence = missSentence(*reading.target, reading.missAccount, numbers_);
+  if (sentence.isEmpty()) return;
+  column.addWidget(sectionTitle(tr("Why it missed")));
+  QLabel* words = label(sentence, 1.0, false, false);
+  words->setObjectName(QStringLiteral("missWords"));
+  column.addWidget(words);
+  if (!reading.missAccount) return;
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(2);
+  grid->setColumnStretch(2, 1);
+  int row = 0;
+  for (const MissPart& part : missParts(*reading.missAccount, numbers_)) {
+    grid->addWidget(label(part.name, 1.0, false, false), row, 0);
+    QLabel* value = label(part.shown.value, 1.0, true, false);
+    value->setWordWrap(false);
+    value->setAlignment(Qt::AlignRight);
+    grid->addWidget(value, row, 1);
+    grid->addWidget(label(part.shown.uncertainty, 0.85, false, true), row, 2, Qt::AlignBottom);
+    ++row;
+  }
+  column.addLayout(grid);
+  column.addWidget(label(tr("Turn of the object ball's line, + to the left seen along the shot."), 0.85, false, true));
+}
+
+void ShotPanel::addChoice(QVBoxLayout& column) {
+  if (!kept_) return;
+  column.addWidget(sectionTitle(tr("Suggested and taken")));
+  QLabel* words = label(choiceWords(*kept_, shot_->suggestion->shown, numbers_), 1.0, false, false);
+  words->setObjectName(QStringLiteral("choiceWords"));
+  column.addWidget(words);
+  const auto rows = planRows(*kept_, numbers_);
+  if (rows.empty()) return;
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(2);
+  grid->setColumnStretch(1, 1);
+  grid->setColumnStretch(2, 1);
+  grid->addWidget(label(tr("suggested", "column"), 0.88, true, true), 0, 1);
+  grid->addWidget(label(tr("taken", "column"), 0.88, true, true), 0, 2);
+  int row = 1;
+  for (const PlanRow& plan : rows) {
+    grid->addWidget(label(plan.name, 1.0, false, false), row, 0, Qt::AlignTop);
+    grid->addWidget(label(plan.suggested, 1.0, false, false), row, 1, Qt::AlignTop);
+    grid->addWidget(label(plan.taken, 1.0, true, false), row, 2, Qt::AlignTop);
+    ++row;
+  }
+  column.addLayout(grid);
 }
 
 void ShotPanel::addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name) {

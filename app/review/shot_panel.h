@@ -6,6 +6,7 @@
 
 #include "app/review/review_source.h"
 #include "app/words/numbers.h"
+#include "core/planner/suggestion_text.h"
 
 class QLabel;
 class QTableView;
@@ -22,9 +23,9 @@ class ShotPanel : public QScrollArea {
  public:
   explicit ShotPanel(QWidget* parent = nullptr);
 
-  /// players: of the session, in playing order.
+  /// players: of the session, in playing order. kept: what had been suggested.
   void setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured,
-               const std::vector<std::string>& players = {});
+               const std::vector<std::string>& players = {}, const std::optional<KeptSuggestion>& kept = {});
   void setNumbers(const Numbers& numbers);
   /// Marks the event that has just happened at an image; spacing_s: between images.
   void setTime(double time_s, double spacing_s);
@@ -40,6 +41,8 @@ class ShotPanel : public QScrollArea {
   void rebuild();
   void addStruck(QVBoxLayout& column);
   void addHappened(QVBoxLayout& column);
+  void addMiss(QVBoxLayout& column);
+  void addChoice(QVBoxLayout& column);
   void addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name);
   QLabel* label(const QString& text, double factor, bool bold, bool quiet);
   QLabel* sectionTitle(const QString& text);
@@ -47,6 +50,7 @@ class ShotPanel : public QScrollArea {
   std::shared_ptr<const StoredShot> shot_;
   MeasuredTable measured_;
   std::vector<std::string> players_;
+  std::optional<KeptSuggestion> kept_;
   Numbers numbers_;
   EventListModel* events_;
   QTableView* eventView_ = nullptr;

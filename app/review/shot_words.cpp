@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/words/miss_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
 
@@ -102,10 +103,11 @@ QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, c
   const BallAt* object = ballIn(shot.before, shot.target->ball);
   QString words = ShotWords::tr("%1 left the pocket's middle by %2")
                       .arg(ballWordsAtStart(shot.target->ball), numbers.degrees(error_rad, 2));
-  if (object != nullptr) {
-    const double toPocket_m = distance(object->position, mouthOf(measured.table, shot.target->pocket));
-    words += ShotWords::tr(", %1 at the pocket").arg(numbers.millimetres(std::tan(error_rad) * toPocket_m));
-  }
+  // Older records hold the angle alone.
+  std::optional<double> off_m = shot.target->missAtMouth_m;
+  if (!off_m && object != nullptr)
+    off_m = std::tan(error_rad) * distance(object->position, mouthOf(measured.table, shot.target->pocket));
+  if (off_m) words += ShotWords::tr(", %1 at the pocket").arg(numbers.millimetres(std::abs(*off_m)));
   if (shot.target->missSide) {
     words += *shot.target->missSide == MissSide::Over ? ShotWords::tr(": cut too much, thin")
                                                       : ShotWords::tr(": cut too little, thick");
@@ -144,6 +146,8 @@ QStringList outcomeLines(const StoredShot& shot) {
                  .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
                       fileValueWords(correction.corrected));
   }
+  for (const ShotFlag flag : shot.reading.flags)
+    lines << ShotWords::tr("Not a clean reading: %1.").arg(flagWords(flag));
   return lines;
 }
 

@@ -10,19 +10,6 @@ namespace {
 
 /// Settled within this; the first list comes far earlier.
 constexpr double kMost_s = 1.5;
-/// One point of a drawn way for every so much of it, m.
-constexpr double kWayStep_m = 0.01;
-
-std::vector<TablePoint> wayOf(const BallPath& path, double duration_s) {
-  std::vector<TablePoint> way;
-  for (double time_s = 0.0; time_s <= duration_s; time_s += 0.01) {
-    if (path.motionAt(time_s).kind == MotionKind::Gone) break;
-    const TablePoint place = planOf(path.stateAt(time_s).position);
-    if (way.empty() || distance(way.back(), place) >= kWayStep_m) way.push_back(place);
-  }
-  return way;
-}
-
 }  // namespace
 
 Result<void> SuggestionSearcher::prepare(const SuggestionQuestion& question) {
@@ -53,12 +40,8 @@ PlayedPlan SuggestionSearcher::playedOut(const RankedPlan& ranked) const {
   PlayedPlan played{ranked, question_->situation.balls, {}, {}};
   const Plan& plan = ranked.plan;
   if (plan.cueBall) played.placed = withCueBallAt(question_->situation, *plan.cueBall).balls;
-  if (const auto simulated = planner_->simulator().shoot(played.placed, plan.strike)) {
-    for (const BallPath& path : simulated->paths) {
-      auto way = wayOf(path, simulated->duration_s);
-      if (way.size() > 1) played.ways.emplace_back(path.ball, std::move(way));
-    }
-  }
+  if (const auto simulated = planner_->simulator().shoot(played.placed, plan.strike))
+    played.ways = plannedWays(*simulated);
   played.margin = aimMargin(*planner_, question_->situation, plan);
   return played;
 }

@@ -8,6 +8,7 @@
 #include <stop_token>
 #include <string>
 
+#include "app/picture/planned_ways.h"
 #include "core/planner/scatter_estimate.h"
 #include "core/planner/what_if.h"
 #include "core/table/measured_table.h"
@@ -37,7 +38,7 @@ struct SuggestionQuestion {
 struct PlayedPlan {
   RankedPlan ranked;  ///< rank 0 for one that a person wanted to try
   Position placed;    ///< before the shot; a cue ball in hand where the plan puts it
-  std::vector<std::pair<BallName, std::vector<TablePoint>>> ways;
+  PlannedWays ways;
   std::optional<AimMargin> margin;  ///< of a pot
 };
 
