@@ -11,16 +11,21 @@ FilmReadings::FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable&
       measured_(measured),
       tracker_(rig, measured),
       camera_(cameraPosition(rig)),
+      movedTo_(camera_),
       watch_(TagWatch::of(rig, measured)) {}
 
 std::optional<std::vector<ImageReading>> FilmReadings::next() {
   if (finished_) return std::nullopt;
+  camera_ = movedTo_;
   std::vector<ImageReading> final;
+  bool moved = false;
   if (film_.next(image_)) {
     if (auto move = watch_ ? watch_->look(image_.picture, image_.number, image_.time_s) : std::nullopt) {
       tracker_.finish();
       final = tracker_.take();
+      moved = true;
       tracker_ = BallTracker(move->rig, measured_);
+      movedTo_ = cameraPosition(move->rig);
       moves_.push_back(std::move(*move));
     }
     tracker_.feed(image_.picture, image_.number, image_.time_s);
@@ -32,8 +37,8 @@ std::optional<std::vector<ImageReading>> FilmReadings::next() {
     finished_ = true;
     tracker_.finish();
   }
-  const auto more = tracker_.take();
-  final.insert(final.end(), more.begin(), more.end());
+  // What was seen from the old place is handed on by itself.
+  if (!moved) final = tracker_.take();
   return final;
 }
 

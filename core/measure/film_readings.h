@@ -27,7 +27,8 @@ class FilmReadings : public ReadingSource {
   FilmImage image_;
   MeasuredTable measured_;
   BallTracker tracker_;
-  TablePoint3 camera_;
+  TablePoint3 camera_;             ///< of what next() returned last
+  TablePoint3 movedTo_;            ///< of what it will return
   std::optional<TagWatch> watch_;  ///< nothing on a table without tags
   std::vector<CameraMove> moves_;
   SourceProgress progress_;

@@ -49,6 +49,7 @@ Result<MeasureReport> measureReadings(ReadingSource& source, const MeasuredTable
   ShotReader reader(measured, source.camera());
   while (auto readings = source.next()) {
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
+    reader.setCamera(source.camera());
     for (const ImageReading& reading : *readings) {
       if (sinks.file != nullptr) sinks.file->add(reading);
       reader.feed(reading);

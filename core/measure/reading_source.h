@@ -22,7 +22,7 @@ class ReadingSource {
   /// The readings that have become final, in order, possibly none; nothing after the last one.
   [[nodiscard]] virtual std::optional<std::vector<ImageReading>> next() = 0;
   [[nodiscard]] virtual SourceProgress progress() const = 0;
-  /// Where the camera is in the table frame, m; nothing where nobody knows.
+  /// Where the camera was in the table frame, m, when it took what next() returned last; nothing where nobody knows.
   [[nodiscard]] virtual std::optional<TablePoint3> camera() const { return std::nullopt; }
 };
 

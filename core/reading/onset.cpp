@@ -67,9 +67,11 @@ OnsetJudgement judgeOnset(const RestingPlace& place, double lastAtPlace_s, std::
     judgement.onset = late ? Onset::Pushed : Onset::Waiting;
     return judgement;
   }
-  const double allowed_mps =
-      kFullSpeedShare * greatest.value_mps - 2.0 * std::hypot(first.uncertainty_mps, greatest.uncertainty_mps);
+  const double unsure_mps = std::hypot(first.uncertainty_mps, greatest.uncertainty_mps);
+  const double allowed_mps = kFullSpeedShare * greatest.value_mps - 2.0 * unsure_mps;
   const bool atFullSpeed = first.value_mps >= kLeastSpeed_mps && first.value_mps >= allowed_mps;
+  // The film's noise alone may make a gentle push look like this: time tells.
+  if (atFullSpeed && !late && first.value_mps < kFullSpeedShare * greatest.value_mps + unsure_mps) return judgement;
   judgement.onset = atFullSpeed ? Onset::Struck : Onset::Pushed;
   return judgement;
 }

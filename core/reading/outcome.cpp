@@ -60,7 +60,7 @@ Judged judgeOutcome(const ShotReading& reading, const Table& table, double radiu
     judged = {Outcome::Break, Verdict::Certain};
   } else if (reading.scratch) {
     judged = {Outcome::Scratch, Verdict::Certain};
-  } else if (!reading.firstContact) {
+  } else if (!reading.firstContact && !doubts.begunBefore) {
     judged = {Outcome::Foul, Verdict::Proposed};
   } else if (potted) {
     judged = {Outcome::Pot, Verdict::Certain};
@@ -68,7 +68,7 @@ Judged judgeOutcome(const ShotReading& reading, const Table& table, double radiu
     judged = {reading.target ? Outcome::Miss : Outcome::Safety, Verdict::Proposed};
   }
   if (doubts.unsurePocket) judged.verdict = std::max(judged.verdict, Verdict::Proposed);
-  if (doubts.splitHit || doubts.lostBall || doubts.unfinished) judged.verdict = Verdict::Ask;
+  if (doubts.splitHit || doubts.lostBall || doubts.unfinished || doubts.begunBefore) judged.verdict = Verdict::Ask;
   return judged;
 }
 

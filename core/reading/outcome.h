@@ -12,6 +12,7 @@ struct Doubts {
   bool lostBall = false;      ///< a ball was lost from view while it moved
   bool unsurePocket = false;  ///< a ball was lost on its way to a pocket
   bool unfinished = false;    ///< the film ended, or the next strike came, before every ball lay still
+  bool begunBefore = false;   ///< the film began with balls in motion: nobody saw what was met first
 };
 
 struct Judged {

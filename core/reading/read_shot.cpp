@@ -47,9 +47,10 @@ struct Follower {
   double lastSeen_s = 0.0;
 };
 
-MeasuredPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all) {
+/// taken: becomes whether a hand took the ball up; what it did then is not part of the path.
+MeasuredPath struckPath(BallName ball, const CutShot& cut, const std::array<Pocket, 6>& all, bool& taken) {
   MeasuredPath path;
-  bool taken = false;
+  taken = false;
   for (const ImageReading& reading : cut.readings) {
     const BallSample* sample = sampleOf(reading, ball);
     if (sample == nullptr) continue;
@@ -79,15 +80,20 @@ class ShotStory {
     reading_.strike_s = cut_.strike_s;
     follow();
     const Follower* cue = follower(kCueBall);
-    if (cue == nullptr) return std::nullopt;
+    // A cue ball may have fallen before the film began.
+    if (cue == nullptr && (!cut_.begunBefore || followers_.empty())) return std::nullopt;
     noteBefore();
     noteContacts();
     noteCushions();
     noteFates();
     std::ranges::stable_sort(reading_.events, {}, &ShotEvent::time_s);
-    noteDelivery(*cue);
+    if (cut_.begunBefore) {
+      forgetBeginning();
+    } else {
+      noteDelivery(*cue);
+    }
     noteRest();
-    noteTarget();
+    if (!cut_.begunBefore) noteTarget();
     reading_.flags = shotFlags(cut_, motions_, contacts_, doubts_, radius_m_, interval_s_);
     judgeFirstContact();
     const Judged judged = judgeOutcome(reading_, measured_.table, radius_m_, doubts_);
@@ -101,9 +107,11 @@ class ShotStory {
     const auto all = pockets(measured_.table);
     const double end_s = cut_.readings.back().time_s;
     for (const BallName ball : ballsIn(cut_.readings)) {
-      MeasuredPath path = withoutStrays(struckPath(ball, cut_, all));
+      bool taken = false;
+      MeasuredPath path = withoutStrays(struckPath(ball, cut_, all, taken));
       if (path.empty()) continue;
-      const BallEnd fate = fateOf(path, end_s, measured_.table, radius_m_);
+      // A ball that was taken up was there until then, and is not away.
+      const BallEnd fate = fateOf(path, taken ? path.back().time_s : end_s, measured_.table, radius_m_);
       const double lastSeen_s = path.back().time_s;
       path.resize(fate.pointsOnTable);
       followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate, lastSeen_s});
@@ -308,6 +316,16 @@ class ShotStory {
     delivery.aim_rad = fit.aim_rad;
     delivery.speed_mps = fit.speed_mps;
     delivery.whyNoStrike.reset();
+  }
+
+  /// What the film does not show is not told: how the cue ball was struck and what it met first.
+  void forgetBeginning() {
+    Delivery& delivery = reading_.delivery;
+    delivery.whyNoStrike = delivery.whyNoSide = delivery.whyNoHeight = delivery.whyNoElevation = NotShown::NotFollowed;
+    reading_.firstContact.reset();
+    firstHit_.reset();
+    doubts_.splitHit = false;
+    doubts_.begunBefore = true;
   }
 
   /// A cue ball that met another ball before it was measured on its way: both together carry on what it had.

@@ -23,6 +23,9 @@ constexpr double kNearPocket_m = 0.16;
 constexpr double kMoved_m = 0.004;
 /// Balls that appear in the first moments of a film lay there before.
 constexpr double kFilmStart_s = 2.0;
+/// A ball that moves when the film begins goes this far, m, on at least so many points: more than any noise.
+constexpr double kBeginningWay_m = 0.015;
+constexpr std::size_t kBeginningPoints = 6;
 /// An object ball this near may be hit before the cue ball was measured on its way.
 constexpr double kNearBall_m = 0.25;
 
@@ -49,6 +52,13 @@ void ShotCutter::feed(const ImageReading& reading) {
   if (inShot_) current_.readings.push_back(reading);
   watch(reading);
 
+  if (!beginningJudged_ && reading.time_s >= filmStart_s_ + kStillWindow_s) {
+    beginningJudged_ = true;
+    if (!inShot_ && movedWhenTheFilmBegan()) {
+      open(filmStart_s_);
+      current_.begunBefore = true;
+    }
+  }
   double strike_s = 0.0;
   if (cueBallWasStruck(strike_s)) {
     if (inShot_ && strike_s > current_.strike_s + 2.0 * kStillWindow_s) close(false);
@@ -114,6 +124,16 @@ bool ShotCutter::cueBallWasStruck(double& strike_s) const {
   return false;
 }
 
+bool ShotCutter::movedWhenTheFilmBegan() const {
+  return std::ranges::any_of(watches_, [&](const RestWatch& watch) {
+    if (watch.place() || watch.wasTaken()) return false;
+    const std::vector<PathPoint>& way = watch.departure();
+    if (way.size() < kBeginningPoints || way.front().time_s > filmStart_s_ + 0.5 * kStillWindow_s) return false;
+    const double noise_m = 5.0 * std::hypot(way.front().standardUncertainty_m, way.back().standardUncertainty_m);
+    return distance(way.front().position, way.back().position) > std::max(kBeginningWay_m, noise_m);
+  });
+}
+
 bool ShotCutter::wasHitByAnother(double time_s) const {
   const TablePoint place = watches_[indexOf(kCueBall)].place()->position;
   for (int number = 1; number < BallName::kCount; ++number) {
@@ -147,10 +167,9 @@ bool ShotCutter::everythingSettled() const {
 
 void ShotCutter::open(double strike_s) {
   // Struck as soon as it lay still.
-  if (!toldPlaces_[indexOf(kCueBall)] ||
-      distance(*toldPlaces_[indexOf(kCueBall)], watches_[indexOf(kCueBall)].place()->position) > kMoved_m) {
-    notePlacement(kCueBall);
-  }
+  const auto& cuePlace = watches_[indexOf(kCueBall)].place();
+  const auto& told = toldPlaces_[indexOf(kCueBall)];
+  if (cuePlace && (!told || distance(*told, cuePlace->position) > kMoved_m)) notePlacement(kCueBall);
   inShot_ = true;
   hadShot_ = true;
   current_ = {};

@@ -115,7 +115,7 @@ std::vector<ShotFlag> shotFlags(const CutShot& cut, const std::vector<BallMotion
   const auto add = [&](ShotFlag flag, bool holds) {
     if (holds) flags.push_back(flag);
   };
-  add(ShotFlag::CutOffAtStart, movesAtFilmStart(cut, motions));
+  add(ShotFlag::CutOffAtStart, cut.begunBefore || movesAtFilmStart(cut, motions));
   add(ShotFlag::CutOffAtEnd, !cut.atRest && cut.filmEnded);
   add(ShotFlag::NextStrikeCame, !cut.atRest && !cut.filmEnded);
   add(ShotFlag::PickedUp, pickedUp(cut));

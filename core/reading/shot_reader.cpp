@@ -19,6 +19,8 @@ class ShotReader::Impl {
     readCutShots();
   }
 
+  void setCamera(const std::optional<TablePoint3>& camera) { knowledge_.camera = camera; }
+
   void finish() {
     cutter_.finish();
     readCutShots();
@@ -53,6 +55,9 @@ ShotReader::~ShotReader() = default;
 ShotReader::ShotReader(ShotReader&&) noexcept = default;
 ShotReader& ShotReader::operator=(ShotReader&&) noexcept = default;
 
+void ShotReader::setCamera(const std::optional<TablePoint3>& camera) {
+  impl_->setCamera(camera);
+}
 void ShotReader::feed(const ImageReading& reading) {
   impl_->feed(reading);
 }

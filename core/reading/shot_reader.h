@@ -25,6 +25,8 @@ class ShotReader {
  public:
   /// camera: where it is in the table frame, when that is known: balls that hop are read better.
   explicit ShotReader(const MeasuredTable& measured, const std::optional<TablePoint3>& camera = {});
+  /// From now on the camera is there: it was moved. A shot that is under way is read with the new place.
+  void setCamera(const std::optional<TablePoint3>& camera);
   ~ShotReader();
   ShotReader(ShotReader&&) noexcept;
   ShotReader& operator=(ShotReader&&) noexcept;

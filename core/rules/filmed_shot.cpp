@@ -133,8 +133,11 @@ ShotEvents filmedShot(const ShotReading& reading, std::span<const Track> tracks,
   shot.firstContact = reading.firstContact;
   shot.pastHeadString = ballsPast(tracks, headString_m(table));
   shot.doubts = doubtsOfPaths(reading, tracks, table, ballRadius_m);
-  // The reading says that it is not sure, and nothing above says of what.
-  if (reading.outcomeVerdict == Verdict::Ask && shot.doubts.empty()) {
+  // The film does not hold the whole shot, or the reading says that it is not sure and nothing above says of what.
+  const bool cutOff = std::ranges::any_of(reading.flags, [](ShotFlag flag) {
+    return flag == ShotFlag::CutOffAtStart || flag == ShotFlag::CutOffAtEnd || flag == ShotFlag::NextStrikeCame;
+  });
+  if (cutOff || (reading.outcomeVerdict == Verdict::Ask && shot.doubts.empty())) {
     shot.doubts.push_back({DoubtKind::Unfinished, std::nullopt, std::nullopt});
   }
   return shot;

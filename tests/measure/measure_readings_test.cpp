@@ -35,6 +35,30 @@ class SimulatedFilm : public ReadingSource {
   std::vector<ImageReading> readings_;
 };
 
+/// Readings of a camera that was moved before the first strike.
+class MovedCamera : public ReadingSource {
+ public:
+  MovedCamera(std::vector<ImageReading> readings, TablePoint3 from, TablePoint3 to)
+      : readings_(std::move(readings)), camera_(from), to_(to) {}
+  std::optional<std::vector<ImageReading>> next() override {
+    if (next_ == readings_.size()) return std::nullopt;
+    const std::size_t until = next_ == 0 ? 10 : readings_.size();
+    if (next_ > 0) camera_ = to_;
+    const std::vector<ImageReading> some(readings_.begin() + static_cast<std::ptrdiff_t>(next_),
+                                         readings_.begin() + static_cast<std::ptrdiff_t>(until));
+    next_ = until;
+    return some;
+  }
+  SourceProgress progress() const override { return {}; }
+  std::optional<TablePoint3> camera() const override { return camera_; }
+
+ private:
+  std::vector<ImageReading> readings_;
+  std::size_t next_ = 0;
+  TablePoint3 camera_;
+  TablePoint3 to_;
+};
+
 }  // namespace
 
 class MeasureReadingsTest : public QObject {
@@ -42,6 +66,7 @@ class MeasureReadingsTest : public QObject {
  private slots:
   void fileAndRecordAndObserverGetTheSameShots();
   void whatBroughtAMissThereIsKeptWithTheShot();
+  void aMovedCameraIsReadFromItsNewPlace();
   void aRefereesRulingStandsBesideItsShot();
   void cancellingKeepsWhatWasCommitted();
   void progressRisesToTheEnd();
@@ -85,6 +110,30 @@ void MeasureReadingsTest::fileAndRecordAndObserverGetTheSameShots() {
   QCOMPARE(measured["tracks"].size(), std::size_t{2});
   QCOMPARE(measured["tracks"][0]["t_s"].size(), std::size_t{22 * 60});
   QCOMPARE(measured["tracks"][0]["seen"].size(), std::size_t{22 * 60});
+}
+
+/// An elevated stroke hops, and a ball in the air is seen aside of where it is: by how much depends on the camera.
+void MeasureReadingsTest::aMovedCameraIsReadFromItsNewPlace() {
+  const MeasuredTable measured = sample::table();
+  const auto simulator = Simulator::create(measured.table, parametersFor(measured.balls));
+  const Position balls{{kCueBall, {-0.7, 0.0}}, {BallName(3), {0.5, 0.3}}};
+  const Simulation hop = *simulator->shoot(balls, {0.05, 2.5, 0.0, 0.0, 0.35});
+  const TablePoint3 first{0.0, 0.0, 2.5};
+  ferrule::testing::FilmSampling sampling;
+  sampling.camera = TablePoint3{0.6, -1.2, 1.6};
+  Random random(3);
+  const auto readings = ferrule::testing::filmOf(hop, sampling, random);
+  const auto readFrom = [&](TablePoint3 from, TablePoint3 to) {
+    MovedCamera source(readings, from, to);
+    ShotReading read;
+    MeasureObserver observer;
+    observer.shot = [&](const ReadShot& shot) { read = shot.reading; };
+    if (!measureReadings(source, measured, {}, {}, observer)) qFatal("not read");
+    return read;
+  };
+  const ShotReading moved = readFrom(first, *sampling.camera);
+  QVERIFY(moved == readFrom(*sampling.camera, *sampling.camera));
+  QVERIFY(!(moved == readFrom(first, first)));
 }
 
 /// A cut into the foot-left corner that comes out thick: the record says where the line's error came from.
