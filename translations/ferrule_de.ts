@@ -3264,4 +3264,120 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>eine Kugel ging auf dem Weg zur Tasche verloren</translation>
         </message>
     </context>
+    <context>
+        <name>AskedSentence</name>
+        <message>
+            <source>Aim</source>
+            <translation>Richtung</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Seiteneffet</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Queueneigung</translation>
+        </message>
+        <message>
+            <source>the cue ball leaves %1 to the left of what was asked</source>
+            <translation>die Weiße läuft %1 weiter links als verlangt</translation>
+        </message>
+        <message>
+            <source>the cue ball leaves %1 to the right of what was asked</source>
+            <translation>die Weiße läuft %1 weiter rechts als verlangt</translation>
+        </message>
+        <message>
+            <source>shots come out %1 too fast</source>
+            <translation>Stöße kommen %1 zu schnell</translation>
+        </message>
+        <message>
+            <source>shots come out %1 too slow</source>
+            <translation>Stöße kommen %1 zu langsam</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too far right</source>
+            <translation>das Leder trifft %1 zu weit rechts</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too far left</source>
+            <translation>das Leder trifft %1 zu weit links</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too high</source>
+            <translation>das Leder trifft %1 zu hoch</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too low</source>
+            <translation>das Leder trifft %1 zu tief</translation>
+        </message>
+        <message>
+            <source>the cue is %1 too steep</source>
+            <translation>das Queue steht %1 zu steil</translation>
+        </message>
+        <message>
+            <source>the cue is %1 too flat</source>
+            <translation>das Queue liegt %1 zu flach</translation>
+        </message>
+        <message>
+            <source>the harder the shot, the more falls short: %1 of what is asked</source>
+            <translation>je fester der Stoß, desto mehr fehlt: %1 des Verlangten</translation>
+        </message>
+        <message>
+            <source>the harder the shot, the more it overshoots: %1 of what is asked</source>
+            <translation>je fester der Stoß, desto mehr ist es zu viel: %1 des Verlangten</translation>
+        </message>
+        <message>
+            <source>turns of the aim come out %1 too small</source>
+            <translation>Richtungsänderungen kommen %1 zu klein</translation>
+        </message>
+        <message>
+            <source>turns of the aim come out %1 too large</source>
+            <translation>Richtungsänderungen kommen %1 zu groß</translation>
+        </message>
+        <message>
+            <source>the more is asked, the more is missing: %1 of it</source>
+            <translation>je mehr verlangt ist, desto mehr fehlt: %1 davon</translation>
+        </message>
+        <message>
+            <source>the more is asked, the more is too much: %1 of it</source>
+            <translation>je mehr verlangt ist, desto mehr ist es zu viel: %1 davon</translation>
+        </message>
+        <message>
+            <source>long shots fall %1 short</source>
+            <translation>lange Stöße bleiben %1 zu kurz</translation>
+        </message>
+        <message>
+            <source>long shots go %1 too far</source>
+            <translation>lange Stöße geraten %1 zu lang</translation>
+        </message>
+        <message>
+            <source>clipped at %1: more was asked and did not arrive</source>
+            <translation>bei %1 abgeschnitten: mehr war verlangt und kam nicht an</translation>
+        </message>
+        <message>
+            <source>comes as asked, to within %1</source>
+            <translation>kommt wie verlangt, auf %1 genau</translation>
+        </message>
+        <message>
+            <source>single shots scatter by %1</source>
+            <translation>einzelne Stöße streuen um %1</translation>
+        </message>
+        <message>
+            <source>single shots scatter by less than the film can tell</source>
+            <translation>einzelne Stöße streuen weniger, als der Film erkennen lässt</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>quantity, findings</comment>
+            <translation>%1: %2.</translation>
+        </message>
+    </context>
 </TS>

@@ -4,6 +4,7 @@
 #include <CLI/CLI.hpp>
 #include <string>
 
+#include "app/console/asked_command.h"
 #include "app/console/calibrate_command.h"
 #include "app/console/check_command.h"
 #include "app/console/coach_command.h"
@@ -22,6 +23,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   app.require_subcommand(1);
   // Each command sets the exit status from its callback; one line per command.
   int status = 0;
+  addAskedCommand(app, status);
   addCalibrateCommand(app, status);
   addCheckCommand(app, status);
   addCoachCommand(app, status);
