@@ -58,7 +58,9 @@ class Gathering {
     const PlayedSession& session = history_.sessions.back();
     PlayedShot shot = playedShot(recorded.reading, history_.tables[session.table]);
     shot.session = history_.sessions.size() - 1;
+    shot.id = recorded.id.value;
     shot.frame = recorded.frame.value;
+    shot.game = recorded.game;
     if (recorded.struckAt && first_->struckAt) {
       shot.minutes = static_cast<double>(*recorded.struckAt - *first_->struckAt) / 60'000.0;
     } else if (recorded.frame == first_->frame) {

@@ -51,8 +51,10 @@ struct Meant {
 
 /// One shot of one player.
 struct PlayedShot {
+  std::int64_t id = 0;      ///< of the record; 0 without one
   std::size_t session = 0;  ///< place in PlayerHistory::sessions
   std::int64_t frame = 0;
+  std::string game;                     ///< of the frame: "eight-ball", ...; empty when unknown
   int number = 0;                       ///< within the frame
   std::optional<double> minutes;        ///< since the session's first shot
   std::optional<double> preparation_s;  ///< from the rest of the shot before to this strike

@@ -27,7 +27,8 @@ QString shotsQuery() {
              "t.before_y_m, EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id), "
              "EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id AND k.field IN "
              "('target_ball', 'target_pocket')), r.shot_id IS NOT NULL, coalesce(r.fouls, '') <> '', ") +
-         QLatin1String(kWon) + QStringLiteral(", g.shown, g.choice_loss, g.delivery_loss") + QLatin1String(kShots) +
+         QLatin1String(kWon) + QStringLiteral(", g.shown, g.choice_loss, g.delivery_loss, f.game") +
+         QLatin1String(kShots) +
          QStringLiteral(
              "LEFT JOIN shots p ON p.frame_id = s.frame_id AND p.number = s.number - 1 "
              "LEFT JOIN deliveries d ON d.shot_id = s.id "
@@ -50,6 +51,7 @@ void putBall(Position& position, BallName ball, const Row& row, std::size_t at) 
 /// Nothing where a word is not one of ours.
 std::optional<RecordedShot> shotIn(const Row& row) {
   RecordedShot shot;
+  shot.id = ShotId{row[2].toLongLong()};
   shot.session = SessionId{row[0].toLongLong()};
   shot.frame = FrameId{row[1].toLongLong()};
   shot.struckAt = optionalIntegerOf(row[3]);
@@ -90,6 +92,7 @@ std::optional<RecordedShot> shotIn(const Row& row) {
   shot.suggestionShown = row[36].toBool();
   shot.choiceLoss = optionalRealOf(row[37]);
   shot.deliveryLoss = optionalRealOf(row[38]);
+  shot.game = textOf(row[39]);
   return shot;
 }
 

@@ -19,8 +19,10 @@ struct SessionPeriod {
 
 /// A shot as far as statistics need it. Values are the corrected ones where a person corrected them.
 struct RecordedShot {
+  ShotId id;
   SessionId session;
   FrameId frame;
+  std::string game;  ///< of the frame: "eight-ball", ...; empty when unknown
   std::optional<UtcMilliseconds> struckAt;
   std::optional<double> restBefore_s;  ///< film time at which the frame's shot before came to rest
   /// Without events and elevation; before and after hold the cue ball and, before, the target alone.

@@ -59,6 +59,11 @@ void PlayerHistoryTest::whatWasPlayedComesBackAsItWas() {
       --first;
     QVERIFY(std::abs(*shot.minutes - (*expected.minutes - *played.shots[first].minutes)) < 1e-4);
     QVERIFY(shot.ruled == (played.sessions[expected.session].occasion == Occasion::Match));
+    const auto stored = record.shot(ShotId{shot.id});
+    QVERIFY(stored.has_value() && stored->reading.number == expected.number);
+    QVERIFY(shot.game == (shot.ruled ? "eight-ball" : ""));
+    shot.id = expected.id;
+    shot.game = expected.game;
     shot.minutes = expected.minutes;
     shot.frame = expected.frame;
     shot.ruled = expected.ruled;

@@ -32,6 +32,9 @@ void RecordStatisticsTest::aShotComesWithWhatStatisticsNeed() {
   QVERIFY(shots.has_value());
   QCOMPARE(shots->size(), std::size_t{1});
   const RecordedShot& shot = shots->front();
+  QVERIFY(record.shot(shot.id).has_value());
+  QCOMPARE(record.shot(shot.id)->reading.number, whole.number);
+  QCOMPARE(shot.game, record.frames(game.session)->front().game);
   QCOMPARE(shot.session, game.session);
   QCOMPARE(shot.frame, game.frame);
   QCOMPARE(shot.struckAt, std::optional<UtcMilliseconds>(1'760'000'000'000 + 20'250));

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/progress/history_filter.h"
+
+#include <vector>
+
+namespace ferrule {
+
+namespace {
+
+template <class T>
+bool isWithin(const std::optional<T>& value, const std::optional<T>& least, const std::optional<T>& most) {
+  if (!least && !most) return true;
+  return value && (!least || *value >= *least) && (!most || *value <= *most);
+}
+
+}  // namespace
+
+bool passes(const PlayedShot& shot, const PlayedSession& session, const PlayedTable& table,
+            const HistoryFilter& filter) {
+  if (filter.from_ms && session.started_ms < *filter.from_ms) return false;
+  if (filter.until_ms && session.started_ms >= *filter.until_ms) return false;
+  if (filter.occasion && session.occasion != *filter.occasion) return false;
+  if (filter.table && table.name != *filter.table) return false;
+  if (filter.game && shot.game != *filter.game) return false;
+  const bool ofPots = filter.missedOnly || filter.missSide || filter.leastCut_rad || filter.mostCut_rad;
+  if (ofPots && !isPotAttempt(shot)) return false;
+  if ((filter.missedOnly || filter.missSide) && shot.made) return false;
+  if (filter.missSide && shot.missSide != filter.missSide) return false;
+  if (filter.pocket && shot.pocket != filter.pocket) return false;
+  return isWithin(shot.cut_rad, filter.leastCut_rad, filter.mostCut_rad) &&
+         isWithin(shot.speed_mps, filter.leastSpeed_mps, filter.mostSpeed_mps);
+}
+
+PlayerHistory filtered(const PlayerHistory& history, const HistoryFilter& filter) {
+  PlayerHistory left;
+  left.player = history.player;
+  std::vector<std::optional<std::size_t>> sessions(history.sessions.size());
+  std::vector<std::optional<std::size_t>> tables(history.tables.size());
+  for (const PlayedShot& shot : history.shots) {
+    const PlayedSession& session = history.sessions[shot.session];
+    if (!passes(shot, session, history.tables[session.table], filter)) continue;
+    if (!tables[session.table]) {
+      tables[session.table] = left.tables.size();
+      left.tables.push_back(history.tables[session.table]);
+    }
+    if (!sessions[shot.session]) {
+      sessions[shot.session] = left.sessions.size();
+      left.sessions.push_back(session);
+      left.sessions.back().table = *tables[session.table];
+    }
+    left.shots.push_back(shot);
+    left.shots.back().session = *sessions[shot.session];
+  }
+  return left;
+}
+
+}  // namespace ferrule

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/progress/history_filter.h"
+
+#include <QtTest>
+
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+PlayedShot pot(std::size_t session, std::int64_t id, double cut_rad, bool made) {
+  PlayedShot shot;
+  shot.id = id;
+  shot.session = session;
+  shot.game = session == 0 ? "eight-ball" : "nine-ball";
+  shot.pocket = PocketName::FootLeft;
+  shot.cut_rad = cut_rad;
+  shot.made = made;
+  if (!made) shot.missSide = MissSide::Under;
+  shot.speed_mps = 1.0 + cut_rad;
+  return shot;
+}
+
+/// A practice on one table and a match on another.
+PlayerHistory twoSessions() {
+  PlayerHistory history;
+  history.player = "Invented";
+  history.tables = {{"One", {}, 0.028575}, {"Two", {}, 0.028575}};
+  history.sessions = {{1, "practice", 1000, 0, Occasion::Practice}, {2, "match", 2000, 1, Occasion::Match}};
+  history.shots = {pot(0, 1, 0.2, true), pot(0, 2, 0.9, false), pot(1, 3, 0.3, false), pot(1, 4, 1.0, true)};
+  PlayedShot safety;
+  safety.id = 5;
+  safety.session = 1;
+  safety.outcome = Outcome::Safety;
+  history.shots.push_back(safety);
+  return history;
+}
+
+std::vector<std::int64_t> idsOf(const PlayerHistory& history) {
+  std::vector<std::int64_t> ids;
+  for (const PlayedShot& shot : history.shots)
+    ids.push_back(shot.id);
+  return ids;
+}
+
+using Ids = std::vector<std::int64_t>;
+
+}  // namespace
+
+/// Choosing from a history.
+class HistoryFilterTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void noConditionChangesNothing();
+  void aPeriodEndsBeforeItsEnd();
+  void sessionsAndTablesWithoutAShotGo();
+  void conditionsOnShotsHoldTogether();
+  void aShotWithoutAValuePassesNoConditionOnIt();
+};
+
+void HistoryFilterTest::noConditionChangesNothing() {
+  const PlayerHistory history = twoSessions();
+  QVERIFY(filtered(history, {}) == history);
+}
+
+void HistoryFilterTest::aPeriodEndsBeforeItsEnd() {
+  HistoryFilter filter;
+  filter.from_ms = 1000;
+  filter.until_ms = 2000;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{1, 2}));
+}
+
+void HistoryFilterTest::sessionsAndTablesWithoutAShotGo() {
+  HistoryFilter filter;
+  filter.occasion = Occasion::Match;
+  const PlayerHistory left = filtered(twoSessions(), filter);
+  QCOMPARE(idsOf(left), (Ids{3, 4, 5}));
+  QCOMPARE(left.sessions.size(), std::size_t{1});
+  QCOMPARE(left.tables.size(), std::size_t{1});
+  QCOMPARE(left.tableOf(left.shots.front()).name, std::string("Two"));
+  filter = {};
+  filter.table = "One";
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{1, 2}));
+  filter.table = "Three";
+  QVERIFY(filtered(twoSessions(), filter).sessions.empty());
+  filter = {};
+  filter.game = "nine-ball";
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{3, 4}));
+}
+
+void HistoryFilterTest::conditionsOnShotsHoldTogether() {
+  HistoryFilter filter;
+  filter.missedOnly = true;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{2, 3}));
+  filter.mostCut_rad = 0.5;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{3}));
+  filter.missSide = MissSide::Over;
+  QVERIFY(filtered(twoSessions(), filter).shots.empty());
+  filter = {};
+  filter.leastSpeed_mps = 1.5;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{2, 4}));
+  filter.pocket = PocketName::HeadLeft;
+  QVERIFY(filtered(twoSessions(), filter).shots.empty());
+}
+
+void HistoryFilterTest::aShotWithoutAValuePassesNoConditionOnIt() {
+  HistoryFilter filter;
+  filter.mostSpeed_mps = 99.0;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{1, 2, 3, 4}));
+  filter = {};
+  filter.leastCut_rad = 0.0;
+  QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{1, 2, 3, 4}));
+}
+
+FERRULE_TEST(HistoryFilterTest)
+#include "history_filter_test.moc"
