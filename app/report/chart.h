@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QRectF>
 #include <QString>
+#include <cstddef>
 #include <optional>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -24,6 +27,14 @@ struct ChartMark {
   std::optional<Interval> interval;
   QString below;  ///< its count, under the axis
   bool hollow = false;
+  QString words{};      ///< date, value and interval, for whoever points at it
+  std::size_t key = 0;  ///< which of the measure's rows it shows
+};
+
+/// Where a line may lie at one place.
+struct ChartBand {
+  double place = 0.0;
+  Interval value;
 };
 
 /// A straight line through the marks with the band of what it may be.
@@ -32,7 +43,8 @@ struct ChartTrend {
   double lastPlace = 0.0;
   double first = 0.0;
   double last = 0.0;
-  bool stands = false;  ///< solid; else dashed: no more than chance
+  bool stands = false;            ///< solid; else dashed: no more than chance
+  std::vector<ChartBand> band{};  ///< where the line may lie, along the places; may be empty
 };
 
 /// Sessions in a row.
@@ -59,6 +71,7 @@ struct GridChart {
   std::vector<QString> columns;
   std::vector<QString> rows;
   std::vector<std::vector<GridCell>> cells;  ///< [row][column]
+  std::vector<std::size_t> rowKeys{};        ///< which of the measure's rows each row shows
   QString below;
 };
 
@@ -82,7 +95,8 @@ struct SplitRow {
   QString label;
   int left = 0;
   int right = 0;
-  QString words;  ///< the interval of the left share, or that there is not enough
+  QString words;        ///< the interval of the left share, or that there is not enough
+  std::size_t key = 0;  ///< which of the measure's rows it shows
 };
 
 /// Counts to the left and right of a middle line: thick and thin.
@@ -95,7 +109,70 @@ struct SplitChart {
   QString below;
 };
 
-using Chart = std::variant<SeriesChart, GridChart, BarChart, SplitChart>;
+enum class PointKind { Filled, Hollow };
+
+/// One shot.
+struct ChartPoint {
+  double x = 0.0;
+  double y = 0.0;
+  PointKind kind = PointKind::Filled;
+  QString words;        ///< for whoever points at it
+  std::size_t key = 0;  ///< the shot's place in its history
+};
+
+/// A line or an outline of the plane itself: a pocket, a target's ring, where asked and delivered agree.
+struct ChartOutline {
+  std::vector<std::pair<double, double>> points;
+  bool dashed = false;
+};
+
+/// Words at a place of the plane.
+struct ChartLabel {
+  double x = 0.0;
+  double y = 0.0;
+  QString words;
+};
+
+/// An ellipse that holds 95 of 100 points if they follow a normal law.
+struct ChartEllipse {
+  double x = 0.0;
+  double y = 0.0;
+  double longHalf = 0.0;
+  double shortHalf = 0.0;
+  double turn_rad = 0.0;
+};
+
+/// Single shots in a plane.
+struct PointChart {
+  QString title;
+  QString note;
+  std::vector<ChartTick> across;  ///< along the bottom, ascending, at least two where there is an axis
+  std::vector<ChartTick> up;
+  QString acrossWords;  ///< what is across, under the ticks
+  QString upWords;      ///< what is up, above the ticks
+  double left = 0.0;    ///< of the plane
+  double right = 1.0;
+  double bottom = 0.0;
+  double top = 1.0;
+  bool equal = false;  ///< one unit is as long across as up
+  std::vector<ChartOutline> outlines;
+  std::vector<ChartPoint> points;
+  std::vector<ChartLabel> labels;
+  std::optional<ChartEllipse> ellipse;
+  QString below;
+};
+
+using Chart = std::variant<SeriesChart, GridChart, BarChart, SplitChart, PointChart>;
+
+/// One mark, cell, bar, side or point of a chart, where it was drawn.
+struct ChartSpot {
+  QRectF area;
+  std::size_t key = 0;     ///< which of the measure's rows, or the shot's place in its history
+  std::size_t column = 0;  ///< of a grid; 0 left and 1 right of a split chart
+  QString words;           ///< what it shows, with interval and count
+};
+
+[[nodiscard]] const QString& titleOf(const Chart& chart);
 
 /// A round step for a scale from 0 or least to most with about count lines.
 [[nodiscard]] double roundStep(double span, int count);

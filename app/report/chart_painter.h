@@ -26,6 +26,7 @@ struct ChartStyle {
 
 /// Draws within a rectangle of the width and chartHeight. Whiskers, counts and words carry everything; shades of one
 /// hue repeat it, so that a copy in grey loses nothing.
-void drawChart(QPainter& painter, const QRectF& area, const Chart& chart, const ChartStyle& style);
+/// Returns what can be pointed at, in the order in which keys should reach it.
+std::vector<ChartSpot> drawChart(QPainter& painter, const QRectF& area, const Chart& chart, const ChartStyle& style);
 
 }  // namespace ferrule

@@ -6,6 +6,7 @@
 
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
+#include "core/progress/trend_band.h"
 
 namespace ferrule {
 
@@ -16,6 +17,9 @@ constexpr QChar kTo{0x2013};
 constexpr QChar kDot{0x00B7};
 /// More rows than these would not fit beside the words.
 constexpr std::size_t kFewestMarks = 2;
+/// Of a trend's band: places along it, and how often sessions are drawn for each.
+constexpr int kBandPlaces = 9;
+constexpr int kBandDraws = 499;
 
 struct ChartWords {
   Q_DECLARE_TR_FUNCTIONS(ChartWords)
@@ -73,6 +77,14 @@ std::optional<Chart> spreadChart(const PlayerHistory& history, const ErrorMeasur
     chart.marks.push_back({week(session.session), scale * estimate.value,
                            Interval{scale * estimate.interval.least, scale * estimate.interval.most},
                            words.numbers().whole(estimate.shots), match});
+    const auto shown = [&](double value) {
+      return unit == SpreadUnit::Degrees ? words.degrees(value) : words.percent(value, 1);
+    };
+    chart.marks.back().words =
+        ChartWords::tr("%1: %2 (%3 to %4), %5")
+            .arg(words.date(history.sessions[session.session].started_ms), shown(estimate.value),
+                 shown(estimate.interval.least), shown(estimate.interval.most), words.shots(estimate.shots));
+    chart.marks.back().key = session.session;
     most = std::max(most, scale * std::min(estimate.interval.most, 2.5 * estimate.value));
   }
   const double step = roundStep(most, 4);
@@ -92,11 +104,17 @@ std::optional<Chart> spreadChart(const PlayerHistory& history, const ErrorMeasur
   if (!trend.shortage) {
     chart.trend = ChartTrend{chart.marks.front().place, chart.marks.back().place, scale * trend.from, scale * trend.to,
                              trend.stands};
+    std::vector<SeriesPoint> points;
+    for (const SessionEstimate& session : measure.series)
+      points.push_back({week(session.session), scale * session.estimate.value, session.estimate.shots - 1.0});
+    for (const BandPoint& at : trendBand(points, kBandPlaces, {1, kBandDraws}))
+      chart.trend->band.push_back({at.when, at.value});
     chart.note = trend.stands ? ChartWords::tr("a change beyond luck") : ChartWords::tr("no change beyond luck");
   }
   const bool matches = std::ranges::any_of(chart.marks, &ChartMark::hollow);
-  chart.below = matches ? ChartWords::tr("Whiskers: 95 % interval. Numbers: shots of the session. Hollow: matches.")
-                        : ChartWords::tr("Whiskers: 95 % interval. Numbers: shots of the session.");
+  chart.below =
+      matches ? ChartWords::tr("Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.")
+              : ChartWords::tr("Whiskers and band: 95 % interval. Numbers: shots of the session.");
   return chart;
 }
 
@@ -113,6 +131,7 @@ std::optional<Chart> makeGridChart(const MakeGrid& grid, const QString& title, d
     // A distance from which nothing was ever tried takes no room.
     if (std::ranges::all_of(row, [](const MakeCell& cell) { return cell.tried == 0; })) continue;
     chart.rows.push_back(distances[r]);
+    chart.rowKeys.push_back(r);
     std::vector<GridCell> cells;
     for (const MakeCell& cell : row) {
       if (cell.tried == 0) {
@@ -160,14 +179,15 @@ std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words
   chart.title = ChartWords::tr("Which side it misses");
   chart.leftWords = ChartWords::tr("too thick");
   chart.rightWords = ChartWords::tr("too thin");
-  const auto add = [&](const QString& label, const MissCell& cell) {
+  const auto add = [&](const QString& label, const MissCell& cell, std::size_t key) {
     const bool enough = cell.total() >= kFewestForShare;
     chart.rows.push_back(
         {label, cell.thick, cell.thin,
-         enough ? ChartWords::tr("%1 thick").arg(words.percents(*cell.thickShare)) : ChartWords::tr("not enough")});
+         enough ? ChartWords::tr("%1 thick").arg(words.percents(*cell.thickShare)) : ChartWords::tr("not enough"),
+         key});
   };
-  add(ChartWords::tr("cuts to the left"), misses.leftCuts);
-  add(ChartWords::tr("cuts to the right"), misses.rightCuts);
+  add(ChartWords::tr("cuts to the left"), misses.leftCuts, 0);
+  add(ChartWords::tr("cuts to the right"), misses.rightCuts, 1);
   const QString unit = ChartWords::tr("%1 m/s");
   for (std::size_t i = 0; i < misses.speeds.size(); ++i) {
     if (misses.speeds[i].total() == 0) continue;
@@ -176,7 +196,7 @@ std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words
     const QString band = from.isEmpty() ? QStringLiteral("< ") + to
                          : to.isEmpty() ? QStringLiteral("> ") + from
                                         : from + kTo + to;
-    add(unit.arg(band), misses.speeds[i]);
+    add(unit.arg(band), misses.speeds[i], 2 + i);
   }
   chart.below = ChartWords::tr("Missed cuts only. Right: 95 % interval of the share that was too thick.");
   return chart;
