@@ -17,6 +17,14 @@ add_library(ferrule_window STATIC
   picture/plan_view.cpp
   picture/shot_painter.cpp
   picture/table_painter.cpp
+  progress/chart_export.cpp
+  progress/chart_view.cpp
+  progress/figures.cpp
+  progress/filter_bar.cpp
+  progress/progress_layout.cpp
+  progress/progress_place.cpp
+  progress/progress_service.cpp
+  progress/progress_words.cpp
   review/event_list_model.cpp
   review/judgement_section.cpp
   review/legend.cpp
@@ -28,8 +36,10 @@ add_library(ferrule_window STATIC
   review/record_source.cpp
   review/review_desk.cpp
   review/review_layout.cpp
+  review/review_list.cpp
   review/review_place.cpp
   review/review_words.cpp
+  review/shot_filter.cpp
   review/shot_panel.cpp
   review/shot_row_delegate.cpp
   review/shot_tree_model.cpp
@@ -56,6 +66,7 @@ add_library(ferrule_window STATIC
   window/languages.cpp
   window/main_window.cpp
   window/message_bar.cpp
+  window/own_record.cpp
   window/place_list.cpp
   window/places.cpp
   window/tool_button.cpp
@@ -72,8 +83,9 @@ target_link_libraries(ferrule_window PUBLIC
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
+  progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
-  review/review_place.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
+  review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
   session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
   window/place_list.h window/vertical_scroll.h)

@@ -340,6 +340,42 @@
             <source>Show what would be suggested here, or hide it</source>
             <translation>Zeigen, was hier vorgeschlagen würde, oder es verbergen</translation>
         </message>
+        <message>
+            <source>&amp;Shots behind it</source>
+            <translation>&amp;Stöße dahinter</translation>
+        </message>
+        <message>
+            <source>Look at the shots behind the chosen part of a chart</source>
+            <translation>Die Stöße hinter dem gewählten Teil eines Bildes ansehen</translation>
+        </message>
+        <message>
+            <source>&amp;Export the chart…</source>
+            <translation>Bild &amp;ausgeben …</translation>
+        </message>
+        <message>
+            <source>Write the chosen chart as SVG, PNG or CSV</source>
+            <translation>Das gewählte Bild als SVG, PNG oder CSV schreiben</translation>
+        </message>
+        <message>
+            <source>Fi&amp;gures</source>
+            <translation>&amp;Bilder</translation>
+        </message>
+        <message>
+            <source>&amp;Filter the shots</source>
+            <translation>Stöße &amp;filtern</translation>
+        </message>
+        <message>
+            <source>List the shots that meet conditions, or go back to all sessions</source>
+            <translation>Stöße auflisten, die Bedingungen erfüllen, oder zurück zu allen Sitzungen</translation>
+        </message>
+        <message>
+            <source>Play the &amp;list</source>
+            <translation>&amp;Liste spielen</translation>
+        </message>
+        <message>
+            <source>Play the listed shots one after another, or stop</source>
+            <translation>Die Stöße der Liste nacheinander spielen, oder anhalten</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -652,6 +688,14 @@
         <message>
             <source>Put in what is played, shot by shot</source>
             <translation>Eingeben, was gespielt wird, Stoß für Stoß</translation>
+        </message>
+        <message>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
+        </message>
+        <message>
+            <source>See how a player's aim, speed and makes hold up</source>
+            <translation>Sehen, wie sich Zielen, Tempo und Treffer eines Spielers entwickeln</translation>
         </message>
     </context>
     <context>
@@ -1466,14 +1510,6 @@
             <translation>keine Änderung jenseits des Zufalls</translation>
         </message>
         <message>
-            <source>Whiskers: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
-            <translation>Striche: 95-%-Bereich. Zahlen: Stöße der Sitzung. Hohl: Wettkämpfe.</translation>
-        </message>
-        <message>
-            <source>Whiskers: 95 % interval. Numbers: shots of the session.</source>
-            <translation>Striche: 95-%-Bereich. Zahlen: Stöße der Sitzung.</translation>
-        </message>
-        <message>
             <source>cut across, distance down</source>
             <translation>Schnitt quer, Weg nach unten</translation>
         </message>
@@ -1552,6 +1588,18 @@
         <message>
             <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
             <translation>Gelocht, gleich schwere Stöße; Striche: 95-%-Bereich des Unterschieds.</translation>
+        </message>
+        <message>
+            <source>%1: %2 (%3 to %4), %5</source>
+            <translation>%1: %2 (%3 bis %4), %5</translation>
+        </message>
+        <message>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung. Hohl: Matches.</translation>
+        </message>
+        <message>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung.</translation>
         </message>
     </context>
     <context>
@@ -2405,6 +2453,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Films (%1);;All files (*)</source>
             <translation>Filme (%1);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Filter the shots first; the list is then played from the chosen shot on.</source>
+            <translation>Filtern Sie zuerst die Stöße; die Liste wird dann ab dem gewählten Stoß gespielt.</translation>
         </message>
     </context>
     <context>
@@ -3378,6 +3430,527 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1: %2.</source>
             <comment>quantity, findings</comment>
             <translation>%1: %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProgressPlace</name>
+        <message>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
+        </message>
+        <message>
+            <source>Figures</source>
+            <translation>Bilder</translation>
+        </message>
+        <message>
+            <source>Nobody has played in %1 yet. Play a session with names, or open another record.</source>
+            <translation>In %1 hat noch niemand gespielt. Spielen Sie eine Sitzung mit Namen, oder öffnen Sie eine andere Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>Co&amp;mpare with</source>
+            <translation>&amp;Vergleichen mit</translation>
+        </message>
+        <message>
+            <source>Show two players or two periods side by side</source>
+            <translation>Zwei Spieler oder zwei Zeiträume nebeneinander zeigen</translation>
+        </message>
+        <message>
+            <source>What to work on</source>
+            <translation>Woran zu arbeiten ist</translation>
+        </message>
+        <message>
+            <source>What the figures rest on</source>
+            <translation>Worauf die Bilder beruhen</translation>
+        </message>
+        <message>
+            <source>What to work on and what the figures rest on</source>
+            <translation>Woran zu arbeiten ist und worauf die Bilder beruhen</translation>
+        </message>
+        <message>
+            <source>What is pointed at</source>
+            <translation>Worauf gezeigt wird</translation>
+        </message>
+        <message>
+            <source>Progress needs shots: play a session, or open a record.</source>
+            <translation>Für den Fortschritt braucht es Stöße: Spielen Sie eine Sitzung, oder öffnen Sie eine Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Aufzeichnung öffnen …</translation>
+        </message>
+        <message>
+            <source>There is no shot of this player in this selection. Choose a longer period.</source>
+            <translation>In dieser Auswahl gibt es keinen Stoß dieses Spielers. Wählen Sie einen längeren Zeitraum.</translation>
+        </message>
+        <message>
+            <source>Choose a chart first: click it, or go to it with the Tab key.</source>
+            <translation>Wählen Sie zuerst ein Bild: durch Anklicken oder mit der Tabulatortaste.</translation>
+        </message>
+        <message>
+            <source>Export the chart</source>
+            <translation>Bild ausgeben</translation>
+        </message>
+        <message>
+            <source>chart.svg</source>
+            <translation>bild.svg</translation>
+        </message>
+        <message>
+            <source>Pictures (*.svg *.png);;Numbers (*.csv)</source>
+            <translation>Bilder (*.svg *.png);;Zahlen (*.csv)</translation>
+        </message>
+        <message>
+            <source>The chart is in %1.</source>
+            <translation>Das Bild liegt in %1.</translation>
+        </message>
+        <message>
+            <source>Reading the record…</source>
+            <translation>Die Aufzeichnung wird gelesen …</translation>
+        </message>
+        <message>
+            <source>Working it out…</source>
+            <translation>Es wird gerechnet …</translation>
+        </message>
+        <message>
+            <source>Point at a part of a chart for its numbers; click it for the shots behind it.</source>
+            <translation>Zeigen Sie auf einen Teil eines Bildes für seine Zahlen; klicken Sie ihn für die Stöße dahinter an.</translation>
+        </message>
+        <message>
+            <source>Choose a part of a chart first: click it, or go to it with the arrow keys.</source>
+            <translation>Wählen Sie zuerst einen Teil eines Bildes: durch Anklicken oder mit den Pfeiltasten.</translation>
+        </message>
+        <message>
+            <source>There is no shot behind this.</source>
+            <translation>Dahinter steht kein Stoß.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProgressWords</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>since %1</source>
+            <translation>seit %1</translation>
+        </message>
+        <message>
+            <source>practice</source>
+            <translation>Training</translation>
+        </message>
+        <message>
+            <source>matches</source>
+            <translation>Matches</translation>
+        </message>
+        <message>
+            <source>lessons</source>
+            <translation>Unterricht</translation>
+        </message>
+        <message>
+            <source>There is not yet enough to say what to work on first; every further session helps.</source>
+            <translation>Es reicht noch nicht, um zu sagen, woran zuerst zu arbeiten ist; jede weitere Sitzung hilft.</translation>
+        </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>Übung: %1</translation>
+        </message>
+        <message>
+            <source>This one and the next are about equal; take either first.</source>
+            <translation>Dieser Punkt und der nächste sind etwa gleich; beginnen Sie mit einem von beiden.</translation>
+        </message>
+        <message>
+            <source>There is no shot of this player in this selection.</source>
+            <translation>In dieser Auswahl gibt es keinen Stoß dieses Spielers.</translation>
+        </message>
+        <message>
+            <source>pots tried: %1</source>
+            <translation>versuchte Bälle: %1</translation>
+        </message>
+        <message>
+            <source>Not tracked: %1. Changed by a person: %2. Waiting for a person: %3.</source>
+            <translation>Nicht verfolgt: %1. Von einem Menschen geändert: %2. Wartet auf einen Menschen: %3.</translation>
+        </message>
+        <message>
+            <source>Pocket named by a person: %1 of %2; never mixed with pockets read from the balls.</source>
+            <translation>Tasche von einem Menschen genannt: %1 von %2; nie vermischt mit Taschen, die aus den Bällen gelesen wurden.</translation>
+        </message>
+        <message>
+            <source>Left out, since its pockets differ: %1 (mouth %2 mm, %3).</source>
+            <translation>Ausgelassen, da die Taschen anders sind: %1 (Öffnung %2 mm, %3).</translation>
+        </message>
+        <message>
+            <source>Dated in the future: %1. Check the clock.</source>
+            <translation>In der Zukunft datiert: %1. Prüfen Sie die Uhr.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureWords</name>
+        <message>
+            <source>not enough yet: two sessions with %1 or more are needed</source>
+            <translation>noch nicht genug: zwei Sitzungen mit mindestens %1 sind nötig</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim</source>
+            <translation>Streuung des Zielens</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed in repeated set-ups</source>
+            <translation>Streuung des Tempos bei wiederholten Aufstellungen</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed</source>
+            <translation>Streuung des Tempos</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the cue ball</source>
+            <translation>Gelocht, nach Schnitt und Weg der Weißen</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the object ball</source>
+            <translation>Gelocht, nach Schnitt und Weg des Objektballs</translation>
+        </message>
+        <message>
+            <source>Deliveries on the target</source>
+            <translation>Stöße auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>Miss map</source>
+            <translation>Karte der Fehlstöße</translation>
+        </message>
+        <message>
+            <source>Which side it misses</source>
+            <translation>Auf welcher Seite verfehlt wird</translation>
+        </message>
+        <message>
+            <source>Made by pocket</source>
+            <translation>Gelocht nach Tasche</translation>
+        </message>
+        <message>
+            <source>Speed asked and delivered</source>
+            <translation>Tempo: verlangt und gespielt</translation>
+        </message>
+        <message>
+            <source>Where the cue ball came to rest</source>
+            <translation>Wo die Weiße liegen blieb</translation>
+        </message>
+        <message>
+            <source>Where the tip met the ball</source>
+            <translation>Wo das Leder den Ball traf</translation>
+        </message>
+        <message>
+            <source>Like shots under other conditions</source>
+            <translation>Gleiche Stöße unter anderen Umständen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilterBar</name>
+        <message>
+            <source>Player</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>Period</source>
+            <translation>Zeitraum</translation>
+        </message>
+        <message>
+            <source>All time</source>
+            <translation>Gesamte Zeit</translation>
+        </message>
+        <message>
+            <source>Last 30 days</source>
+            <translation>Letzte 30 Tage</translation>
+        </message>
+        <message>
+            <source>Last 90 days</source>
+            <translation>Letzte 90 Tage</translation>
+        </message>
+        <message>
+            <source>This month</source>
+            <translation>Dieser Monat</translation>
+        </message>
+        <message>
+            <source>Last month</source>
+            <translation>Voriger Monat</translation>
+        </message>
+        <message>
+            <source>From day to day</source>
+            <translation>Von Tag bis Tag</translation>
+        </message>
+        <message>
+            <source>First day</source>
+            <translation>Erster Tag</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Letzter Tag</translation>
+        </message>
+        <message>
+            <source>Table</source>
+            <translation>Tisch</translation>
+        </message>
+        <message>
+            <source>Game</source>
+            <translation>Spiel</translation>
+        </message>
+        <message>
+            <source>Practice or match</source>
+            <translation>Training oder Match</translation>
+        </message>
+        <message>
+            <source>Practice and matches</source>
+            <translation>Training und Matches</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Training</translation>
+        </message>
+        <message>
+            <source>Matches</source>
+            <translation>Matches</translation>
+        </message>
+        <message>
+            <source>Lessons</source>
+            <translation>Unterricht</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>Jeder Tisch</translation>
+        </message>
+        <message>
+            <source>Every game</source>
+            <translation>Jedes Spiel</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShotChartWords</name>
+        <message>
+            <source>%1, shot %2</source>
+            <translation>%1, Stoß %2</translation>
+        </message>
+        <message>
+            <source>the last %1 of %2 shots</source>
+            <translation>die letzten %1 von %2 Stößen</translation>
+        </message>
+        <message>
+            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation> Wo niemand sagte, was gemeint war, steht der Mittelwert der wiederholten Aufstellung.</translation>
+        </message>
+        <message>
+            <source>Deliveries on the target</source>
+            <translation>Stöße auf der Scheibe</translation>
+        </message>
+        <message>
+            <source>aim: left – right</source>
+            <translation>Zielen: links – rechts</translation>
+        </message>
+        <message>
+            <source>speed: harder, softer</source>
+            <translation>Tempo: härter, weicher</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2 %</source>
+            <translation>Zielen %1°, Tempo %2 %</translation>
+        </message>
+        <message>
+            <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
+            <translation>Hohl: verfehlte Bälle. Ellipse: 95 von 100 Stößen.</translation>
+        </message>
+        <message>
+            <source>Where the tip met the ball</source>
+            <translation>Wo das Leder den Ball traf</translation>
+        </message>
+        <message>
+            <source>side %1 R, height %2 R</source>
+            <translation>Seite %1 R, Höhe %2 R</translation>
+        </message>
+        <message>
+            <source>As seen along the cue. Dashed: miscue limit. Hollow: missed pots.</source>
+            <translation>Entlang des Queues gesehen. Gestrichelt: Abrutschgrenze. Hohl: verfehlte Bälle.</translation>
+        </message>
+        <message>
+            <source>Speed asked and delivered</source>
+            <translation>Tempo: verlangt und gespielt</translation>
+        </message>
+        <message>
+            <source>asked, m/s</source>
+            <translation>verlangt, m/s</translation>
+        </message>
+        <message>
+            <source>delivered, m/s</source>
+            <translation>gespielt, m/s</translation>
+        </message>
+        <message>
+            <source>asked %1 m/s, delivered %2 m/s</source>
+            <translation>verlangt %1 m/s, gespielt %2 m/s</translation>
+        </message>
+        <message>
+            <source>On the dashed line both agree. Hollow: missed pots.</source>
+            <translation>Auf der gestrichelten Linie stimmen beide überein. Hohl: verfehlte Bälle.</translation>
+        </message>
+        <message>
+            <source>Where the cue ball came to rest</source>
+            <translation>Wo die Weiße liegen blieb</translation>
+        </message>
+        <message>
+            <source>along the table, + to the foot, mm</source>
+            <translation>längs des Tisches, + zum Fuß, mm</translation>
+        </message>
+        <message>
+            <source>across the table, mm</source>
+            <translation>quer zum Tisch, mm</translation>
+        </message>
+        <message>
+            <source>%1 mm along, %2 mm across</source>
+            <translation>%1 mm längs, %2 mm quer</translation>
+        </message>
+        <message>
+            <source>The middle is where it was asked to rest. Ellipse: 95 of 100 shots.</source>
+            <translation>Die Mitte ist, wo sie liegen sollte. Ellipse: 95 von 100 Stößen.</translation>
+        </message>
+        <message>
+            <source>Miss map</source>
+            <translation>Karte der Fehlstöße</translation>
+        </message>
+        <message>
+            <source>%1 thick, %2 thin</source>
+            <translation>%1 dick, %2 dünn</translation>
+        </message>
+        <message>
+            <source>too thick, %1, cut %2</source>
+            <translation>zu dick, %1, Schnitt %2</translation>
+        </message>
+        <message>
+            <source>too thin, %1, cut %2</source>
+            <translation>zu dünn, %1, Schnitt %2</translation>
+        </message>
+        <message>
+            <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
+            <translation>Objektbälle, die verfehlt wurden, Kopf links. Gefüllt: zu dick, hohl: zu dünn. An den Taschen: was dort verfehlt wurde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotFilter</name>
+        <message>
+            <source>Player</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>Everybody</source>
+            <translation>Alle</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Spieler</translation>
+        </message>
+        <message>
+            <source>Missed pots onl&amp;y</source>
+            <translation>Nur &amp;verfehlte Bälle</translation>
+        </message>
+        <message>
+            <source>Missed pots only</source>
+            <translation>Nur verfehlte Bälle</translation>
+        </message>
+        <message>
+            <source>Miss side</source>
+            <translation>Fehlerseite</translation>
+        </message>
+        <message>
+            <source>Thick or thin</source>
+            <translation>Dick oder dünn</translation>
+        </message>
+        <message>
+            <source>Too thick</source>
+            <translation>Zu dick</translation>
+        </message>
+        <message>
+            <source>Too thin</source>
+            <translation>Zu dünn</translation>
+        </message>
+        <message>
+            <source>Mi&amp;ss side</source>
+            <translation>&amp;Fehlerseite</translation>
+        </message>
+        <message>
+            <source>C&amp;ut</source>
+            <translation>S&amp;chnitt</translation>
+        </message>
+        <message>
+            <source>Least cut</source>
+            <translation>Kleinster Schnitt</translation>
+        </message>
+        <message>
+            <source>Most cut</source>
+            <translation>Größter Schnitt</translation>
+        </message>
+        <message>
+            <source>Sp&amp;eed</source>
+            <translation>T&amp;empo</translation>
+        </message>
+        <message>
+            <source> m/s</source>
+            <translation> m/s</translation>
+        </message>
+        <message>
+            <source>Least speed</source>
+            <translation>Kleinstes Tempo</translation>
+        </message>
+        <message>
+            <source>Most speed</source>
+            <translation>Größtes Tempo</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>Tasche</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>Jede Tasche</translation>
+        </message>
+        <message>
+            <source>P&amp;ocket</source>
+            <translation>T&amp;asche</translation>
+        </message>
+        <message>
+            <source>Game</source>
+            <translation>Spiel</translation>
+        </message>
+        <message>
+            <source>Every game</source>
+            <translation>Jedes Spiel</translation>
+        </message>
+        <message>
+            <source>&amp;Game</source>
+            <translation>S&amp;piel</translation>
+        </message>
+        <message>
+            <source>S&amp;ince</source>
+            <translation>Se&amp;it</translation>
+        </message>
+        <message>
+            <source>Only since a day</source>
+            <translation>Erst seit einem Tag</translation>
+        </message>
+        <message>
+            <source>First day</source>
+            <translation>Erster Tag</translation>
+        </message>
+        <message>
+            <source>All sessions</source>
+            <translation>Alle Sitzungen</translation>
+        </message>
+        <message>
+            <source>Back to all sessions</source>
+            <translation>Zurück zu allen Sitzungen</translation>
+        </message>
+        <message>
+            <source>Shots that were asked for</source>
+            <translation>Stöße, nach denen gefragt wurde</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n Stoß</numerusform>
+                <numerusform>%n Stöße</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

@@ -49,4 +49,14 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ferrule::ShotFilter</name>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n shot</numerusform>
+                <numerusform>%n shots</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

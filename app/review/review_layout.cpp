@@ -12,9 +12,11 @@
 
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
+#include "app/progress/progress_service.h"
 #include "app/review/legend.h"
 #include "app/review/picture_splitter.h"
 #include "app/review/review_place.h"
+#include "app/review/shot_filter.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_row_delegate.h"
 #include "app/review/shot_tree_model.h"
@@ -68,7 +70,11 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   columns_ = new QSplitter;
   columns_->setObjectName(QStringLiteral("columns"));
   columns_->setHandleWidth(1);
-  columns_->addWidget(tree_);
+  filter_ = new ShotFilter;
+  lists_ = new QStackedWidget;
+  lists_->addWidget(tree_);
+  lists_->addWidget(filter_);
+  columns_->addWidget(lists_);
   columns_->addWidget(makePictures(actions));
   columns_->addWidget(panel_);
   columns_->setStretchFactor(0, 0);
@@ -88,6 +94,7 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   setMode(PictureMode::Plan);
   connectDesk();
   connectViews();
+  connectFilter();
   showFilmState();
 
   const auto showMode = [this, &actions] {
@@ -117,6 +124,7 @@ QWidget* ReviewPlace::makeHeader(const ActionSet& actions) {
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   row->addWidget(title_);
   row->addWidget(subtitle_, 1, Qt::AlignVCenter);
+  row->addWidget(toolButton(actions.at(ActionId::FilterShots)));
   for (const ActionId id : {ActionId::ShowPlan, ActionId::ShowFilm, ActionId::ShowBoth}) {
     QToolButton* button = toolButton(actions.at(id));
     button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
@@ -130,6 +138,7 @@ QWidget* ReviewPlace::makeTransport(const ActionSet& actions) {
   auto* row = new QHBoxLayout(transport);
   row->setContentsMargins(12, 0, 12, 4);
   row->setSpacing(0);
+  row->addWidget(toolButton(actions.at(ActionId::PlayList)));
   for (const ActionId id : {ActionId::ShotBack, ActionId::EventBack, ActionId::ImageBack, ActionId::Play,
                             ActionId::ImageOn, ActionId::EventOn, ActionId::ShotOn}) {
     row->addWidget(toolButton(actions.at(id)));
@@ -217,7 +226,10 @@ QWidget* ReviewPlace::makeEmpty(const ActionSet& actions) {
   if (!demoRecord_.isEmpty()) {
     auto* demo = new QPushButton(tr("Look at the demo"));
     demo->setObjectName(QStringLiteral("openDemo"));
-    connect(demo, &QPushButton::clicked, this, [this] { openRecord(demoRecord_); });
+    connect(demo, &QPushButton::clicked, this, [this] {
+      openRecord(demoRecord_);
+      emit recordWanted(demoRecord_);
+    });
     buttons->addWidget(demo);
   }
   buttons->addStretch(1);

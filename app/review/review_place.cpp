@@ -13,7 +13,9 @@
 
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
+#include "app/progress/progress_service.h"
 #include "app/review/review_words.h"
+#include "app/review/shot_filter.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_tree_model.h"
 #include "app/review/time_line.h"
@@ -46,6 +48,7 @@ bool ReviewPlace::act(ActionId action) {
       film_->fit();
       return true;
     case ActionId::Play:
+      playsList_ = false;
       playhead.toggle();
       return true;
     case ActionId::ImageBack:
@@ -65,10 +68,28 @@ bool ReviewPlace::act(ActionId action) {
       showSuggested();
       return true;
     case ActionId::ShotBack:
-      desk_.stepShots(-1);
+    case ActionId::ShotOn: {
+      const int step = action == ActionId::ShotOn ? 1 : -1;
+      if (lists_->currentWidget() == filter_) {
+        filter_->step(step);
+      } else {
+        desk_.stepShots(step);
+      }
       return true;
-    case ActionId::ShotOn:
-      desk_.stepShots(1);
+    }
+    case ActionId::FilterShots:
+      if (desk_.sessions().empty()) return true;
+      if (lists_->currentWidget() == filter_) {
+        lists_->setCurrentWidget(tree_);
+        tree_->setFocus();
+      } else {
+        lists_->setCurrentWidget(filter_);
+        filter_->focusConditions();
+        askForList();
+      }
+      return true;
+    case ActionId::PlayList:
+      playList();
       return true;
     default:
       return false;
@@ -103,6 +124,10 @@ void ReviewPlace::connectDesk() {
     stack_->setCurrentIndex(desk_.sessions().empty() ? 0 : 1);
     takesFocus_ = true;
     if (desk_.sessions().empty()) tell(tr("%1 holds no session yet.").arg(desk_.recordPath()));
+    playsList_ = false;
+    lists_->setCurrentWidget(tree_);
+    query_->open(desk_.recordPath());
+    if (wantedList_ && wantedList_->record == desk_.recordPath()) showShots(*std::exchange(wantedList_, {}));
   });
   connect(&desk_, &ReviewDesk::sessionRead, this, [this](const SessionContent& content) {
     model_->setContent(content);

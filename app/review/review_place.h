@@ -15,6 +15,8 @@ class QTreeView;
 namespace ferrule {
 
 class FilmView;
+class ProgressService;
+class ShotFilter;
 class MessageBar;
 class PlanView;
 class ShotPanel;
@@ -32,6 +34,7 @@ class ReviewPlace : public Place {
 
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
+  void showShots(const ShotList& shots) override;
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;
@@ -54,6 +57,13 @@ class ReviewPlace : public Place {
   void showFilmState();
   void askForPicture();
   void findFilm();
+  void connectFilter();
+  /// Reads the shots that meet the conditions.
+  void askForList();
+  void showListed(const ListedShot& shot);
+  void playList();
+  /// Goes on to the list's next shot, or ends playing it.
+  void playNextListed();
   void takeChosen();
   void tell(const QString& sentence);
 
@@ -65,7 +75,12 @@ class ReviewPlace : public Place {
   QStackedWidget* stack_;
   QSplitter* columns_;
   QSplitter* pictures_;
+  QStackedWidget* lists_;  ///< all sessions, or the shots that were asked for
   QTreeView* tree_;
+  ShotFilter* filter_;
+  ProgressService* query_;
+  std::optional<ShotList> wantedList_;  ///< until its record is open
+  bool playsList_ = false;
   PlanView* plan_;
   FilmView* film_;
   QStackedWidget* filmStack_;  ///< the film, or why there is none

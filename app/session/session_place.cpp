@@ -8,7 +8,6 @@
 #include <QSettings>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QStandardPaths>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -20,6 +19,7 @@
 #include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
+#include "app/window/own_record.h"
 #include "app/window/tool_button.h"
 #include "app/window/vertical_scroll.h"
 #include "app/words/error_sentence.h"
@@ -35,12 +35,6 @@ constexpr int kPadRow_px = 34;
 constexpr std::array kCalledFouls{FoulKind::NoContact,   FoulKind::WrongBallFirst, FoulKind::NoRail,
                                   FoulKind::TouchedBall, FoulKind::DoubleHit,      FoulKind::PushShot,
                                   FoulKind::NoFoot,      FoulKind::BallsMoving,    FoulKind::BadPlacement};
-
-/// Where sessions are kept while no record was opened.
-QString ownRecord() {
-  return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
-         QStringLiteral("/ferrule/sessions.sqlite");
-}
 
 QLabel* wordsLabel(const char* name) {
   auto* label = new QLabel;

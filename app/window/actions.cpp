@@ -55,6 +55,13 @@ constexpr std::array kRows{
     ActionRow{ActionId::ShotOn, MenuId::Step, "shotOn", QT_TRANSLATE_NOOP("Actions", "Shot on"),
               QT_TRANSLATE_NOOP("Actions", "The next shot"), "shot-on", "PgDown"},
 
+    ActionRow{ActionId::FilterShots, MenuId::Step, "filterShots", QT_TRANSLATE_NOOP("Actions", "&Filter the shots"),
+              QT_TRANSLATE_NOOP("Actions", "List the shots that meet conditions, or go back to all sessions"), "filter",
+              "Ctrl+F", false, true},
+    ActionRow{ActionId::PlayList, MenuId::Step, "playList", QT_TRANSLATE_NOOP("Actions", "Play the &list"),
+              QT_TRANSLATE_NOOP("Actions", "Play the listed shots one after another, or stop"), "play-list",
+              "Ctrl+Space"},
+
     ActionRow{ActionId::LogMade, MenuId::Session, "logMade", QT_TRANSLATE_NOOP("Actions", "&Made"),
               QT_TRANSLATE_NOOP("Actions", "The chosen ball went into its pocket"), "", "M"},
     ActionRow{ActionId::LogThick, MenuId::Session, "logThick", QT_TRANSLATE_NOOP("Actions", "Missed thic&k"),
@@ -80,6 +87,11 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "End this frame and begin the next one"), "", "Ctrl+Return"},
     ActionRow{ActionId::EndSession, MenuId::Session, "endSession", QT_TRANSLATE_NOOP("Actions", "&End the session"),
               QT_TRANSLATE_NOOP("Actions", "Keep all shots and close the session"), "", "Ctrl+E"},
+
+    ActionRow{ActionId::ShotsBehind, MenuId::Figures, "shotsBehind", QT_TRANSLATE_NOOP("Actions", "&Shots behind it"),
+              QT_TRANSLATE_NOOP("Actions", "Look at the shots behind the chosen part of a chart"), "", "Ctrl+R"},
+    ActionRow{ActionId::ExportChart, MenuId::Figures, "exportChart", QT_TRANSLATE_NOOP("Actions", "&Export the chart…"),
+              QT_TRANSLATE_NOOP("Actions", "Write the chosen chart as SVG, PNG or CSV"), "", "Ctrl+Shift+E"},
 
     ActionRow{ActionId::SpeedMetres, MenuId::SpeedUnit, "speedMetres",
               QT_TRANSLATE_NOOP("Actions", "&Metres per second"), QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
@@ -125,6 +137,8 @@ QString menuTitle(MenuId menu) {
       return QCoreApplication::translate("Actions", "&Step");
     case MenuId::Session:
       return QCoreApplication::translate("Actions", "Sess&ion");
+    case MenuId::Figures:
+      return QCoreApplication::translate("Actions", "Fi&gures");
     case MenuId::SpeedUnit:
       return QCoreApplication::translate("Actions", "S&peed unit");
     case MenuId::Appearance:

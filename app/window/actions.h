@@ -26,6 +26,8 @@ enum class ActionId {
   EventOn,
   ShotBack,
   ShotOn,
+  FilterShots,
+  PlayList,
   Undo,
   Redo,
   LogMade,
@@ -40,6 +42,8 @@ enum class ActionId {
   RackBalls,
   NextFrame,
   EndSession,
+  ShotsBehind,
+  ExportChart,
   SpeedMetres,
   SpeedKilometres,
   SpeedMiles,
@@ -50,7 +54,7 @@ enum class ActionId {
   About,
 };
 
-enum class MenuId { Record, Edit, View, Step, Session, SpeedUnit, Appearance, Help };
+enum class MenuId { Record, Edit, View, Step, Session, Figures, SpeedUnit, Appearance, Help };
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

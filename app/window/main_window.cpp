@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/main_window.h"
 
+#include <QAbstractButton>
+#include <QApplication>
 #include <QCloseEvent>
+#include <QComboBox>
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QScreen>
@@ -41,6 +45,8 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   for (const PlaceRow& place : placeRows()) {
     places_.push_back(place.make(openers, *actions_));
     stack_->addWidget(places_.back());
+    connect(places_.back(), &Place::shotsWanted, this, &MainWindow::showShots);
+    connect(places_.back(), &Place::recordWanted, this, &MainWindow::openRecord);
   }
   connect(list_, &PlaceList::chosen, stack_, &QStackedWidget::setCurrentIndex);
   connect(list_, &PlaceList::narrowChanged, actions_->at(ActionId::NarrowPlaces), [this](bool narrow) {
@@ -48,6 +54,18 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   });
   connect(actions_, &ActionSet::triggered, this, &MainWindow::act);
   makeMenus();
+  QApplication::instance()->installEventFilter(this);
+  showPlace(QStringLiteral("review"));
+}
+
+void MainWindow::openRecord(const QString& path) {
+  for (Place* place : places_)
+    place->openRecord(path);
+}
+
+void MainWindow::showShots(const ShotList& shots) {
+  for (Place* place : places_)
+    place->showShots(shots);
   showPlace(QStringLiteral("review"));
 }
 
@@ -70,7 +88,7 @@ void MainWindow::makeMenus() {
       }
     }
   };
-  for (const MenuId id : {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session})
+  for (const MenuId id : {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures})
     fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
   for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance})
@@ -99,8 +117,7 @@ void MainWindow::start(const QString& record) {
     place->restore(settings);
   showPlace(settings.value(QStringLiteral("window/place")).toString());
   if (!record.isEmpty()) {
-    for (Place* place : places_)
-      place->openRecord(record);
+    openRecord(record);
     showPlace(QStringLiteral("review"));
   }
 }
@@ -167,8 +184,7 @@ void MainWindow::chooseRecord() {
       QFileDialog::getOpenFileName(this, tr("Open a record"), folder, tr("Records (*.sqlite);;All files (*)"));
   if (path.isEmpty()) return;
   settings.setValue(QStringLiteral("window/recordFolder"), QFileInfo(path).absolutePath());
-  for (Place* place : places_)
-    place->openRecord(path);
+  openRecord(path);
 }
 
 void MainWindow::showAbout() {
@@ -177,6 +193,19 @@ void MainWindow::showAbout() {
                         "Free software under the GNU General Public License, version 3 or later. "
                         "It comes without any warranty.")
                          .arg(QCoreApplication::applicationVersion()));
+}
+
+bool MainWindow::eventFilter(QObject* object, QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool plain = key->modifiers() == Qt::NoModifier && (key->key() < Qt::Key_F1 || key->key() > Qt::Key_F35);
+    const bool clicks = key->key() == Qt::Key_Space && qobject_cast<QAbstractButton*>(object) != nullptr;
+    if (plain && (clicks || qobject_cast<QComboBox*>(object) != nullptr)) {
+      event->accept();
+      return true;
+    }
+  }
+  return QMainWindow::eventFilter(object, event);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

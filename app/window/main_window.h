@@ -26,12 +26,16 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  /// Keys without a modifier that a button or a list of choices needs for itself are no shortcuts there.
+  bool eventFilter(QObject* object, QEvent* event) override;
 
  private:
   void makeMenus();
   void act(ActionId action);
   void setSpeedUnit(SpeedUnit unit);
   void chooseRecord();
+  void openRecord(const QString& path);
+  void showShots(const ShotList& shots);
   void showAbout();
 
   ActionSet* actions_;

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "app/window/actions.h"
+#include "app/window/shot_list.h"
 #include "app/words/numbers.h"
 
 class QSettings;
@@ -20,6 +21,8 @@ class Place : public QWidget {
   virtual bool act(ActionId action) = 0;
   /// Opens a record, for the places that show one.
   virtual void openRecord(const QString&) {}
+  /// Lists shots, for the place that shows them one by one.
+  virtual void showShots(const ShotList&) {}
   virtual void setNumbers(const Numbers& numbers) = 0;
   /// Selection, sizes, modes and zoom.
   virtual void save(QSettings& settings) const = 0;
@@ -28,6 +31,10 @@ class Place : public QWidget {
  signals:
   /// Something the place wants the actions to show changed.
   void actionsChanged();
+  /// Shots to be looked at in Review.
+  void shotsWanted(const ferrule::ShotList& shots);
+  /// A record that every place should show.
+  void recordWanted(const QString& path);
 };
 
 }  // namespace ferrule

@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <array>
 
+#include "app/progress/progress_place.h"
 #include "app/review/review_place.h"
 #include "app/session/session_place.h"
 
@@ -22,6 +23,11 @@ constexpr std::array kRows{
         "review", QT_TRANSLATE_NOOP("Places", "Review"),
         QT_TRANSLATE_NOOP("Places", "Look at measured shots, film and plan together"), "review", "Alt+3",
         [](const Openers& openers, const ActionSet& actions) -> Place* { return new ReviewPlace(openers, actions); }},
+    PlaceRow{"progress", QT_TRANSLATE_NOOP("Places", "Progress"),
+             QT_TRANSLATE_NOOP("Places", "See how a player's aim, speed and makes hold up"), "progress", "Alt+5",
+             [](const Openers&, const ActionSet& actions) -> Place* {
+               return new ProgressPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             }},
 };
 
 }  // namespace

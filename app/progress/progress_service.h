@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QThread>
+#include <memory>
+
+#include "app/progress/figures.h"
+#include "app/window/shot_list.h"
+#include "core/base/error.h"
+#include "core/progress/history_filter.h"
+#include "core/record/record_values.h"
+
+namespace ferrule {
+
+class ProgressReader;
+
+/// Whose shots, and which.
+struct ProgressWanted {
+  std::string player;
+  HistoryFilter filter;
+
+  bool operator==(const ProgressWanted&) const = default;
+};
+
+/// One or two columns of figures.
+struct ProgressQuestion {
+  std::vector<ProgressWanted> wanted;
+  QLocale locale;
+};
+
+struct ProgressColumn {
+  ProgressWanted wanted;
+  PlayerProgress progress;
+  std::vector<Figure> figures;
+  std::vector<std::string> tables;  ///< of the player, whatever the filter
+  std::vector<std::string> games;
+};
+
+struct ProgressAnswer {
+  std::vector<ProgressColumn> columns;
+};
+
+/// Works out progress on a thread of its own; the window never waits for it. Of questions that come faster than they
+/// are answered only the last one is answered.
+class ProgressService : public QObject {
+  Q_OBJECT
+ public:
+  using Clock = std::function<std::int64_t()>;
+
+  /// now: ms since 1970, UTC.
+  explicit ProgressService(Clock now, QObject* parent = nullptr);
+  ~ProgressService() override;
+
+  /// Reads who is in a record. Shots that were read from another one, or from this one before, are forgotten.
+  void open(const QString& path);
+  void ask(const ProgressQuestion& question);
+  /// The shots of a record that pass, of everybody where the player is empty. record must be the one that is open.
+  void list(const QString& record, const ProgressWanted& wanted, const QLocale& locale);
+
+ signals:
+  void opened(const QString& path, const std::vector<ferrule::Player>& players);
+  void answered(std::shared_ptr<const ferrule::ProgressAnswer> answer);
+  void listed(const ferrule::ShotList& shots);
+  void failed(const ferrule::Error& error);
+
+ private:
+  QThread thread_;
+  ProgressReader* reader_;
+};
+
+}  // namespace ferrule

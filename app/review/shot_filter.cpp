@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/review/shot_filter.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDateEdit>
+#include <QDoubleSpinBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QStringListModel>
+#include <QVBoxLayout>
+
+#include "app/window/card.h"
+#include "app/window/inks.h"
+#include "app/words/trade_words.h"
+#include "core/geometry/units.h"
+#include "core/rules/rule_set.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr double kMostCut_deg = 90.0;
+constexpr double kMostSpeed_mps = 15.0;
+
+}  // namespace
+
+ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("shotFilter"));
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(12, 8, 12, 8);
+  column->setSpacing(8);
+  auto* form = new QFormLayout;
+  form->setHorizontalSpacing(8);
+  form->setVerticalSpacing(4);
+  const auto named = [](auto* widget, const char* name, const QString& what) {
+    widget->setObjectName(QString::fromLatin1(name));
+    widget->setAccessibleName(what);
+    return widget;
+  };
+  player_ = named(new QComboBox, "filterPlayer", tr("Player"));
+  player_->addItem(tr("Everybody"));
+  form->addRow(tr("&Player"), player_);
+  missed_ = named(new QCheckBox(tr("Missed pots onl&y")), "filterMissed", tr("Missed pots only"));
+  form->addRow(missed_);
+  side_ = named(new QComboBox, "filterSide", tr("Miss side"));
+  side_->addItem(tr("Thick or thin"));
+  side_->addItem(tr("Too thick"), static_cast<int>(MissSide::Under));
+  side_->addItem(tr("Too thin"), static_cast<int>(MissSide::Over));
+  form->addRow(tr("Mi&ss side"), side_);
+  const auto range = [&](const QString& label, QDoubleSpinBox*& least, QDoubleSpinBox*& most, double top, double step,
+                         const QString& unit, const char* leastName, const char* mostName, const QString& leastWords,
+                         const QString& mostWords) {
+    auto* row = new QHBoxLayout;
+    least = named(new QDoubleSpinBox, leastName, leastWords);
+    most = named(new QDoubleSpinBox, mostName, mostWords);
+    for (QDoubleSpinBox* box : {least, most}) {
+      box->setRange(0.0, top);
+      box->setSingleStep(step);
+      box->setDecimals(step < 1.0 ? 1 : 0);
+      box->setSuffix(unit);
+      box->setKeyboardTracking(false);
+      row->addWidget(box, 1);
+      connect(box, &QDoubleSpinBox::valueChanged, this, &ShotFilter::changed);
+    }
+    most->setValue(top);
+    auto* words = new QLabel(label);
+    words->setBuddy(least);
+    form->addRow(words, row);
+  };
+  range(tr("C&ut"), leastCut_, mostCut_, kMostCut_deg, 5.0, QChar(0x00B0), "filterLeastCut", "filterMostCut",
+        tr("Least cut"), tr("Most cut"));
+  range(tr("Sp&eed"), leastSpeed_, mostSpeed_, kMostSpeed_mps, 0.5, tr(" m/s"), "filterLeastSpeed", "filterMostSpeed",
+        tr("Least speed"), tr("Most speed"));
+  pocket_ = named(new QComboBox, "filterPocket", tr("Pocket"));
+  pocket_->addItem(tr("Every pocket"));
+  for (const PocketName pocket : kPocketNames)
+    pocket_->addItem(atStart(pocketWords(pocket)), static_cast<int>(pocket));
+  form->addRow(tr("P&ocket"), pocket_);
+  game_ = named(new QComboBox, "filterGame", tr("Game"));
+  game_->addItem(tr("Every game"));
+  for (const Game game : kGames) {
+    const QString text = QString::fromUtf8(toText(game));
+    game_->addItem(atStart(gameWords(text.toStdString())), text);
+  }
+  form->addRow(tr("&Game"), game_);
+  since_ = named(new QCheckBox(tr("S&ince")), "filterSince", tr("Only since a day"));
+  from_ = named(new QDateEdit(QDate::currentDate().addMonths(-1)), "filterFrom", tr("First day"));
+  from_->setCalendarPopup(true);
+  from_->setEnabled(false);
+  form->addRow(since_, from_);
+  column->addLayout(form);
+
+  auto* row = new QHBoxLayout;
+  title_ = new QLabel;
+  title_->setObjectName(QStringLiteral("filterTitle"));
+  title_->setTextFormat(Qt::PlainText);
+  title_->setWordWrap(true);
+  row->addWidget(title_, 1);
+  auto* close = named(new QPushButton(tr("All sessions")), "closeFilter", tr("Back to all sessions"));
+  row->addWidget(close, 0, Qt::AlignTop);
+  column->addLayout(row);
+  rows_ = named(new QListView, "filteredShots", tr("Shots that were asked for"));
+  rows_->setUniformItemSizes(true);
+  rows_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  rows_->setFrameShape(QFrame::NoFrame);
+  rows_->setTextElideMode(Qt::ElideRight);
+  model_ = new QStringListModel(this);
+  rows_->setModel(model_);
+  column->addWidget(rows_, 1);
+
+  for (QComboBox* combo : {player_, side_, pocket_, game_})
+    connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
+  connect(missed_, &QCheckBox::toggled, this, &ShotFilter::changed);
+  connect(since_, &QCheckBox::toggled, this, [this](bool on) {
+    from_->setEnabled(on);
+    emit changed();
+  });
+  connect(from_, &QDateEdit::dateChanged, this, &ShotFilter::changed);
+  connect(close, &QPushButton::clicked, this, &ShotFilter::closed);
+  connect(rows_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+    if (index.isValid()) emit chosen(list_.shots[static_cast<std::size_t>(index.row())]);
+  });
+}
+
+void ShotFilter::setPlayers(const std::vector<Player>& players) {
+  const QSignalBlocker quiet(player_);
+  while (player_->count() > 1)
+    player_->removeItem(1);
+  for (const Player& player : players)
+    player_->addItem(QString::fromStdString(player.name), QString::fromStdString(player.name));
+}
+
+void ShotFilter::setList(const ShotList& list) {
+  list_ = list;
+  QStringList rows;
+  rows.reserve(static_cast<qsizetype>(list.shots.size()));
+  for (const ListedShot& shot : list.shots)
+    rows << QStringLiteral("%1 \u00b7 %2").arg(shot.words, outcomeWords(shot.outcome));
+  const QString count = tr("%n shot(s)", nullptr, static_cast<int>(list.shots.size()));
+  title_->setText(list.title.isEmpty() ? count : QStringLiteral("%1 (%2)").arg(list.title, count));
+  model_->setStringList(rows);
+  if (!rows.isEmpty()) rows_->setCurrentIndex(model_->index(0));
+}
+
+void ShotFilter::setNumbers(const Numbers& numbers) {
+  numbers_ = numbers;
+}
+
+HistoryFilter ShotFilter::filter() const {
+  HistoryFilter filter;
+  filter.missedOnly = missed_->isChecked();
+  if (side_->currentData().isValid()) filter.missSide = static_cast<MissSide>(side_->currentData().toInt());
+  if (leastCut_->value() > 0.0) filter.leastCut_rad = radiansFromDegrees(leastCut_->value());
+  if (mostCut_->value() < kMostCut_deg) filter.mostCut_rad = radiansFromDegrees(mostCut_->value());
+  if (leastSpeed_->value() > 0.0) filter.leastSpeed_mps = leastSpeed_->value();
+  if (mostSpeed_->value() < kMostSpeed_mps) filter.mostSpeed_mps = mostSpeed_->value();
+  if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
+  if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
+  if (since_->isChecked()) filter.from_ms = from_->date().startOfDay().toMSecsSinceEpoch();
+  return filter;
+}
+
+std::string ShotFilter::player() const {
+  return player_->currentData().toString().toStdString();
+}
+
+int ShotFilter::current() const {
+  return rows_->currentIndex().isValid() ? rows_->currentIndex().row() : -1;
+}
+
+bool ShotFilter::step(int shots) {
+  const int next = current() + shots;
+  if (next < 0 || next >= model_->rowCount()) return false;
+  rows_->setCurrentIndex(model_->index(next));
+  return true;
+}
+
+void ShotFilter::focusConditions() {
+  player_->setFocus();
+}
+
+}  // namespace ferrule

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QListView>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTreeView>
+#include <QtTest>
+
+#include "app/film/film_file.h"
+#include "app/progress/chart_view.h"
+#include "app/progress/progress_place.h"
+#include "app/review/record_source.h"
+#include "app/review/review_place.h"
+#include "app/review/shot_filter.h"
+#include "app/window/main_window.h"
+#include "core/measure/player_history.h"
+#include "core/record/record.h"
+#include "tests/app/squad_file.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+/// Review's list of the shots that were asked for, in the whole window.
+class ShotFilterTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void init();
+  void cleanup();
+  void conditionsListTheShotsThatMeetThem();
+  void keysGoThroughTheListAlone();
+  void aFigureOpensItsShotsInReview();
+  void aListIsPlayedToItsEnd();
+  void spaceTicksABoxAndDoesNotPlay();
+
+ private:
+  template <class T>
+  T* find(const char* name) const {
+    return window_->findChild<T*>(QString::fromLatin1(name));
+  }
+  [[nodiscard]] ReviewPlace& review() const { return *window_->findChild<ReviewPlace*>(); }
+  [[nodiscard]] ShotFilter& filter() const { return *window_->findChild<ShotFilter*>(); }
+  [[nodiscard]] int rows() const { return find<QListView>("filteredShots")->model()->rowCount(); }
+  /// What the record itself says passes.
+  [[nodiscard]] static int counted(const std::string& player, const HistoryFilter& conditions);
+  void key(int code, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+    QTest::keyClick(window_.get(), Qt::Key(code), modifiers);
+  }
+
+  std::unique_ptr<QTemporaryDir> settings_;
+  std::unique_ptr<MainWindow> window_;
+};
+
+void ShotFilterTest::init() {
+  settings_ = std::make_unique<QTemporaryDir>();
+  QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings_->path());
+  QSettings().clear();
+  QLocale::setDefault(QLocale::c());
+  window_ = std::make_unique<MainWindow>(Openers{openRecordSource, openFilmFile, {}});
+  window_->start(squadRecord());
+  window_->show();
+  QTRY_VERIFY_WITH_TIMEOUT(review().desk().shot() != nullptr, 10'000);
+  key(Qt::Key_F, Qt::ControlModifier);
+  QTRY_COMPARE_WITH_TIMEOUT(rows(), 6 * 8 * 40, 10'000);
+}
+
+void ShotFilterTest::cleanup() {
+  window_.reset();
+  settings_.reset();
+}
+
+int ShotFilterTest::counted(const std::string& player, const HistoryFilter& conditions) {
+  auto record = Record::open(squadRecord().toStdString(), {RecordMode::ReadOnly});
+  if (!record) return -1;
+  const auto history = playerHistory(*record, player, {});
+  return history ? static_cast<int>(filtered(*history, conditions).shots.size()) : -1;
+}
+
+void ShotFilterTest::conditionsListTheShotsThatMeetThem() {
+  find<QComboBox>("filterPlayer")->setCurrentIndex(1);
+  QTRY_COMPARE_WITH_TIMEOUT(rows(), 8 * 40, 10'000);
+  find<QCheckBox>("filterMissed")->setChecked(true);
+  find<QDoubleSpinBox>("filterMostCut")->setValue(45.0);
+  find<QComboBox>("filterSide")->setCurrentIndex(1);
+  find<QDoubleSpinBox>("filterMostSpeed")->setValue(2.5);
+  HistoryFilter conditions;
+  conditions.missedOnly = true;
+  conditions.mostCut_rad = 45.0 * 3.14159265358979 / 180.0;
+  conditions.missSide = MissSide::Under;
+  conditions.mostSpeed_mps = 2.5;
+  QVERIFY(filter().filter().missSide == MissSide::Under);
+  const int expected = counted(filter().player(), conditions);
+  QVERIFY(expected > 0 && expected < 8 * 40);
+  QTRY_COMPARE_WITH_TIMEOUT(rows(), expected, 10'000);
+  for (const ListedShot& shot : filter().list().shots)
+    QVERIFY(shot.outcome == Outcome::Miss || shot.outcome == Outcome::Scratch || shot.outcome == Outcome::Foul);
+}
+
+void ShotFilterTest::keysGoThroughTheListAlone() {
+  find<QComboBox>("filterPlayer")->setCurrentIndex(2);
+  QTRY_COMPARE_WITH_TIMEOUT(rows(), 8 * 40, 10'000);
+  const auto shown = [&](std::size_t row) {
+    return review().desk().shot() && review().desk().shot()->id == filter().list().shots[row].shot;
+  };
+  QTRY_VERIFY(shown(0));
+  key(Qt::Key_PageDown);
+  QTRY_VERIFY(shown(1));
+  key(Qt::Key_PageUp);
+  key(Qt::Key_PageUp);
+  QTRY_VERIFY(shown(0));
+  QCOMPARE(review().desk().shot()->playerName, filter().player());
+  find<QPushButton>("closeFilter")->click();
+  QVERIFY(find<QTreeView>("shotTree")->isVisible());
+}
+
+void ShotFilterTest::aFigureOpensItsShotsInReview() {
+  key(Qt::Key_5, Qt::AltModifier);
+  auto& progress = *window_->findChild<ProgressPlace*>();
+  QTRY_VERIFY_WITH_TIMEOUT(progress.answer() != nullptr, 30'000);
+  auto* view = progress.findChild<ChartView*>(QStringLiteral("figure0-0"));  // the aim, session by session
+  QTest::keyClick(view, Qt::Key_Right);
+  QTest::keyClick(view, Qt::Key_Return);
+  QVERIFY(review().isVisible());
+  QVERIFY(rows() > 0 && rows() <= 40);
+  QTRY_VERIFY_WITH_TIMEOUT(review().desk().shot()->id == filter().list().shots.front().shot, 10'000);
+}
+
+void ShotFilterTest::aListIsPlayedToItsEnd() {
+  ShotList list = filter().list();
+  list.shots.resize(2);
+  review().showShots(list);
+  QTRY_VERIFY(review().desk().shot()->id == list.shots[0].shot);
+  key(Qt::Key_Space, Qt::ControlModifier);
+  QTRY_COMPARE_WITH_TIMEOUT(filter().current(), 1, 20'000);
+  QTRY_VERIFY_WITH_TIMEOUT(review().desk().shot()->id == list.shots[1].shot, 20'000);
+}
+
+void ShotFilterTest::spaceTicksABoxAndDoesNotPlay() {
+  auto* missed = find<QCheckBox>("filterMissed");
+  QTest::keyClick(missed, Qt::Key_Space);
+  QVERIFY(missed->isChecked());
+  QVERIFY(!review().desk().playhead().isPlaying());
+  auto* player = find<QComboBox>("filterPlayer");
+  player->setCurrentIndex(1);
+  QTest::keyClick(player, Qt::Key_PageDown);
+  QVERIFY(player->currentIndex() > 1);
+}
+
+FERRULE_TEST(ShotFilterTest)
+#include "shot_filter_test.moc"

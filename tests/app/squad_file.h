@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+namespace ferrule {
+
+/// A record of an invented squad, written once: six players, eight practices of 40 shots each, no match.
+[[nodiscard]] const QString& squadRecord();
+
+}  // namespace ferrule
