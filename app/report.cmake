@@ -10,6 +10,7 @@ add_library(ferrule_report STATIC
   report/report_first_page.cpp
   report/report_html.cpp
   report/report_pdf.cpp
+  report/report_press.cpp
   report/report_sheet.cpp
   report/report_words.cpp
   report/shot_charts.cpp

@@ -25,6 +25,8 @@ add_library(ferrule_window STATIC
   progress/progress_place.cpp
   progress/progress_service.cpp
   progress/progress_words.cpp
+  reports/reports_place.cpp
+  reports/sheets_view.cpp
   review/event_list_model.cpp
   review/judgement_section.cpp
   review/legend.cpp
@@ -83,7 +85,7 @@ target_link_libraries(ferrule_window PUBLIC
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
-  progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h
+  progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h

@@ -376,6 +376,14 @@
             <source>Play the listed shots one after another, or stop</source>
             <translation>Die Stöße der Liste nacheinander spielen, oder anhalten</translation>
         </message>
+        <message>
+            <source>Export the &amp;report…</source>
+            <translation>Be&amp;richt ausgeben …</translation>
+        </message>
+        <message>
+            <source>Write the report as PDF or HTML, or its numbers as CSV</source>
+            <translation>Den Bericht als PDF oder HTML schreiben, oder seine Zahlen als CSV</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -696,6 +704,14 @@
         <message>
             <source>See how a player's aim, speed and makes hold up</source>
             <translation>Sehen, wie sich Zielen, Tempo und Treffer eines Spielers entwickeln</translation>
+        </message>
+        <message>
+            <source>Reports</source>
+            <translation>Berichte</translation>
+        </message>
+        <message>
+            <source>Make the progress report that a student takes home</source>
+            <translation>Den Bericht machen, den ein Schüler mit nach Hause nimmt</translation>
         </message>
     </context>
     <context>
@@ -3951,6 +3967,104 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
                 <numerusform>%n Stoß</numerusform>
                 <numerusform>%n Stöße</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ReportsPlace</name>
+        <message>
+            <source>Reports</source>
+            <translation>Berichte</translation>
+        </message>
+        <message>
+            <source>Nobody has played in %1 yet. Play a session with names, or open another record.</source>
+            <translation>In %1 hat noch niemand gespielt. Spielen Sie eine Sitzung mit Namen, oder öffnen Sie eine andere Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>The student's language</source>
+            <translation>Sprache des Schülers</translation>
+        </message>
+        <message>
+            <source>The student's &amp;language</source>
+            <translation>S&amp;prache des Schülers</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Pa&amp;per</source>
+            <translation>Pap&amp;ier</translation>
+        </message>
+        <message>
+            <source>A4</source>
+            <translation>A4</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Coach's note</source>
+            <translation>Wort des Trainers</translation>
+        </message>
+        <message>
+            <source>Coach's &amp;note</source>
+            <translation>&amp;Wort des Trainers</translation>
+        </message>
+        <message>
+            <source>Empty: lines to write on</source>
+            <translation>Leer: Linien zum Schreiben</translation>
+        </message>
+        <message>
+            <source>As PDF or HTML to hand out, or its numbers as CSV.</source>
+            <translation>Als PDF oder HTML zum Mitgeben, oder die Zahlen als CSV.</translation>
+        </message>
+        <message>
+            <source>A report needs shots: play a session, or open a record.</source>
+            <translation>Ein Bericht braucht Stöße: Spielen Sie eine Sitzung, oder öffnen Sie eine Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Aufzeichnung öffnen …</translation>
+        </message>
+        <message>
+            <source>There is no report yet.</source>
+            <translation>Es gibt noch keinen Bericht.</translation>
+        </message>
+        <message>
+            <source>report-%1.pdf</source>
+            <translation>bericht-%1.pdf</translation>
+        </message>
+        <message>
+            <source>Export the report</source>
+            <translation>Bericht ausgeben</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf);;HTML (*.html);;Numbers (*.csv)</source>
+            <translation>PDF (*.pdf);;HTML (*.html);;Zahlen (*.csv)</translation>
+        </message>
+        <message>
+            <source>%1 ends in none of .pdf, .html and .csv; name the file so that it does.</source>
+            <translation>%1 endet weder auf .pdf noch auf .html oder .csv; nennen Sie die Datei so.</translation>
+        </message>
+        <message>
+            <source>The report is in %1.</source>
+            <translation>Der Bericht liegt in %1.</translation>
+        </message>
+        <message>
+            <source>No installed font has these letters, so they print as boxes: %1.</source>
+            <translation>Keine installierte Schrift hat diese Buchstaben, daher werden sie als Kästchen gedruckt: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SheetsView</name>
+        <message>
+            <source>Preview</source>
+            <translation>Vorschau</translation>
+        </message>
+        <message>
+            <source>Sheet %1 of %2</source>
+            <translation>Blatt %1 von %2</translation>
         </message>
     </context>
 </TS>

@@ -96,6 +96,11 @@ void FilterBar::choosePeriod() {
   emit changed();
 }
 
+void FilterBar::showPeriodOnly() {
+  for (QComboBox* combo : {table_, game_, occasion_})
+    combo->hide();
+}
+
 void FilterBar::setPlayers(const std::vector<Player>& players) {
   const QSignalBlocker quiet(player_);
   const QString before = player();

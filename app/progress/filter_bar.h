@@ -17,6 +17,8 @@ class FilterBar : public QWidget {
   /// name: before the object names of its fields, so that two bars can stand in one place.
   explicit FilterBar(const QString& name, QWidget* parent = nullptr);
 
+  /// Leaves player and period alone.
+  void showPeriodOnly();
   void setPlayers(const std::vector<Player>& players);
   /// What there is to choose from, keeping what is chosen.
   void setChoices(const std::vector<std::string>& tables, const std::vector<std::string>& games);

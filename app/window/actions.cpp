@@ -93,6 +93,10 @@ constexpr std::array kRows{
     ActionRow{ActionId::ExportChart, MenuId::Figures, "exportChart", QT_TRANSLATE_NOOP("Actions", "&Export the chart…"),
               QT_TRANSLATE_NOOP("Actions", "Write the chosen chart as SVG, PNG or CSV"), "", "Ctrl+Shift+E"},
 
+    ActionRow{ActionId::ExportReport, MenuId::Figures, "exportReport",
+              QT_TRANSLATE_NOOP("Actions", "Export the &report…"),
+              QT_TRANSLATE_NOOP("Actions", "Write the report as PDF or HTML, or its numbers as CSV"), "", "Ctrl+P"},
+
     ActionRow{ActionId::SpeedMetres, MenuId::SpeedUnit, "speedMetres",
               QT_TRANSLATE_NOOP("Actions", "&Metres per second"), QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
               "", "", true},

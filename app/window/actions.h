@@ -44,6 +44,7 @@ enum class ActionId {
   EndSession,
   ShotsBehind,
   ExportChart,
+  ExportReport,
   SpeedMetres,
   SpeedKilometres,
   SpeedMiles,

@@ -12,6 +12,36 @@ static void loadTranslationFiles() {
 
 namespace ferrule {
 
+namespace {
+
+/// The words as they stand in the program, whatever was installed before.
+class SourceWords : public QTranslator {
+ public:
+  [[nodiscard]] QString translate(const char*, const char* source, const char*, int) const override {
+    return QString::fromUtf8(source);
+  }
+  [[nodiscard]] bool isEmpty() const override { return false; }
+};
+
+}  // namespace
+
+InLanguage::InLanguage(const QString& language) {
+  loadTranslationFiles();
+  words_.push_back(std::make_unique<SourceWords>());
+  // English for its plural forms, then the language itself.
+  for (const QString& name : {QStringLiteral("en"), language}) {
+    auto words = std::make_unique<QTranslator>();
+    if (words->load(QStringLiteral(":/translations/ferrule_%1.qm").arg(name))) words_.push_back(std::move(words));
+  }
+  for (const auto& words : words_)
+    QCoreApplication::installTranslator(words.get());
+}
+
+InLanguage::~InLanguage() {
+  for (const auto& words : words_)
+    QCoreApplication::removeTranslator(words.get());
+}
+
 void loadTranslations(QCoreApplication& application) {
   loadTranslationFiles();
   // English first, for its plural forms: what another language lacks falls back to it.

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "app/progress/progress_place.h"
+#include "app/reports/reports_place.h"
 #include "app/review/review_place.h"
 #include "app/session/session_place.h"
 
@@ -27,6 +28,11 @@ constexpr std::array kRows{
              QT_TRANSLATE_NOOP("Places", "See how a player's aim, speed and makes hold up"), "progress", "Alt+5",
              [](const Openers&, const ActionSet& actions) -> Place* {
                return new ProgressPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             }},
+    PlaceRow{"reports", QT_TRANSLATE_NOOP("Places", "Reports"),
+             QT_TRANSLATE_NOOP("Places", "Make the progress report that a student takes home"), "reports", "Alt+6",
+             [](const Openers&, const ActionSet& actions) -> Place* {
+               return new ReportsPlace(actions, QDateTime::currentMSecsSinceEpoch);
              }},
 };
 

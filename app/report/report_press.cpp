@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/report/report_press.h"
+
+#include <QPainter>
+#include <cmath>
+#include <memory>
+
+#include "app/report/report_sheet.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr double kPointsPerInch = 72.0;
+constexpr double kPointsPerMillimetre = kPointsPerInch / 25.4;
+constexpr double kSide_mm = 18.0;
+constexpr double kTop_mm = 16.0;
+constexpr double kFoot_mm = 18.0;
+constexpr double kFootText_pt = 8.0;
+
+/// Puts blocks on sheets.
+class Press {
+ public:
+  Press(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next)
+      : next_(next), report_(report), style_(paperStyle(kSheetDotsPerInch / kPointsPerInch)) {
+    const double unit = kPointsPerMillimetre * style_.unit;
+    left_ = kSide_mm * unit;
+    top_ = kTop_mm * unit;
+    const QSizeF size = sheetSize(paper);
+    width_ = size.width() - 2.0 * left_;
+    bottom_ = size.height() - kFoot_mm * unit;
+  }
+
+  void print() {
+    for (const ReportPage& page : report_.pages) {
+      beginSheet();
+      print(page);
+    }
+  }
+
+ private:
+  void print(const ReportPage& page) {
+    for (std::size_t i = 0; i < page.blocks.size(); ++i) {
+      const ReportBlock& block = page.blocks[i];
+      const double height = blockHeight(block, width_, style_);
+      double needed = height;
+      if (holdsNext(block) && i + 1 < page.blocks.size()) needed += blockHeight(page.blocks[i + 1], width_, style_);
+      if (y_ > top_ && y_ + needed > bottom_) {
+        beginSheet();
+      }
+      drawBlock(*painter_, {left_, y_}, block, width_, style_);
+      y_ += height;
+    }
+  }
+
+  void beginSheet() {
+    painter_ = &next_();
+    ++sheet_;
+    y_ = top_;
+    painter_->setFont(sizedFont(style_, kFootText_pt));
+    painter_->setPen(style_.inks.quiet);
+    const QRectF foot(left_, bottom_ + 4.0 * style_.unit, width_, 14.0 * style_.unit);
+    painter_->drawText(foot, Qt::AlignLeft | Qt::AlignVCenter, report_.foot);
+    painter_->drawText(foot, Qt::AlignRight | Qt::AlignVCenter, report_.locale.toString(sheet_));
+  }
+
+  const std::function<QPainter&()>& next_;
+  QPainter* painter_ = nullptr;
+  const Report& report_;
+  ChartStyle style_;
+  double left_ = 0.0;
+  double top_ = 0.0;
+  double width_ = 0.0;
+  double bottom_ = 0.0;
+  double y_ = 0.0;
+  int sheet_ = 0;
+};
+
+}  // namespace
+
+QSizeF sheetSize(QPageSize::PageSizeId paper) {
+  return QPageSize(paper).sizePixels(kSheetDotsPerInch).toSizeF();
+}
+
+void printReport(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next) {
+  Press(report, paper, next).print();
+}
+
+std::vector<QImage> reportSheets(const Report& report, QPageSize::PageSizeId paper, int width_px) {
+  const QSizeF size = sheetSize(paper);
+  const double scale = width_px / size.width();
+  std::vector<std::unique_ptr<QImage>> sheets;
+  std::unique_ptr<QPainter> painter;
+  printReport(report, paper, [&]() -> QPainter& {
+    painter.reset();  // before its picture is left
+    sheets.push_back(
+        std::make_unique<QImage>(width_px, static_cast<int>(std::lround(scale * size.height())), QImage::Format_RGB32));
+    sheets.back()->fill(Qt::white);
+    painter = std::make_unique<QPainter>(sheets.back().get());
+    painter->setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing | QPainter::SmoothPixmapTransform);
+    painter->scale(scale, scale);
+    return *painter;
+  });
+  painter.reset();
+  std::vector<QImage> pictures;
+  for (const auto& sheet : sheets)
+    pictures.push_back(*sheet);
+  return pictures;
+}
+
+}  // namespace ferrule
