@@ -27,7 +27,7 @@ constexpr double kElevationStep = 0.5;
 constexpr double kLeastElevation = -2.5;
 constexpr double kMostElevation = 3.0;
 /// Hops that carry the ball over some images are valleys of their own.
-constexpr std::array kElevationStarts{-0.5, 1.5};
+constexpr std::array kElevationStarts{-1.5, -0.5, 0.5, 1.5, 2.3};
 constexpr double kSameElevation = 1e-6;
 /// Around the best ones the elevations are gone through this much finer.
 constexpr int kFineNodes = 4;
@@ -250,6 +250,13 @@ std::vector<Mode> sweep(const DeliveryProblem& problem, const Mode& from, const 
   return all;
 }
 
+/// Mean and standard deviation of a quantity whose logarithm is normal.
+Measured ofLogarithm(double mean, double deviation) {
+  const double square = deviation * deviation;
+  const double value = std::exp(mean + 0.5 * square);
+  return {value, value * std::sqrt(std::expm1(square))};
+}
+
 class Fitter {
  public:
   Fitter(const Table& table, const DeliveryWindow& window, const PathFit& start, const DeliveryPriors& priors)
@@ -452,8 +459,7 @@ class Fitter {
     fit.strike_s = value(0);
     fit.strikeUncertainty_s = sd(0);
     fit.delivery.aim_rad = Measured{wrapAngle(value(1)), sd(1)};
-    const double speed_mps = std::exp(value(2));
-    fit.delivery.speed_mps = Measured{speed_mps, speed_mps * sd(2)};
+    fit.delivery.speed_mps = ofLogarithm(value(2), sd(2));
     const auto shown = [&](std::size_t i) { return sd(i) < kShownShare * problem_.spread(kAsked[i]); };
     if (shown(3)) {
       fit.delivery.side = Measured{value(3), sd(3)};
@@ -467,8 +473,7 @@ class Fitter {
       fit.delivery.whyNoHeight = NotShown::SlideNotSeen;
     }
     if (shown(5)) {
-      const double elevation_rad = std::exp(value(5));
-      fit.delivery.elevation_rad = Measured{elevation_rad, elevation_rad * sd(5)};
+      fit.delivery.elevation_rad = ofLogarithm(value(5), sd(5));
     } else {
       fit.delivery.whyNoElevation = NotShown::NoHopNoCurve;
     }

@@ -132,6 +132,7 @@ BallEnd fateOf(const MeasuredPath& path, double end_s, const Table& table, doubl
       fate.time_s = motion.time_s + t;
       fate.position = there;
     }
+    fate.timeUncertainty_s = speed_mps > 0.0 ? std::min(kLostBefore_s, kEdge_m / speed_mps) : kLostBefore_s;
     if (firstInside < path.size() && speed_mps > 0.0) {
       // Where the edge of the slate lies is not well known, which makes the time of a slow ball uncertain; how long a
       // falling ball is still seen is known better then.
@@ -139,6 +140,7 @@ BallEnd fateOf(const MeasuredPath& path, double end_s, const Table& table, doubl
       const double weight = edge_s * edge_s / (edge_s * edge_s + kFallSpread_s * kFallSpread_s);
       const double bySight_s = std::max(before.back().time_s, path.back().time_s - kFall_s);
       fate.time_s += weight * (bySight_s - fate.time_s);
+      fate.timeUncertainty_s = std::sqrt(weight) * kFallSpread_s;
     }
     return fate;
   }

@@ -20,6 +20,7 @@ struct BallEnd {
   Fate fate = Fate::OnTable;
   std::optional<PocketName> pocket;  ///< fate Pocketed
   double time_s = 0.0;               ///< Pocketed: when its centre passed over the hole; else its last measured time
+  double timeUncertainty_s = 0.0;    ///< Pocketed: standard; a slow ball's time hangs on where the hole's edge lies
   TablePoint position;               ///< then
   bool certain = true;               ///< false: lost before it reached the pocket that it moved to
   /// How many points of the path lie before the fall: later ones are of a ball below the cloth and place it wrongly.

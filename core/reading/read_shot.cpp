@@ -7,6 +7,7 @@
 #include "core/reading/contacts.h"
 #include "core/reading/cushion_hits.h"
 #include "core/reading/delivery_fit.h"
+#include "core/reading/jaw_touch.h"
 #include "core/reading/miss_account.h"
 #include "core/reading/outcome.h"
 #include "core/reading/path_fit.h"
@@ -36,6 +37,9 @@ constexpr std::size_t kFewestForPath = 3;
 constexpr double kLeastChord_m = 0.05;
 constexpr double kPlaceUncertainty_m = 0.0004;
 
+/// A ball that met a jaw falls no sooner than this later: an order, not a measurement.
+constexpr double kFallAfterTouch_s = 0.001;
+
 /// A ball that seems to rest may creep on for this long.
 constexpr double kRollEnd_s = 0.4;
 
@@ -45,6 +49,7 @@ struct Follower {
   BallMotion motion;
   BallEnd fate;
   double lastSeen_s = 0.0;
+  std::vector<Knot> jawTouches;  ///< shortly before it fell
 };
 
 /// taken: becomes whether a hand took the ball up; what it did then is not part of the path.
@@ -111,10 +116,15 @@ class ShotStory {
       MeasuredPath path = withoutStrays(struckPath(ball, cut_, all, taken));
       if (path.empty()) continue;
       // A ball that was taken up was there until then, and is not away.
-      const BallEnd fate = fateOf(path, taken ? path.back().time_s : end_s, measured_.table, radius_m_);
+      BallEnd fate = fateOf(path, taken ? path.back().time_s : end_s, measured_.table, radius_m_);
       const double lastSeen_s = path.back().time_s;
-      path.resize(fate.pointsOnTable);
-      followers_.push_back({ball, motionOf(ball, std::move(path), interval_s_), fate, lastSeen_s});
+      const MeasuredPath onTable(path.begin(), path.begin() + static_cast<std::ptrdiff_t>(fate.pointsOnTable));
+      BallMotion motion = motionOf(ball, onTable, interval_s_);
+      std::vector<Knot> touches = jawTouches(path, fate, motion, measured_.table, radius_m_, interval_s_);
+      // It was not over the edge yet.
+      for (const Knot& touch : touches)
+        fate.time_s = std::max(fate.time_s, touch.time_s + kFallAfterTouch_s);
+      followers_.push_back({ball, std::move(motion), fate, lastSeen_s, std::move(touches)});
     }
     for (const Follower& follower : followers_)
       motions_.push_back(follower.motion);
@@ -193,19 +203,24 @@ class ShotStory {
           if (explains) jump = jump - dot(jump, contact.line) * contact.line;
         }
         if (length(jump) < std::max(0.05, 4.0 * knot.velocityUncertainty_mps)) continue;
-        const auto cushion = cushionOf(faces, knot, jump, radius_m_);
-        if (!cushion) continue;
-        ShotEvent event;
-        event.time_s = knot.time_s;
-        event.kind = EventKind::Cushion;
-        event.ball = motions_[b].ball;
-        event.cushion = cushion;
-        event.position = knot.position;
-        event.timeUncertainty_s = knot.timeUncertainty_s;
-        event.verdict = Verdict::Certain;
-        reading_.events.push_back(event);
+        noteCushion(motions_[b].ball, knot, cushionOf(faces, knot, jump, radius_m_), Verdict::Certain);
       }
+      for (const Knot& touch : followers_[b].jawTouches)
+        noteCushion(motions_[b].ball, touch, cushionOf(faces, touch, touch.jump(), radius_m_), Verdict::Proposed);
     }
+  }
+
+  void noteCushion(BallName ball, const Knot& knot, const std::optional<CushionName>& cushion, Verdict verdict) {
+    if (!cushion) return;
+    ShotEvent event;
+    event.time_s = knot.time_s;
+    event.kind = EventKind::Cushion;
+    event.ball = ball;
+    event.cushion = cushion;
+    event.position = knot.position;
+    event.timeUncertainty_s = knot.timeUncertainty_s;
+    event.verdict = verdict;
+    reading_.events.push_back(event);
   }
 
   /// Which of two balls was hit first is a person's call when the film cannot tell: split-hit rule.
@@ -234,6 +249,7 @@ class ShotStory {
       event.ball = follower.ball;
       event.pocket = fate.pocket;
       event.position = fate.position;
+      event.timeUncertainty_s = fate.timeUncertainty_s;
       // A camera over the table does not see where a ball goes that leaves it.
       event.verdict = fate.certain && fate.fate == Fate::Pocketed ? Verdict::Certain : Verdict::Proposed;
       reading_.events.push_back(event);

@@ -97,7 +97,11 @@ void DeliveryFitTest::aKnownStrikeIsFoundAgain() {
   QVERIFY(holds(delivery.speed_mps, speed_mps));
   // A soft roll is seen for long but its first moments only briefly: 5 % there.
   QVERIFY(std::abs(delivery.speed_mps->value / speed_mps - 1.0) < (speed_mps < 1.5 ? 0.05 : 0.03));
-  QVERIFY(holds(delivery.height, height));
+  const auto told = [](const std::optional<Measured>& m) {
+    return m ? QStringLiteral("%1 +- %2").arg(m->value).arg(m->standardUncertainty) : QStringLiteral("none");
+  };
+  QVERIFY2(holds(delivery.height, height),
+           qPrintable(told(delivery.height) + told(delivery.side) + told(delivery.elevation_rad)));
   QVERIFY(std::abs(delivery.height->value - height) < 0.05);
   if (delivery.side) QVERIFY(holds(delivery.side, side));
   if (!delivery.side) QVERIFY(delivery.whyNoSide.has_value());
