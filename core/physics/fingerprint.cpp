@@ -22,6 +22,23 @@ constexpr double kDeterminedShare = 0.5;
 /// A shot whose mean square is this many times the usual one was not understood, and is set aside.
 constexpr double kStrange = 5.0;
 
+/// A shot may carry so much of a direction at most when its own pull is judged.
+constexpr double kMostCarried = 0.9;
+
+/// Half the 95 % interval of Student's t over that of a normal distribution.
+/// Source: the expansion of the quantile in 1 / freedom, Abramowitz and Stegun 1964, 26.7.5; for one and two degrees of
+/// freedom the closed forms.
+double studentRatio(double freedom) {
+  constexpr double kNormal = 1.959964;
+  if (freedom < 1.5) return 12.7062 / kNormal;
+  if (freedom < 2.5) return 4.30265 / kNormal;
+  const double x = kNormal;
+  const double g1 = (std::pow(x, 3) + x) / 4.0;
+  const double g2 = (5.0 * std::pow(x, 5) + 16.0 * std::pow(x, 3) + 3.0 * x) / 96.0;
+  const double g3 = (3.0 * std::pow(x, 7) + 19.0 * std::pow(x, 5) + 17.0 * std::pow(x, 3) - 15.0 * x) / 384.0;
+  return (x + g1 / freedom + g2 / (freedom * freedom) + g3 / (freedom * freedom * freedom)) / x;
+}
+
 /// Where the fit is.
 struct Place {
   SharedVector values;
@@ -183,18 +200,25 @@ class Fit {
     for (const Block& block : blocks) {
       squares += block.squares;
       freedom += block.count - static_cast<double>(kStrike);
-      const SharedVector pull = block.sharedSlope - block.mixed * block.own.ldlt().solve(block.ownSlope);
+      const auto own = block.own.ldlt();
+      SharedVector pull = block.sharedSlope - block.mixed * own.solve(block.ownSlope);
+      // A shot that carries much of the fit has drawn the fit to itself: what it would pull if it had not. A shot that
+      // carries all of a direction says nothing of its own scatter there, so that the share is held below one.
+      const SharedMatrix carried = block.shared - block.mixed * own.solve(block.mixed.transpose());
+      pull = (SharedMatrix::Identity() - kMostCarried * carried * inverse).partialPivLu().solve(pull);
       scatter += pull * pull.transpose();
     }
     const double misfit = freedom > 1.0 ? std::max(1.0, squares / freedom) : 1.0;
     const auto count = static_cast<double>(blocks.size());
-    const double few = count > 1.0 ? count / (count - 1.0) : 1.0;
+    const double few = count > 1.0 ? (count - 1.0) / count : 1.0;
     const SharedMatrix sandwich = few * inverse * scatter * inverse;
+    // Intervals are taken as two standard uncertainties, which few shots do not bear out.
+    const double wide = studentRatio(std::max(1.0, count - 1.0));
     SharedVector result;
     for (Eigen::Index i = 0; i < kShared; ++i) {
       // Never more than was known beforehand.
       const double spread = shared_[static_cast<std::size_t>(i)].spread;
-      result(i) = std::min(spread, std::sqrt(std::max({0.0, misfit * inverse(i, i), sandwich(i, i)})));
+      result(i) = std::min(spread, std::sqrt(std::max({0.0, misfit * inverse(i, i), wide * wide * sandwich(i, i)})));
     }
     return result;
   }

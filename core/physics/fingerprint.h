@@ -56,7 +56,9 @@ struct Fingerprint {
 /// and Huber weights (Huber, Ann. Math. Stat. 35, 1964) against wrong samples. The shots are taken in contact by
 /// contact, each with less weight than the one before, since small errors grow with every hit and no model of a cushion
 /// is exact. Uncertainties: the larger of the inverse normal matrix times the misfit, and the scatter from shot to shot
-/// (the sandwich of White, Econometrica 48, 1980, with a shot as the unit), since the errors of one shot hang together.
+/// (the sandwich of White, Econometrica 48, 1980, with a shot as the unit), since the errors of one shot hang together;
+/// the scatter with each shot's own leverage taken off (MacKinnon and White, J. Econometrics 29, 1985; from memory) and
+/// widened by Student's t for the number of shots, so that two standard uncertainties are a 95 % interval.
 ///
 /// start: the literature's values, with the ball's size and the cushion model to use.
 /// Errors: NotFound (no shot that can be simulated), those of Simulator::create, Cancelled.

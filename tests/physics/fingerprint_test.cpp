@@ -14,42 +14,13 @@ class FingerprintTest : public QObject {
   Q_OBJECT
  private slots:
   void recordedShotsGiveTheTableBack();
+  void fewShotsClaimLittle();
   void whatNoShotShowsIsSaidToBeUndetermined();
   void tracksWithoutAStrikeAreRefused();
   void theFileFormComesBackWhole();
 };
 
 namespace {
-
-/// The literature's table with each coefficient off by its usual spread, and the fit's names for the values.
-struct Planted {
-  PhysicsParameters parameters;
-  std::vector<std::pair<const char*, double>> values;
-};
-
-Planted planted(Random& random) {
-  PhysicsParameters p;
-  const auto around = [&](double value, double spread, double least, double most) {
-    return std::clamp(value + spread * random.normal(), least, most);
-  };
-  p.slidingFriction = around(p.slidingFriction, 0.04, 0.1, 0.35);
-  p.rollingFriction = around(p.rollingFriction, 0.003, 0.004, 0.02);
-  p.spinDecay_radps2 = around(p.spinDecay_radps2, 3.0, 4.0, 18.0);
-  p.cushionRestitution = around(p.cushionRestitution, 0.05, 0.6, 0.95);
-  p.cushionFriction = around(p.cushionFriction, 0.06, 0.05, 0.4);
-  p.ballRestitution = around(p.ballRestitution, 0.015, 0.9, 0.985);
-  const double factor = around(1.0, 0.3, 0.3, 2.0);
-  p.ballFriction.floor *= factor;
-  p.ballFriction.extra *= factor;
-  return {p,
-          {{"sliding_friction", p.slidingFriction},
-           {"rolling_friction", p.rollingFriction},
-           {"spin_decay_rad_s2", p.spinDecay_radps2},
-           {"cushion_restitution", p.cushionRestitution},
-           {"cushion_friction", p.cushionFriction},
-           {"ball_restitution", p.ballRestitution},
-           {"ball_friction_factor", factor}}};
-}
 
 const FittedCoefficient& named(const Fingerprint& f, const std::string& name) {
   return *std::ranges::find(f.coefficients, name, &FittedCoefficient::name);
@@ -63,17 +34,7 @@ void FingerprintTest::recordedShotsGiveTheTableBack() {
   int all = 0;
   for (int round = 0; round < 3; ++round) {
     const Planted table = planted(random);
-    std::vector<FingerprintShot> shots;
-    for (int i = 0; i < 8; ++i) {
-      const Position before{{kCueBall, {-0.6 + 0.3 * random.uniform(), 0.4 * (random.uniform() - 0.5)}},
-                            {BallName(1), {0.3 * random.uniform(), 0.4 * (random.uniform() - 0.5)}},
-                            {BallName(2), {0.6 + 0.3 * random.uniform(), 0.6 * (random.uniform() - 0.5)}}};
-      // Half of them hit the 1, half go where they go.
-      const double toOne = direction(before[1].position - before[0].position) + 0.05 * (random.uniform() - 0.5);
-      const Strike strike{i % 2 == 0 ? toOne : 6.28 * random.uniform(), 1.0 + 2.0 * random.uniform(),
-                          0.5 * (random.uniform() - 0.5), 0.6 * (random.uniform() - 0.5), 0.0};
-      shots.push_back(filmed(table.parameters, before, strike, random));
-    }
+    const std::vector<FingerprintShot> shots = filmedSet(table.parameters, 8, random);
     const auto f = fitFingerprint(Table{}, PhysicsParameters{}, shots);
     QVERIFY(f.has_value());
     QVERIFY(f->shots >= 6);
@@ -92,6 +53,25 @@ void FingerprintTest::recordedShotsGiveTheTableBack() {
   }
   // 95 % intervals; fewer than 17 of 21 would be a chance of one in 400.
   QVERIFY2(within >= 17, qPrintable(QStringLiteral("%1 of %2 within").arg(within).arg(all)));
+}
+
+/// Three shots: their errors hang together, and 95 % intervals must know it. Fewer than 76 of 84 would be a chance of
+/// one in 30 if the coefficients were independent.
+void FingerprintTest::fewShotsClaimLittle() {
+  Random random(21);
+  int within = 0;
+  int all = 0;
+  for (int round = 0; round < 12; ++round) {
+    const Planted table = planted(random);
+    const auto f = fitFingerprint(Table{}, PhysicsParameters{}, filmedSet(table.parameters, 3, random));
+    QVERIFY(f.has_value());
+    for (const auto& [name, value] : table.values) {
+      const FittedCoefficient& c = named(*f, name);
+      within += std::abs(c.value - value) < 1.96 * c.standardUncertainty ? 1 : 0;
+      ++all;
+    }
+  }
+  QVERIFY2(within >= 76, qPrintable(QStringLiteral("%1 of %2 within").arg(within).arg(all)));
 }
 
 void FingerprintTest::whatNoShotShowsIsSaidToBeUndetermined() {
