@@ -56,6 +56,11 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
                 .arg(counted(report.images, "image"))
                 .arg(report.duration_s, 0, 'f', 2)
                 .arg(counted(report.shots, "shot"), counted(report.placements, "placement")));
+  if (report.table) {
+    printNote(QStringLiteral("read with the table's fingerprint of session %1 (%2); what it left open, with the "
+                             "literature's values")
+                  .arg(quoted(report.table->session), QString::fromStdString(report.table->fingerprint.date)));
+  }
   if (!told.rulings.empty()) printScore(told.rulings.back());
   if (report.endedEarly) {
     printNote(QStringLiteral("%1 is shorter than its header says; what is there was measured.")

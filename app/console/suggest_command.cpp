@@ -11,6 +11,7 @@
 #include "app/console/position_call.h"
 #include "app/words/plan_sentence.h"
 #include "core/base/text_file.h"
+#include "core/measure/table_fingerprint.h"
 #include "core/physics/position_file.h"
 #include "core/planner/planner.h"
 #include "core/planner/suggestion_text.h"
@@ -37,6 +38,19 @@ QString noteOn(const Suggestion& suggestion) {
   return QStringLiteral("No ball that may be played has a way to a pocket; the suggestions are safeties.");
 }
 
+/// What the record knows of the table, except where the file says otherwise.
+Result<PhysicsParameters> parametersOf(const SuggestCall& call, const PositionFile& file) {
+  if (call.whom.record.empty()) return file.parameters;
+  auto record = Record::open(call.whom.record, {.mode = RecordMode::ReadOnly});
+  if (!record) return tl::make_unexpected(record.error());
+  const auto known = latestFingerprint(*record, file.measured);
+  if (!known) return tl::make_unexpected(known.error());
+  if (!*known) return file.parameters;
+  printNote(QStringLiteral("with the table's fingerprint of session \"%1\" (%2)")
+                .arg(QString::fromStdString((*known)->session), QString::fromStdString((*known)->fingerprint.date)));
+  return appliedWhereUsual((*known)->fingerprint, file.parameters, parametersFor(file.measured.balls));
+}
+
 Result<void> suggest(const SuggestCall& call) {
   const auto file = readPositionFile(call.position);
   if (!file) return tl::make_unexpected(file.error());
@@ -44,7 +58,9 @@ Result<void> suggest(const SuggestCall& call) {
   if (!situation) return tl::make_unexpected(situation.error());
   const auto scatter = scatterIn(call.whom, *file);
   if (!scatter) return tl::make_unexpected(scatter.error());
-  const auto planner = Planner::create(file->measured.table, file->parameters);
+  const auto parameters = parametersOf(call, *file);
+  if (!parameters) return tl::make_unexpected(parameters.error());
+  const auto planner = Planner::create(file->measured.table, *parameters);
   if (!planner) return aboutPosition(call.position, planner.error());
   SearchBudget budget;
   budget.most_s = call.seconds;

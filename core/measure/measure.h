@@ -13,6 +13,7 @@
 #include "core/measure/judge_session.h"
 #include "core/measure/measured_file.h"
 #include "core/measure/reading_source.h"
+#include "core/measure/table_fingerprint.h"
 #include "core/reading/shot_reader.h"
 #include "core/record/record.h"
 
@@ -55,6 +56,7 @@ struct MeasureReport {
   std::optional<SessionId> session;
   std::string sessionName;
   std::vector<std::string> earlierSessions;  ///< that hold the same film, when measured again
+  std::optional<KnownFingerprint> table;     ///< with which the shots were read; nothing: with the literature's values
   std::optional<JudgeReport> judged;         ///< nothing where it was not asked for, or stopped before its end
 };
 
@@ -79,7 +81,8 @@ struct MeasureSinks {
   std::optional<PlayerId> player;  ///< of every shot
   MeasuredFile* file = nullptr;
   FilmReferee* referee = nullptr;
-  std::vector<PlayerId> seats{};  ///< with a referee: who sits where; empty where nobody knows
+  std::vector<PlayerId> seats{};       ///< with a referee: who sits where; empty where nobody knows
+  const Fingerprint* table = nullptr;  ///< what earlier shots told of the table; no sink, but as the shots are read
 };
 
 /// The middle of measureFilm, from readings to sinks; neither opens nor completes anything.

@@ -137,18 +137,26 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
     referee.emplace(worldRules(*game), *measured);
     sinks.referee = &*referee;
   }
+  if (frame) {
+    auto known = fingerprintFor(frame->record, *opened.session);
+    if (!known) return tl::make_unexpected(known.error());
+    opened.table = std::move(*known);
+    if (opened.table) sinks.table = &opened.table->fingerprint;
+  }
   FilmReadings source(std::move(*film), *rig, *measured);
   auto report = measureReadings(source, *measured, sinks, job, observer);
   if (!report) return report;
   report->endedEarly = source.endedEarly();
   report->moves = source.moves();
+  report->table = opened.table;
   report->session = opened.session;
   report->sessionName = opened.sessionName;
   report->earlierSessions = std::move(opened.earlierSessions);
 
   if (file) {
     const std::string name = std::filesystem::path(options.film).filename().string();
-    if (auto kept = file->keep({name, report->images, report->duration_s, info.size}, *rig, report->moves); !kept) {
+    const MeasuredFilm told{name, report->images, report->duration_s, info.size};
+    if (auto kept = file->keep(told, *rig, report->moves, report->table); !kept) {
       return tl::make_unexpected(kept.error());
     }
   }

@@ -47,6 +47,7 @@ Result<MeasureReport> measureReadings(ReadingSource& source, const MeasuredTable
                                       const JobControl& job, const MeasureObserver& observer) {
   MeasureReport report;
   ShotReader reader(measured, source.camera());
+  if (sinks.table != nullptr) reader.setTable(*sinks.table);
   while (auto readings = source.next()) {
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
     reader.setCamera(source.camera());

@@ -53,6 +53,17 @@ std::string rigSummaryText(const Rig& rig, const nlohmann::ordered_json& moves) 
   return summary.dump(-1, ' ', false, kReplaceBadUtf8);
 }
 
+/// What the shots were read with instead of the literature's values.
+std::string fingerprintSummaryText(const KnownFingerprint& table) {
+  nlohmann::ordered_json coefficients = nlohmann::ordered_json::object();
+  for (const FittedCoefficient& c : table.fingerprint.coefficients) {
+    if (c.determined) coefficients[c.name] = c.value;
+  }
+  return nlohmann::ordered_json{
+      {"session", table.session}, {"date", table.fingerprint.date}, {"coefficients", std::move(coefficients)}}
+      .dump(-1, ' ', false, kReplaceBadUtf8);
+}
+
 }  // namespace
 
 MeasuredFile::MeasuredFile(OutputFile output, Spool shots, Spool placements)
@@ -160,7 +171,8 @@ std::vector<int> MeasuredFile::shotsDuring(const CameraMove& move) const {
   return shots;
 }
 
-Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves) {
+Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves,
+                                const std::optional<KnownFingerprint>& table) {
   if (failed_) return tl::make_unexpected(*failed_);
   output_.write("{\"format\": \"ferrule-measured/1\",\n\"film\": ");
   output_.write(filmText(film));
@@ -176,6 +188,7 @@ Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig, std::s
                         {"rig", nlohmann::ordered_json::parse(rigText(move.rig))}});
   }
   output_.write(rigSummaryText(rig, moveList));
+  if (table) output_.write(",\n\"fingerprint\": " + fingerprintSummaryText(*table));
   output_.write(",\n\"tracks\": [");
   bool first = true;
   for (int number = 0; number < BallName::kCount; ++number) {

@@ -12,6 +12,7 @@
 #include "core/camera/camera_move.h"
 #include "core/camera/rig.h"
 #include "core/measure/spool.h"
+#include "core/measure/table_fingerprint.h"
 #include "core/table/shot.h"
 #include "core/table/track.h"
 
@@ -40,8 +41,10 @@ class MeasuredFile {
   void add(const ShotReading& shot, const std::string& ruling = {});
   void add(const Placement& placement);
   /// Joins everything into the file and gives it its name. moves: those of the camera, each with its new rig; the shots
-  /// that were played during one are named with it. Errors: FileNotWritable.
-  [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves = {});
+  /// that were played during one are named with it. table: the fingerprint with which the shots were read.
+  /// Errors: FileNotWritable.
+  [[nodiscard]] Result<void> keep(const MeasuredFilm& film, const Rig& rig, std::span<const CameraMove> moves = {},
+                                  const std::optional<KnownFingerprint>& table = {});
 
  private:
   MeasuredFile(OutputFile output, Spool shots, Spool placements);

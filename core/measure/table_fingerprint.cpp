@@ -38,6 +38,15 @@ Result<std::vector<FingerprintShot>> filmedShots(Record& record, SessionId sessi
   return filmed;
 }
 
+Result<std::optional<KnownFingerprint>> known(const Record& record, const FingerprintEntry& entry,
+                                              const std::vector<SessionSummary>& sessions) {
+  auto fingerprint = parseFingerprint(entry.content, record.path());
+  if (!fingerprint) return tl::make_unexpected(fingerprint.error());
+  const auto session = std::ranges::find(sessions, entry.session, &SessionSummary::id);
+  return std::optional(
+      KnownFingerprint{std::move(*fingerprint), session == sessions.end() ? std::string() : session->name});
+}
+
 }  // namespace
 
 Result<Fingerprint> fitSessionsFingerprint(Record& record, const SessionSummary& session, UtcMilliseconds now,
@@ -56,15 +65,12 @@ Result<Fingerprint> fitSessionsFingerprint(Record& record, const SessionSummary&
   return fingerprint;
 }
 
-Result<PhysicsParameters> tableParameters(Record& record, SessionId session) {
-  const auto measured = record.tableOf(session);
-  if (!measured) return tl::make_unexpected(measured.error());
-  const PhysicsParameters literature = parametersFor(measured->balls);
+Result<std::optional<KnownFingerprint>> fingerprintFor(Record& record, SessionId session) {
   const auto sessions = record.sessions();
   if (!sessions) return tl::make_unexpected(sessions.error());
   const auto fingerprints = record.fingerprintsOfTable(session);
   if (!fingerprints) return tl::make_unexpected(fingerprints.error());
-  if (fingerprints->empty()) return literature;
+  if (fingerprints->empty()) return std::optional<KnownFingerprint>();
   const auto startOf = [&](SessionId id) {
     const auto found = std::ranges::find(*sessions, id, &SessionSummary::id);
     return found == sessions->end() ? UtcMilliseconds{0} : found->started;
@@ -75,9 +81,46 @@ Result<PhysicsParameters> tableParameters(Record& record, SessionId session) {
     if (startOf(entry.session) <= started) chosen = &entry;
     if (entry.session == session) break;
   }
-  const auto fingerprint = parseFingerprint(chosen->content, record.path());
-  if (!fingerprint) return tl::make_unexpected(fingerprint.error());
-  return applied(*fingerprint, literature);
+  return known(record, *chosen, *sessions);
+}
+
+Result<std::optional<KnownFingerprint>> latestFingerprint(Record& record, const MeasuredTable& measured) {
+  const auto sessions = record.sessions();
+  if (!sessions) return tl::make_unexpected(sessions.error());
+  for (const SessionSummary& session : *sessions) {
+    const auto entry = record.fingerprintOf(session.id);
+    if (!entry) return tl::make_unexpected(entry.error());
+    if (!*entry) continue;
+    const auto table = record.tableOf(session.id);
+    if (!table) return tl::make_unexpected(table.error());
+    if (table->table == measured.table && table->balls == measured.balls) return known(record, **entry, *sessions);
+  }
+  return std::optional<KnownFingerprint>();
+}
+
+Result<PhysicsParameters> tableParameters(Record& record, SessionId session) {
+  const auto measured = record.tableOf(session);
+  if (!measured) return tl::make_unexpected(measured.error());
+  const auto found = fingerprintFor(record, session);
+  if (!found) return tl::make_unexpected(found.error());
+  const PhysicsParameters literature = parametersFor(measured->balls);
+  return *found ? applied((*found)->fingerprint, literature) : literature;
+}
+
+PhysicsParameters appliedWhereUsual(const Fingerprint& fingerprint, PhysicsParameters parameters,
+                                    const PhysicsParameters& literature) {
+  const PhysicsParameters fitted = applied(fingerprint, literature);
+  const auto take = [&](auto PhysicsParameters::*field) {
+    if (parameters.*field == literature.*field) parameters.*field = fitted.*field;
+  };
+  take(&PhysicsParameters::slidingFriction);
+  take(&PhysicsParameters::rollingFriction);
+  take(&PhysicsParameters::spinDecay_radps2);
+  take(&PhysicsParameters::cushionRestitution);
+  take(&PhysicsParameters::cushionFriction);
+  take(&PhysicsParameters::ballRestitution);
+  take(&PhysicsParameters::ballFriction);
+  return parameters;
 }
 
 Result<SessionSummary> sessionNamed(Record& record, const std::string& name) {

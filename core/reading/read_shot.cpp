@@ -14,6 +14,7 @@
 #include "core/reading/pocket_opening.h"
 #include "core/reading/pocketing.h"
 #include "core/reading/shot_flags.h"
+#include "core/reading/table_priors.h"
 #include "core/reading/target.h"
 
 namespace ferrule {
@@ -77,6 +78,7 @@ class ShotStory {
       : cut_(cut),
         measured_(measured),
         knowledge_(knowledge),
+        priors_(tablePriors(parametersFor(measured.balls), knowledge.table)),
         radius_m_(measured.balls.radius_m()),
         interval_s_(imageInterval_s(cut.readings)) {}
 
@@ -303,8 +305,7 @@ class ShotStory {
       }
     }
     const PathFit fit = fitStruckPath(*place, points, cut_.strike_s);
-    DeliveryPriors priors;
-    priors.middle = parametersFor(measured_.balls);
+    DeliveryPriors priors = priors_;
     PathFit start = fit;
     if (points.size() < kFewestForPath || !fit.usable) {
       if (const auto guess = startFromFirstContact(*place)) {
@@ -441,7 +442,7 @@ class ShotStory {
     describeLine(target, measured_.table, *hit, radius_m_);
     if (!target.lineError_rad) return;
     const Pocket pocket = pockets(measured_.table)[static_cast<std::size_t>(target.pocket)];
-    if (const auto simulator = Simulator::create(measured_.table, parametersFor(measured_.balls))) {
+    if (const auto simulator = Simulator::create(measured_.table, priors_.middle)) {
       const auto opening = pocketOpening(*simulator, pocket, hit->ballPlace, length(hit->ballCourse));
       if (opening) target.opening_m = opening->width_m;
     }
@@ -449,6 +450,7 @@ class ShotStory {
     MissEvidence evidence;
     evidence.strike = delivered_.best;
     evidence.delivery = delivered_.delivery;
+    evidence.priors = priors_;
     evidence.target = target.ball;
     evidence.aimedAt = pocket.mouth;
     evidence.lineError_rad = {*target.lineError_rad, target.lineErrorUncertainty_rad.value_or(0.0)};
@@ -458,6 +460,7 @@ class ShotStory {
   const CutShot& cut_;
   const MeasuredTable& measured_;
   ReadingKnowledge knowledge_;
+  DeliveryPriors priors_;
   double radius_m_;
   double interval_s_;
   std::vector<Follower> followers_;

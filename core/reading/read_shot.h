@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/physics/fingerprint.h"
 #include "core/reading/shot_cutter.h"
 #include "core/table/measured_table.h"
 #include "core/table/shot.h"
@@ -11,6 +12,7 @@ namespace ferrule {
 struct ReadingKnowledge {
   std::optional<TablePoint3> camera;  ///< where it is, in the table frame
   std::optional<PocketedBall> call;   ///< what a person named, which stands against what the tracks suggest
+  std::optional<Fingerprint> table;   ///< what earlier shots told of cloth, cushions and balls
 };
 
 /// Reads one cut shot: delivery, events, what fell, where everything rested, target and outcome. number: within the

@@ -21,6 +21,8 @@ class ShotReader::Impl {
 
   void setCamera(const std::optional<TablePoint3>& camera) { knowledge_.camera = camera; }
 
+  void setTable(const Fingerprint& fingerprint) { knowledge_.table = fingerprint; }
+
   void finish() {
     cutter_.finish();
     readCutShots();
@@ -57,6 +59,9 @@ ShotReader& ShotReader::operator=(ShotReader&&) noexcept = default;
 
 void ShotReader::setCamera(const std::optional<TablePoint3>& camera) {
   impl_->setCamera(camera);
+}
+void ShotReader::setTable(const Fingerprint& fingerprint) {
+  impl_->setTable(fingerprint);
 }
 void ShotReader::feed(const ImageReading& reading) {
   impl_->feed(reading);

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/physics/fingerprint.h"
 #include "core/table/measured_table.h"
 #include "core/table/shot.h"
 #include "core/table/track.h"
@@ -27,6 +28,8 @@ class ShotReader {
   explicit ShotReader(const MeasuredTable& measured, const std::optional<TablePoint3>& camera = {});
   /// From now on the camera is there: it was moved. A shot that is under way is read with the new place.
   void setCamera(const std::optional<TablePoint3>& camera);
+  /// What earlier shots told of this table.
+  void setTable(const Fingerprint& fingerprint);
   ~ShotReader();
   ShotReader(ShotReader&&) noexcept;
   ShotReader& operator=(ShotReader&&) noexcept;

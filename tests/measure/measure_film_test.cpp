@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 #include <filesystem>
+#include <nlohmann/json.hpp>
 #include <opencv2/imgproc.hpp>
 #include <opencv2/videoio.hpp>
 
@@ -22,6 +23,7 @@ class MeasureFilmTest : public QObject {
   void againPutsASessionBesideTheFirst();
   void anotherFilmJoinsTheSessionOfThatName();
   void anotherImageSizeIsRefusedBeforeAnythingIsMade();
+  void aFilmIsReadWithTheFingerprintOfItsTable();
   void aMissingFilmIsNamed();
 
  private:
@@ -123,6 +125,34 @@ void MeasureFilmTest::anotherImageSizeIsRefusedBeforeAnythingIsMade() {
   QCOMPARE(report.error().numbers, (std::vector<double>{640, 480, 1280, 720}));
   QVERIFY(!std::filesystem::exists(options_.record));
   QVERIFY(!std::filesystem::exists(options_.output));
+}
+
+void MeasureFilmTest::aFilmIsReadWithTheFingerprintOfItsTable() {
+  const auto without = measureFilm(options_, {});
+  QVERIFY(without.has_value());
+  QVERIFY(!without->table.has_value());
+  QVERIFY(!nlohmann::json::parse(*readTextFile(options_.output)).contains("fingerprint"));
+  const Fingerprint fingerprint{
+      "table",
+      "2026-03-01",
+      {{"rolling_friction", 0.013, 1e-4, 0.01, 3e-3, true}, {"spin_decay_rad_s2", 10.0, 3.0, 10.0, 3.0, false}},
+      5,
+      300,
+      5e-4,
+      true};
+  {
+    Record record = sample::openOrDie(options_.record);
+    QVERIFY(record.keepFingerprint({*without->session, 1, 5, fingerprintText(fingerprint)}).has_value());
+  }
+  options_.film = film("later.avi", 1280, 720, 60);
+  options_.session = "Another evening";
+  const auto with = measureFilm(options_, {});
+  QVERIFY(with.has_value());
+  QVERIFY(with->table == (KnownFingerprint{fingerprint, "Evening"}));
+  const auto json = nlohmann::json::parse(*readTextFile(options_.output))["fingerprint"];
+  QCOMPARE(json["session"].get<std::string>(), std::string("Evening"));
+  QCOMPARE(json["date"].get<std::string>(), std::string("2026-03-01"));
+  QVERIFY(json["coefficients"] == nlohmann::json({{"rolling_friction", 0.013}}));  // what was determined
 }
 
 void MeasureFilmTest::aMissingFilmIsNamed() {

@@ -67,6 +67,7 @@ class MeasureReadingsTest : public QObject {
   void fileAndRecordAndObserverGetTheSameShots();
   void whatBroughtAMissThereIsKeptWithTheShot();
   void aMovedCameraIsReadFromItsNewPlace();
+  void whatIsKnownOfTheTableReachesTheReading();
   void aRefereesRulingStandsBesideItsShot();
   void cancellingKeepsWhatWasCommitted();
   void progressRisesToTheEnd();
@@ -172,6 +173,24 @@ void MeasureReadingsTest::whatBroughtAMissThereIsKeptWithTheShot() {
   const auto& json = all["sessions"][0]["frames"][0]["shots"][0]["miss_account"];
   QVERIFY(std::abs(json["aim_deg"].get<double>() - account->aim_rad.value * 180.0 / std::numbers::pi) < 1e-5);
   QVERIFY(json["aim_u_deg"].get<double>() > 0.0);
+}
+
+void MeasureReadingsTest::whatIsKnownOfTheTableReachesTheReading() {
+  const MeasuredTable measured = sample::table();
+  const Fingerprint cloth{"table", "2026-03-01", {{"sliding_friction", 0.3, 0.01, 0.2, 0.05, true}}, 5, 300,
+                          5e-4,    true};
+  const auto readWith = [&](const Fingerprint* table) {
+    SimulatedFilm source(measured, {{kCueBall, {-0.3, -0.1}}, {BallName(3), {0.5, 0.1}}}, {0.2, 1.8, 0.0, 0.0, 0.05});
+    ShotReading read;
+    MeasureObserver observer;
+    observer.shot = [&](const ReadShot& shot) { read = shot.reading; };
+    MeasureSinks sinks;
+    sinks.table = table;
+    if (!measureReadings(source, measured, sinks, {}, observer)) qFatal("not read");
+    return read.delivery;
+  };
+  QVERIFY(readWith(nullptr).speed_mps.has_value());
+  QVERIFY(!(readWith(nullptr) == readWith(&cloth)));
 }
 
 /// The cue ball meets nothing, twice: a foul each time, so the turns alternate.

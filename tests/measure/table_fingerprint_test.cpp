@@ -15,6 +15,8 @@ class TableFingerprintTest : public QObject {
   void aSessionsShotsTellWhatItsTableIsLike();
   void withoutAFingerprintTheLiteratureHolds();
   void theTableIsTakenAsItWasLastMeasuredBefore();
+  void theLatestFingerprintOfATableIsFoundByItsMeasures();
+  void whatAPositionFileSetsStands();
   void aSessionWithoutFilmedShotsIsRefused();
   void aSessionIsFoundByItsName();
 };
@@ -97,6 +99,35 @@ void TableFingerprintTest::theTableIsTakenAsItWasLastMeasuredBefore() {
   QCOMPARE(tableParameters(record, april)->rollingFriction, 0.011);
   QCOMPARE(tableParameters(record, may)->rollingFriction, 0.011);
   QCOMPARE(tableParameters(record, june)->rollingFriction, 0.013);
+}
+
+void TableFingerprintTest::theLatestFingerprintOfATableIsFoundByItsMeasures() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("r.sqlite"));
+  const SessionId march = *record.addSession(evening(1000));
+  const SessionId april = *record.addSession(evening(2000));
+  (void)*record.addSession(evening(3000));
+  MeasuredTable other = sample::table();
+  other.table.length_m = 2.54;
+  QVERIFY(!latestFingerprint(record, sample::table())->has_value());
+  QVERIFY(record.keepFingerprint(found(march, 0.011)).has_value());
+  QVERIFY(record.keepFingerprint(found(april, 0.012)).has_value());
+  MeasuredTable bare = sample::table();
+  bare.tags.clear();  // tags do not make another table
+  const auto latest = latestFingerprint(record, bare);
+  QVERIFY(latest.has_value() && latest->has_value());
+  QCOMPARE((*latest)->fingerprint.coefficients.front().value, 0.012);
+  QCOMPARE((*latest)->session, std::string("Evening"));
+  QVERIFY(!latestFingerprint(record, other)->has_value());
+}
+
+void TableFingerprintTest::whatAPositionFileSetsStands() {
+  const PhysicsParameters literature = parametersFor(sample::table().balls);
+  const Fingerprint fingerprint = *parseFingerprint(found(SessionId{1}, 0.012).content, "f");
+  QCOMPARE(appliedWhereUsual(fingerprint, literature, literature).rollingFriction, 0.012);
+  PhysicsParameters set = literature;
+  set.rollingFriction = 0.007;
+  QCOMPARE(appliedWhereUsual(fingerprint, set, literature), set);
 }
 
 void TableFingerprintTest::aSessionWithoutFilmedShotsIsRefused() {

@@ -27,15 +27,24 @@ struct FilmedShot {
   ReadShot shot;
 };
 
+/// What the balls of one film did, for reading it again.
+struct FilmBalls {
+  std::string film;
+  std::vector<ImageReading> readings;
+  TablePoint3 camera;
+};
+
 /// The films of one table.
 struct TableShots {
   MeasuredTable measured;
   std::string films;
   std::vector<FilmedShot> shots;
+  std::vector<FilmBalls> balls;
 };
 
 /// What the product makes of one film, with nothing but its table file, its tags and the camera's stills.
-Result<std::vector<ReadShot>> measured(const fs::path& clip, RigMaker& rigs, const MeasuredTable& table) {
+Result<std::vector<ReadShot>> measured(const fs::path& clip, RigMaker& rigs, const MeasuredTable& table,
+                                       FilmBalls& balls) {
   const std::string film = (clip / (clip.filename().string() + ".mp4")).string();
   const auto truth = readTruth((clip / "truth.json").string());
   if (!truth) return tl::make_unexpected(truth.error());
@@ -51,6 +60,8 @@ Result<std::vector<ReadShot>> measured(const fs::path& clip, RigMaker& rigs, con
   std::vector<ReadShot> shots;
   MeasureObserver observer;
   observer.shot = [&](const ReadShot& shot) { shots.push_back(shot); };
+  observer.image = [&](const ImageReading& reading) { balls.readings.push_back(reading); };
+  balls.camera = cameraPosition(*rig);
   const auto report = measureFilm(options, {}, observer);
   if (!report) return tl::make_unexpected(report.error());
   return shots;
@@ -74,18 +85,20 @@ std::vector<TableShots> shotsOf(const std::string& folder) {
     std::fprintf(stderr, "%s\n", name.c_str());
     const auto table = readMeasuredTable((clip / "table.json").string());
     if (!table) continue;
-    const auto shots = measured(clip, rigs, *table);
+    FilmBalls balls{name, {}, {}};
+    const auto shots = measured(clip, rigs, *table, balls);
     if (!shots) {
       std::printf("%s could not be measured: code %d %s %s\n", name.c_str(), static_cast<int>(shots.error().code),
                   shots.error().subject.c_str(), shots.error().detail.c_str());
       continue;
     }
     auto own = std::ranges::find_if(tables, [&](const TableShots& t) { return sameTable(t.measured, *table); });
-    if (own == tables.end()) own = tables.insert(own, TableShots{*table, {}, {}});
+    if (own == tables.end()) own = tables.insert(own, TableShots{*table, {}, {}, {}});
     if (!own->films.empty()) own->films.append(", ");
     own->films.append(name);
     for (const ReadShot& shot : *shots)
       own->shots.push_back({name, shot});
+    own->balls.push_back(std::move(balls));
   }
   return tables;
 }
@@ -108,6 +121,20 @@ Strike strikeOf(const Delivery& d, const PhysicsParameters& p) {
     strike.height *= miscueLimit(p) / offset * 0.999;
   }
   return strikeDeparting(valueOf(d.aim_rad), strike, p);
+}
+
+/// The same films read again by one who knows the table.
+void readAgain(TableShots& table, const Fingerprint& fingerprint) {
+  table.shots.clear();
+  for (const FilmBalls& film : table.balls) {
+    ShotReader reader(table.measured, film.camera);
+    reader.setTable(fingerprint);
+    for (const ImageReading& reading : film.readings)
+      reader.feed(reading);
+    reader.finish();
+    for (ReadShot& shot : reader.takeShots())
+      table.shots.push_back({film.film, std::move(shot)});
+  }
 }
 
 void printFingerprint(const TableShots& table, const Fingerprint& f) {
@@ -208,12 +235,13 @@ void printShots(const TableShots& table, const PhysicsParameters& p, Totals& tot
 }  // namespace
 
 void printFilms(const std::string& folder) {
-  const std::vector<TableShots> tables = shotsOf(folder);
+  const std::vector<TableShots> measuredTables = shotsOf(folder);
   for (const CushionModel model : {CushionModel::Impulse, CushionModel::Integrated}) {
     std::printf("\nFilms simulated from their measured strikes, cushions by the %s model. Fingerprints:\n",
                 model == CushionModel::Impulse ? "fast" : "integrated");
     std::vector<PhysicsParameters> fitted;
-    for (const TableShots& table : tables) {
+    std::vector<TableShots> tables = measuredTables;
+    for (TableShots& table : tables) {
       PhysicsParameters p = parametersFor(table.measured.balls);
       p.cushionModel = model;
       std::vector<FingerprintShot> shots;
@@ -221,6 +249,8 @@ void printFilms(const std::string& folder) {
         shots.push_back(fitShotOf(filmed.shot));
       const auto f = fitFingerprint(table.measured.table, p, shots);
       if (f) printFingerprint(table, *f);
+      // As it goes in the record: once the table is known, its shots are read with it.
+      if (f) readAgain(table, *f);
       fitted.push_back(f ? applied(*f, p) : p);
     }
     std::printf("\n%-17s %3s %6s %6s %6s %6s %9s %9s %9s  %-9s %-12s %-12s\n", "film", "no", "m/s", "side", "height",
