@@ -651,6 +651,22 @@
             <source>%1 leaves no legal shot: no ball that may be played is on the table or can be reached; check the balls, the game and the group.</source>
             <translation>%1 lässt keinen erlaubten Stoß zu: Keine spielbare Kugel liegt auf dem Tisch oder ist zu erreichen; prüfen Sie Kugeln, Disziplin und Gruppe.</translation>
         </message>
+        <message>
+            <source>%1 shows %2 of the projected tags on the cloth and %3 are needed; darken the room, clear the table, and let the projector's picture cover most of it.</source>
+            <translation>%1 zeigt %2 der projizierten Marken auf dem Tuch, nötig sind %3; Raum abdunkeln, Tisch leeren und das Bild des Projektors den größten Teil decken lassen.</translation>
+        </message>
+        <message>
+            <source>%1 shows the projected tag %2 twice; switch off the second projector or the other grid.</source>
+            <translation>%1 zeigt die projizierte Marke %2 zweimal; den zweiten Projektor oder das andere Gitter ausschalten.</translation>
+        </message>
+        <message>
+            <source>The projected tags in %1 do not lie as one picture on a flat cloth (%2 mm off); check that the grid file belongs to the picture that was sent, and that camera and projector stood still.</source>
+            <translation>Die projizierten Marken in %1 liegen nicht als ein Bild auf einem ebenen Tuch (%2 mm daneben); prüfen, ob die Gitterdatei zum gesendeten Bild gehört und ob Kamera und Projektor still standen.</translation>
+        </message>
+        <message>
+            <source>The grid in %1 is mirrored; switch off the projector's mirror or rear setting.</source>
+            <translation>Das Gitter in %1 ist gespiegelt; die Spiegel- oder Rückprojektion des Projektors ausschalten.</translation>
+        </message>
     </context>
     <context>
         <name>NumberWords</name>

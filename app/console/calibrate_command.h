@@ -7,10 +7,11 @@ class App;
 
 namespace ferrule {
 
-/// `calibrate lens` and `calibrate rig`. status becomes the command's exit status.
+/// `calibrate lens`, `calibrate projector` and `calibrate rig`. status becomes the command's exit status.
 void addCalibrateCommand(CLI::App& app, int& status);
 
 void addCalibrateLensCommand(CLI::App& calibrate, int& status);
+void addCalibrateProjectorCommand(CLI::App& calibrate, int& status);
 void addCalibrateRigCommand(CLI::App& calibrate, int& status);
 
 }  // namespace ferrule

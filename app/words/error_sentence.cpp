@@ -149,6 +149,11 @@ QString ErrorSentence::tagsTooFew() const {
               "above, in even light, without people before it.")
         .arg(subject_, number(0));
   }
+  if (detail_ == QLatin1String("projected")) {
+    return tr("%1 shows %2 of the projected tags on the cloth and %3 are needed; darken the room, clear the table, and "
+              "let the projector's picture cover most of it.")
+        .arg(subject_, number(0), number(1));
+  }
   return tr("%1 shows %2 of the table's tags and %3 are needed; uncover or light them, and check the set of markers in "
             "the table file.")
       .arg(subject_, number(0), number(1));
@@ -157,6 +162,16 @@ QString ErrorSentence::tagsTooFew() const {
 QString ErrorSentence::tagsInconsistent() const {
   if (detail_ == QLatin1String("twice")) {
     return tr("%1 shows tag %2 twice; cover or remove one of them.").arg(subject_, number(0));
+  }
+  if (detail_ == QLatin1String("projected-twice")) {
+    return tr("%1 shows the projected tag %2 twice; switch off the second projector or the other grid.")
+        .arg(subject_, number(0));
+  }
+  if (detail_ == QLatin1String("projected")) {
+    return tr("The projected tags in %1 do not lie as one picture on a flat cloth (%2 mm off); check that the grid "
+              "file "
+              "belongs to the picture that was sent, and that camera and projector stood still.")
+        .arg(subject_, QLocale().toString(error_.numbers.empty() ? 0.0 : error_.numbers[0], 'f', 0));
   }
   if (detail_ == QLatin1String("swapped")) {
     return tr("%1 shows tags %2 and %3 in each other's place; swap them, or correct the table file.")
@@ -224,6 +239,8 @@ QString ErrorSentence::sentence() const {
                 "again, or use one with an odd number of rows.")
           .arg(subject_);
     case ErrorCode::ImageMirrored:
+      if (detail_ == QLatin1String("projected"))
+        return tr("The grid in %1 is mirrored; switch off the projector's mirror or rear setting.").arg(subject_);
       return tr("%1 is mirrored; switch off the mirror setting of the camera and film again.").arg(subject_);
     case ErrorCode::ViewsTooFew:
       return tr("Only %2 stills show the board %1 well enough and %3 are needed; take more.")
