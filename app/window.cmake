@@ -53,6 +53,7 @@ add_library(ferrule_window STATIC
   session/ball_tray.cpp
   session/hand_desk.cpp
   session/hand_service.cpp
+  session/judge_service.cpp
   session/session_place.cpp
   session/session_words.cpp
   session/start_form.cpp
@@ -88,7 +89,7 @@ target_sources(ferrule_window PRIVATE
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
-  review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/session_place.h
+  review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/judge_service.h session/session_place.h
   session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
   window/place_list.h window/vertical_scroll.h)
 

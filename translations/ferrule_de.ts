@@ -2683,6 +2683,13 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, frame %2</source>
             <translation>%1, Spiel %2</translation>
         </message>
+        <message numerus="yes">
+            <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>
+            <translation>
+                <numerusform>%n Stoß steht jetzt neben dem, was vorgeschlagen worden wäre: siehe Rückblick.</numerusform>
+                <numerusform>%n Stöße stehen jetzt neben dem, was vorgeschlagen worden wäre: siehe Rückblick.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>SessionWords</name>

@@ -59,4 +59,14 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ferrule::SessionPlace</name>
+        <message numerus="yes">
+            <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>
+            <translation>
+                <numerusform>%n shot now stands beside what would have been suggested: see Review.</numerusform>
+                <numerusform>%n shots now stand beside what would have been suggested: see Review.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -17,6 +17,9 @@ HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
           });
   connect(&service_, &HandService::begun, this, &HandDesk::adopt);
   connect(&service_, &HandService::failed, this, &HandDesk::failed);
+  connect(&service_, &HandService::ended, this, [this] { judge_.judge(recordPath_, ending_); });
+  connect(&judge_, &JudgeService::judged, this, &HandDesk::judged);
+  connect(&judge_, &JudgeService::failed, this, &HandDesk::failed);
   connect(&searcher_, &SuggestionService::answered, this, [this](std::shared_ptr<const SuggestionAnswer> answer) {
     suggestion_ = std::move(answer);
     // Whoever looks at another plan keeps it until the list is final.
@@ -63,6 +66,7 @@ void HandDesk::nextFrame() {
 
 void HandDesk::end() {
   if (hand_ == nullptr) return;
+  ending_ = hand_->place.session;
   service_.end(*hand_);
   hand_.reset();
   emit changed();

@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "app/session/hand_service.h"
+#include "app/session/judge_service.h"
 #include "app/session/suggestion_service.h"
 
 namespace ferrule {
@@ -70,6 +71,8 @@ class HandDesk : public QObject {
  signals:
   void changed();
   void failed(const ferrule::Error& error);
+  /// The shots of a session that ended were set beside what would have been suggested.
+  void judged(int shots);
 
  private:
   void edited();
@@ -84,6 +87,8 @@ class HandDesk : public QObject {
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
   SuggestionService searcher_;
+  JudgeService judge_;
+  SessionId ending_;  ///< to be judged once it stands in the record
   std::shared_ptr<const SuggestionAnswer> suggestion_;
   std::shared_ptr<const PlayedPlan> shownPlan_;
   bool triedInVain_ = false;

@@ -72,6 +72,9 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
 
   connect(&desk_, &HandDesk::changed, this, &SessionPlace::refresh);
   connect(&desk_, &HandDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(&desk_, &HandDesk::judged, this, [this](int shots) {
+    if (shots > 0) tell(tr("%n shot(s) now stand beside what would have been suggested: see Review.", nullptr, shots));
+  });
   connect(start_, &StartForm::beginWanted, &desk_, &HandDesk::begin);
   connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
   connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });

@@ -67,15 +67,17 @@ Result<std::vector<ProjectedCorner>> findProjectedGrid(const cv::Mat& picture, c
       tags = std::move(more);
     }
   }
+  // A mirrored tag may pass for another one: what counts is which way round shows more of them.
+  if (tags.size() < grid.tags.size() / 2) {
+    cv::Mat mirrored;
+    cv::flip(light, mirrored, 1);
+    if (tagsOf(*finder, mirrored, grid).size() > tags.size())
+      return failure(ErrorCode::ImageMirrored, name, "projected");
+  }
   for (std::size_t i = 1; i < tags.size(); ++i) {
     if (tags[i].id == tags[i - 1].id) {
       return failure(ErrorCode::TagsInconsistent, name, "projected-twice", {static_cast<double>(tags[i].id)});
     }
-  }
-  if (tags.empty()) {
-    cv::Mat mirrored;
-    cv::flip(light, mirrored, 1);
-    if (!tagsOf(*finder, mirrored, grid).empty()) return failure(ErrorCode::ImageMirrored, name, "projected");
   }
   std::vector<ProjectedCorner> corners;
   for (const TagObservation& seen : tags) {

@@ -36,6 +36,7 @@ class SessionStoryTest : public QObject {
   void aTableFileThatIsMissingIsOneSentence();
   void aSuggestionIsShownWhenAskedForAndKeptWithItsShot();
   void anotherPlanAndAnotherStrikeCanBeLookedAt();
+  void anEndedSessionIsJudged();
 
  private:
   void open();
@@ -279,6 +280,26 @@ void SessionStoryTest::anotherPlanAndAnotherStrikeCanBeLookedAt() {
   QTRY_VERIFY_WITH_TIMEOUT(desk.suggestion() != nullptr && desk.suggestion()->final, 30000);
   QVERIFY(!desk.suggestion()->estimate.has_value());
   QCOMPARE(desk.suggestion()->scatter, scatterOf(PlayerLevel::Expert));
+}
+
+void SessionStoryTest::anEndedSessionIsJudged() {
+  begin();
+  press(ActionId::LogBreak);
+  HandDesk& desk = place_->desk();
+  desk.put(BallName(1), {0.9, -0.35}, 0.0);
+  desk.choose(BallName(1));
+  press(ActionId::LogMissed);
+  const QString path = desk.recordPath();
+  const FrameId frame = desk.hand()->place.frame;
+  QSignalSpy judged(&desk, &HandDesk::judged);
+  press(ActionId::EndSession);
+  QTRY_COMPARE_WITH_TIMEOUT(judged.count(), 1, 60000);
+  auto record = Record::open(path.toStdString());
+  QVERIFY(record.has_value());
+  const auto shots = record->shots(frame);
+  QCOMPARE(shots->size(), std::size_t{2});
+  QVERIFY(record->shot(shots->back().id)->suggestion.has_value());
+  QVERIFY(!record->shot(shots->back().id)->suggestion->shown);
 }
 
 FERRULE_TEST(SessionStoryTest)
