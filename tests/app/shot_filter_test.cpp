@@ -107,9 +107,7 @@ void ShotFilterTest::conditionsListTheShotsThatMeetThem() {
 void ShotFilterTest::keysGoThroughTheListAlone() {
   find<QComboBox>("filterPlayer")->setCurrentIndex(2);
   QTRY_COMPARE_WITH_TIMEOUT(rows(), 8 * 40, 10'000);
-  const auto shown = [&](std::size_t row) {
-    return isShown(filter().list().shots[row].shot);
-  };
+  const auto shown = [&](std::size_t row) { return isShown(filter().list().shots[row].shot); };
   QTRY_VERIFY(shown(0));
   key(Qt::Key_PageDown);
   QTRY_VERIFY(shown(1));
