@@ -64,6 +64,7 @@ add_library(ferrule_window STATIC
   window/actions.cpp
   window/appearance.cpp
   window/card.cpp
+  window/empty_place.cpp
   window/ink_icon.cpp
   window/key_page.cpp
   window/languages.cpp

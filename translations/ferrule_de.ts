@@ -3216,10 +3216,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Seite / Höhe, R</translation>
         </message>
         <message>
-            <source>Suggested: %1. What was taken could not be matched to a plan.</source>
-            <translation>Vorgeschlagen: %1. Das Gespielte ließ sich keinem Vorschlag zuordnen.</translation>
-        </message>
-        <message>
             <source>The suggestion had been shown before the shot.</source>
             <translation>Der Vorschlag war vor dem Stoß gezeigt worden.</translation>
         </message>

@@ -14,6 +14,7 @@
 #include "app/progress/filter_bar.h"
 #include "app/progress/progress_place.h"
 #include "app/window/card.h"
+#include "app/window/empty_place.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
@@ -180,24 +181,13 @@ QWidget* ProgressPlace::makePanel(const ActionSet& actions) {
 }
 
 QWidget* ProgressPlace::makeEmpty(const ActionSet& actions) {
-  auto* empty = new QWidget;
-  empty->setObjectName(QStringLiteral("emptyProgress"));
-  auto* column = new QVBoxLayout(empty);
-  column->setContentsMargins(24, 24, 24, 24);
-  column->setSpacing(12);
-  column->addStretch(1);
   emptyWords_ = new QLabel(tr("Progress needs shots: play a session, or open a record."));
   emptyWords_->setObjectName(QStringLiteral("emptyProgressWords"));
-  emptyWords_->setTextFormat(Qt::PlainText);
-  emptyWords_->setWordWrap(true);
-  emptyWords_->setAlignment(Qt::AlignCenter);
   emptyWords_->setFont(scaled(font(), 1.2));
-  column->addWidget(emptyWords_);
   auto* open = new QPushButton(tr("Open a record…"));
   open->setObjectName(QStringLiteral("openRecordFromProgress"));
-  connect(open, &QPushButton::clicked, actions.at(ActionId::OpenRecord), &QAction::trigger);
-  column->addWidget(open, 0, Qt::AlignHCenter);
-  column->addStretch(1);
+  QWidget* empty = emptyPlace(emptyWords_, open, actions.at(ActionId::OpenRecord));
+  empty->setObjectName(QStringLiteral("emptyProgress"));
   return empty;
 }
 

@@ -23,6 +23,7 @@
 #include "app/report/report_pdf.h"
 #include "app/reports/sheets_view.h"
 #include "app/window/card.h"
+#include "app/window/empty_place.h"
 #include "app/window/inks.h"
 #include "app/window/languages.h"
 #include "app/window/message_bar.h"
@@ -149,24 +150,13 @@ QWidget* ReportsPlace::makePanel(const ActionSet& actions) {
 }
 
 QWidget* ReportsPlace::makeEmpty(const ActionSet& actions) {
-  auto* empty = new QWidget;
-  empty->setObjectName(QStringLiteral("emptyReports"));
-  auto* column = new QVBoxLayout(empty);
-  column->setContentsMargins(24, 24, 24, 24);
-  column->setSpacing(12);
-  column->addStretch(1);
   emptyWords_ = new QLabel(tr("A report needs shots: play a session, or open a record."));
   emptyWords_->setObjectName(QStringLiteral("emptyReportsWords"));
-  emptyWords_->setTextFormat(Qt::PlainText);
-  emptyWords_->setWordWrap(true);
-  emptyWords_->setAlignment(Qt::AlignCenter);
   emptyWords_->setFont(scaled(font(), 1.2));
-  column->addWidget(emptyWords_);
   auto* open = new QPushButton(tr("Open a record…"));
   open->setObjectName(QStringLiteral("openRecordFromReports"));
-  connect(open, &QPushButton::clicked, actions.at(ActionId::OpenRecord), &QAction::trigger);
-  column->addWidget(open, 0, Qt::AlignHCenter);
-  column->addStretch(1);
+  QWidget* empty = emptyPlace(emptyWords_, open, actions.at(ActionId::OpenRecord));
+  empty->setObjectName(QStringLiteral("emptyReports"));
   return empty;
 }
 

@@ -47,13 +47,12 @@ std::vector<PlanRow> planRows(const KeptSuggestion& kept, const Numbers& numbers
   };
 }
 
-QString choiceWords(const KeptSuggestion& kept, bool shown, const Numbers&) {
+QString choiceWords(const KeptSuggestion& kept, bool shown) {
   QStringList sentences;
   if (kept.review) {
     sentences << reviewSentence(*kept.review) << lossSentence(*kept.review);
   } else {
-    sentences << JudgementSection::tr("Suggested: %1. What was taken could not be matched to a plan.")
-                     .arg(planWords(kept.suggestion.plans.front().plan));
+    sentences << unmatchedSentence(kept.suggestion);
   }
   if (shown) sentences << JudgementSection::tr("The suggestion had been shown before the shot.");
   return sentences.join(QLatin1Char(' '));

@@ -23,7 +23,7 @@ struct PlanRow {
 [[nodiscard]] std::vector<PlanRow> planRows(const KeptSuggestion& kept, const Numbers& numbers);
 /// What stands above the table: which shot was better and why, what choice and delivery cost; whether the player had
 /// been shown the suggestion.
-[[nodiscard]] QString choiceWords(const KeptSuggestion& kept, bool shown, const Numbers& numbers);
+[[nodiscard]] QString choiceWords(const KeptSuggestion& kept, bool shown);
 
 /// One part of the object ball's line error.
 struct MissPart {

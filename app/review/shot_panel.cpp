@@ -241,7 +241,7 @@ void ShotPanel::addMiss(QVBoxLayout& column) {
 void ShotPanel::addChoice(QVBoxLayout& column) {
   if (!kept_) return;
   column.addWidget(sectionTitle(tr("Suggested and taken")));
-  QLabel* words = label(choiceWords(*kept_, shot_->suggestion->shown, numbers_), 1.0, false, false);
+  QLabel* words = label(choiceWords(*kept_, shot_->suggestion->shown), 1.0, false, false);
   words->setObjectName(QStringLiteral("choiceWords"));
   column.addWidget(words);
   const auto rows = planRows(*kept_, numbers_);

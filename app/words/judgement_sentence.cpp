@@ -54,11 +54,15 @@ QString lossSentence(const ShotReview& review) {
       .arg(choicePart(review), deliveryPart(review.deliveryLoss));
 }
 
+QString unmatchedSentence(const Suggestion& suggestion) {
+  return JudgementSentence::tr("Suggested: %1. What was taken could not be matched to a plan.")
+      .arg(planWords(suggestion.plans.front().plan));
+}
+
 QString judgementSentence(const JudgedShot& judged) {
   if (judged.why) return notJudgedSentence(*judged.why);
   if (judged.review) return reviewSentence(*judged.review) + ' ' + lossSentence(*judged.review);
-  return JudgementSentence::tr("Suggested: %1. What was taken could not be matched to a plan.")
-      .arg(planWords(judged.suggestion.plans.front().plan));
+  return unmatchedSentence(judged.suggestion);
 }
 
 }  // namespace ferrule
