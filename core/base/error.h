@@ -29,13 +29,14 @@ enum class ErrorCode {
                      ///< "markers"
   BoardNotFound,     ///< subject: the board's text; numbers: stills looked at
   BoardLayoutOld,    ///< subject: the board's text (even number of rows printed before OpenCV 4.6)
-  ImageMirrored,     ///< subject: the file
+  ImageMirrored,     ///< subject: the file; detail: "projected" when it shows a projector's grid, else empty
   ViewsTooFew,       ///< subject: the board's text; numbers: usable views, views needed
   CoverageOneSided,  ///< subject: the board's text; detail: the side or "whole"; numbers: covered share, share needed
   LensNotUsable,     ///< subject: the lens file or the board's text; detail: why ("no-fit", "folds")
-  TagsTooFew,        ///< subject: the film, or the table with detail "table"; numbers: tags, tags needed
-  TagsInconsistent,  ///< subject: the film; detail: "twice", "swapped", "turned", "misplaced" or "no-pose"; numbers:
-                     ///< ids first
+  TagsTooFew,        ///< subject: the film, or the table with detail "table", or the picture with detail "projected"
+                     ///< (a projector's grid); numbers: tags, tags needed
+  TagsInconsistent,  ///< subject: the film; detail: "twice", "swapped", "turned", "misplaced", "no-pose" or
+                     ///< "projected-twice" (two projectors' grids); numbers: ids first
   CorrectionTwice,   ///< subject: the file; detail: the kind of correction
   BallsNotFound,     ///< subject: the film
   // simulation
