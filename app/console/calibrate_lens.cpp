@@ -2,7 +2,9 @@
 #include <CLI/CLI.hpp>
 #include <QDir>
 #include <QFileInfo>
+#include <QStringList>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -10,7 +12,8 @@
 #include "app/console/console_output.h"
 #include "core/base/text_file.h"
 #include "core/camera/lens_calibration.h"
-#include "core/vision/board_finder.h"
+#include "core/geometry/units.h"
+#include "core/vision/board_stills.h"
 #include "core/vision/coverage_picture.h"
 
 namespace ferrule {
@@ -22,6 +25,7 @@ struct Call {
   std::vector<std::string> stills;
   std::string camera;
   std::string coverage;
+  std::string ruler;
   std::string output;
 };
 
@@ -81,10 +85,53 @@ std::string cameraName(const Call& call) {
   return QFileInfo(QString::fromStdString(call.stills.front())).absoluteDir().dirName().toStdString();
 }
 
+/// "97.5", or across and down "97.5,97.0"; in mm. Nothing for anything else.
+std::optional<RulerReading> rulerFrom(const std::string& text) {
+  const QStringList parts = QString::fromStdString(text).split(QLatin1Char(','));
+  bool across = false;
+  bool down = false;
+  const RulerReading reading{metresFromMillimetres(parts.front().toDouble(&across)),
+                             metresFromMillimetres(parts.back().toDouble(&down))};
+  if (parts.size() > 2 || !across || !down) return std::nullopt;
+  return reading;
+}
+
+/// Stills that do not count, and why.
+void noteStills(const std::vector<BoardStill>& stills) {
+  for (const BoardStill& still : stills) {
+    const QString path = QString::fromStdString(still.path);
+    switch (still.fate) {
+      case StillFate::Repeated:
+        printNote(QStringLiteral("%1 shows the board just where %2 does; it counts once.")
+                      .arg(path, QString::fromStdString(still.sameAs)));
+        break;
+      case StillFate::Blurred:
+        printNote(
+            QStringLiteral("%1 is blurred (edges of %2 px); it is not used.").arg(path).arg(still.edge_px, 0, 'f', 1));
+        break;
+      case StillFate::Mirrored:
+        printNote(QStringLiteral("%1 is mirrored; it is not used.").arg(path));
+        break;
+      case StillFate::LayoutOld:
+        printNote(QStringLiteral("%1 shows a board of the old layout; it is not used.").arg(path));
+        break;
+      case StillFate::NoBoard:
+        printNote(QStringLiteral("%1 does not show the board; it is not used.").arg(path));
+        break;
+      default:
+        break;
+    }
+  }
+}
+
 Result<LensCalibration> calibrationOf(const Call& call, const JobControl& job) {
-  const auto board = parseBoard(call.board);
+  auto board = parseBoard(call.board);
+  if (board) board = boardAsPrinted(*board, rulerFrom(call.ruler).value_or(RulerReading{}));
   if (!board) return tl::make_unexpected(board.error());
-  auto views = viewsOfBoard(*board, call.stills, job);
+  const auto stills = surveyStills(*board, call.stills, {}, job);
+  if (!stills) return tl::make_unexpected(stills.error());
+  noteStills(*stills);
+  auto views = viewsOfBoard(*board, *stills);
   if (!views) return tl::make_unexpected(views.error());
   return calibrateLens(*board, std::move(*views), job);
 }
@@ -118,6 +165,14 @@ void addCalibrateLensCommand(CLI::App& calibrate, int& status) {
   command->add_option("stills", call->stills, "Pictures of the board, all of one camera at one size")->required();
   command->add_option("--camera", call->camera, "The camera's name (default: the stills' folder)");
   command->add_option("--coverage", call->coverage, "Also draw where the board was seen (PNG)");
+  command
+      ->add_option(
+          "--ruler", call->ruler,
+          "What a steel rule reads on the print's 100 mm lines, in mm: 97.5, or ACROSS,DOWN; the board is taken "
+          "to be as much smaller")
+      ->check([](const std::string& text) {
+        return rulerFrom(text) ? std::string() : std::string("Expected a length in mm, or two such as 97.5,97.5");
+      });
   command->add_option("-o,--output", call->output, "The lens file to write")->required();
   command->callback([call, &status] { status = run(*call); });
 }

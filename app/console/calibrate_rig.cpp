@@ -5,23 +5,15 @@
 #include <memory>
 #include <set>
 #include <string>
-#include <vector>
 
 #include "app/console/calibrate_command.h"
 #include "app/console/console_output.h"
 #include "core/camera/error_map.h"
-#include "core/camera/lens_file.h"
 #include "core/camera/rig_calibration.h"
 #include "core/camera/rig_file.h"
-#include "core/camera/rig_from_lines.h"
 #include "core/geometry/units.h"
 #include "core/table/measured_table.h"
-#include "core/vision/cloth_outline.h"
-#include "core/vision/edge_strip.h"
-#include "core/vision/film_source.h"
-#include "core/vision/line_survey.h"
-#include "core/vision/nose_survey.h"
-#include "core/vision/tag_survey.h"
+#include "core/vision/film_rig.h"
 
 namespace ferrule {
 
@@ -35,14 +27,6 @@ struct Call {
   bool noTags = false;
   std::string head = "left";
 };
-
-/// Every so many images one is looked at: neighbours show the same noise of the film's coding.
-constexpr long kStride = 3;
-/// A film whose tags stay hidden so long will not show them later.
-constexpr long kMostImages = 900;
-/// The noses are looked at in the median of a few images, a tenth of a second or more apart.
-constexpr long kNoseStride = 12;
-constexpr long kMostNoseImages = 7;
 
 QString mm(double length_m) {
   return QString::number(millimetresFromMetres(length_m), 'f', 2);
@@ -93,56 +77,6 @@ const std::map<std::string, PictureSide> kSides{{"left", PictureSide::Left},
                                                 {"top", PictureSide::Top},
                                                 {"bottom", PictureSide::Bottom}};
 
-Result<void> readLens(const Call& call, RigEvidence& evidence) {
-  const auto lens = readLensFile(call.lens);
-  if (!lens) return tl::make_unexpected(lens.error());
-  const auto uncertainty = readLensUncertainty(call.lens);
-  if (!uncertainty) return tl::make_unexpected(uncertainty.error());
-  evidence.lens = *lens;
-  evidence.lensUncertainty = *uncertainty;
-  evidence.lensSource = call.lens;
-  return {};
-}
-
-void noteFilm(const Call& call, const FilmInfo& film, RigEvidence& evidence) {
-  evidence.film = call.film;
-  evidence.date = today();
-  evidence.filmSize = film.size;
-  evidence.filmRotation_deg = film.rotation_deg;
-}
-
-/// From the cushions; without a lens file the lens too.
-Result<Rig> rigWithoutTags(const Call& call, const JobControl& job) {
-  RigEvidence evidence;
-  if (!call.lens.empty()) {
-    if (auto done = readLens(call, evidence); !done) return tl::make_unexpected(done.error());
-  }
-  const auto measured = measuredTableFrom(call.table);
-  if (!measured) return tl::make_unexpected(measured.error());
-  auto film = FilmSource::open(call.film);
-  if (!film) return tl::make_unexpected(film.error());
-  noteFilm(call, film->info(), evidence);
-  std::vector<cv::Mat> pictures;
-  NoseSurvey noses;
-  FilmImage image;
-  while (image.number < kMostNoseImages * kNoseStride && film->next(image)) {
-    if (image.number % kNoseStride != 0) continue;
-    pictures.push_back(image.picture.clone());
-    noses.add(image.picture);
-    job.reportShare(-1.0, "looking for cushions");
-  }
-  std::vector<LineTrace> lines;
-  if (!pictures.empty()) {
-    const cv::Mat median = medianPicture(pictures);
-    if (const auto outline = ClothOutline::find(median)) {
-      lines = traceLines(median, *outline, wayWithHead(*outline, kSides.at(call.head)), measured->table);
-    }
-  }
-  auto rig = rigFromLines(evidence, *measured, lines);
-  if (rig) addNoses(*rig, noses.result(*rig, measured->table));
-  return rig;
-}
-
 /// What tags and a board would gain, in mm.
 void printGain(const Call& call, const Rig& rig) {
   const auto measured = measuredTableFrom(call.table);
@@ -163,32 +97,9 @@ void printGain(const Call& call, const Rig& rig) {
 }
 
 Result<Rig> rigOf(const Call& call, const JobControl& job) {
-  if (call.noTags) return rigWithoutTags(call, job);
-  RigEvidence evidence;
-  if (auto done = readLens(call, evidence); !done) return tl::make_unexpected(done.error());
   const auto measured = measuredTableFrom(call.table);
   if (!measured) return tl::make_unexpected(measured.error());
-  auto survey = TagSurvey::of(*measured, call.table);
-  if (!survey) return tl::make_unexpected(survey.error());
-  auto film = FilmSource::open(call.film);
-  if (!film) return tl::make_unexpected(film.error());
-
-  noteFilm(call, film->info(), evidence);
-  // A lens for another picture is refused before the long look.
-  if (const auto fitting = rigWithoutPose(evidence); !fitting) return tl::make_unexpected(fitting.error());
-  NoseSurvey noses;
-  FilmImage image;
-  while (image.number < kMostImages && !survey->enough() && film->next(image)) {
-    if (image.number % kStride == 0) survey->add(image.picture);
-    if (image.number % kNoseStride == 0 && image.number < kMostNoseImages * kNoseStride) noses.add(image.picture);
-    job.reportShare(-1.0, "looking for tags");
-  }
-  auto tags = survey->result(call.film);
-  if (!tags) return tl::make_unexpected(tags.error());
-  evidence.tags = std::move(*tags);
-  auto rig = calibrateRig(evidence, *measured);
-  if (rig) addNoses(*rig, noses.result(*rig, measured->table));
-  return rig;
+  return rigFromFilm({call.lens, call.table, *measured, call.film, call.noTags, kSides.at(call.head), today()}, job);
 }
 
 int run(const Call& call) {

@@ -96,6 +96,16 @@ QString ErrorSentence::boardMalformed() const {
               "set.")
         .arg(subject_);
   }
+  if (detail_ == QLatin1String("paper")) {
+    return tr("\"%1\" does not fit on this paper with its margins; choose larger paper or smaller squares.")
+        .arg(subject_);
+  }
+  if (detail_ == QLatin1String("stretched")) {
+    return tr("The printer drew the board \"%1\" %2 mm across and %3 mm down where both should be equal; print it "
+              "again "
+              "without fitting it to the page.")
+        .arg(subject_, number(0), number(1));
+  }
   return tr("The board \"%1\" is not in the form chessboard:9x6:25 or charuco:8x6:40:30:DICT_5X5_100; write it so.")
       .arg(subject_);
 }
@@ -231,6 +241,12 @@ QString ErrorSentence::sentence() const {
     case ErrorCode::BoardMalformed:
       return boardMalformed();
     case ErrorCode::BoardNotFound:
+      if (detail_ == QLatin1String("blurred")) {
+        return tr("Every still that shows the board \"%1\" is blurred; focus, expose shorter or put the board down, "
+                  "and "
+                  "take them again.")
+            .arg(subject_);
+      }
       return tr("None of %2 stills shows the whole board \"%1\"; check its counts and keep it flat, sharp and in the "
                 "picture.")
           .arg(subject_, number(0));

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/camera/board.h"
 
+#include <array>
 #include <charconv>
+#include <cmath>
 #include <optional>
 #include <string_view>
 
@@ -81,6 +83,53 @@ Result<Board> parseBoard(const std::string& text) {
     board.dictionary = parts[4];
   }
   return board;
+}
+
+Result<Board> boardAsPrinted(const Board& board, const RulerReading& ruler) {
+  // "Fit to page" shrinks by some percent; paper that was printed for another size by more. Common practice, no source.
+  constexpr double kMostOff = 0.25;
+  constexpr double kMostStretch_m = 0.0007;
+  for (const double reading_m : {ruler.across_m, ruler.down_m}) {
+    if (reading_m >= (1.0 - kMostOff) * kRuler_m && reading_m <= (1.0 + kMostOff) * kRuler_m) continue;
+    return failure(ErrorCode::FieldInvalid, board.text, "ruler",
+                   {millimetresFromMetres(reading_m), millimetresFromMetres((1.0 - kMostOff) * kRuler_m),
+                    millimetresFromMetres((1.0 + kMostOff) * kRuler_m)});
+  }
+  if (std::abs(ruler.across_m - ruler.down_m) > kMostStretch_m) {
+    return failure(ErrorCode::BoardMalformed, board.text, "stretched",
+                   {millimetresFromMetres(ruler.across_m), millimetresFromMetres(ruler.down_m)});
+  }
+  const double scale = 0.5 * (ruler.across_m + ruler.down_m) / kRuler_m;
+  if (scale == 1.0) return board;
+  Board printed = board;
+  printed.square_m *= scale;
+  printed.marker_m *= scale;
+  printed.text = boardText(printed);
+  return printed;
+}
+
+std::string boardText(const Board& board) {
+  const auto mm = [](double length_m) {
+    std::array<char, 32> text{};
+    // To a thousandth of a millimetre, without zeros at the end.
+    const double rounded_mm = std::round(1000.0 * millimetresFromMetres(length_m)) / 1000.0;
+    const auto [end, error] = std::to_chars(text.data(), text.data() + text.size(), rounded_mm);
+    return error == std::errc() ? std::string(text.data(), end) : std::string();
+  };
+  const bool charuco = board.kind == Board::Kind::Charuco;
+  const int more = charuco ? 1 : 0;
+  std::string text = charuco ? "charuco:" : "chessboard:";
+  text += std::to_string(board.columns + more);
+  text += 'x';
+  text += std::to_string(board.rows + more);
+  text += ':';
+  text += mm(board.square_m);
+  if (!charuco) return text;
+  text += ':';
+  text += mm(board.marker_m);
+  text += ':';
+  text += board.dictionary;
+  return text;
 }
 
 }  // namespace ferrule

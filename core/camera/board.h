@@ -34,6 +34,27 @@ struct Board {
 /// "square", "marker").
 [[nodiscard]] Result<Board> parseBoard(const std::string& text);
 
+/// A board in the form that parseBoard reads, lengths to a thousandth of a millimetre.
+[[nodiscard]] std::string boardText(const Board& board);
+
+/// The lines that a print of a board carries, to check the printer: as long as this when it is drawn true to scale.
+inline constexpr double kRuler_m = 0.100;
+
+/// Those lines as a steel rule reads them on the paper, m.
+struct RulerReading {
+  double across_m = kRuler_m;
+  double down_m = kRuler_m;
+
+  bool operator==(const RulerReading&) const = default;
+};
+
+/// The board as it came out of the printer: squares and markers larger or smaller in proportion, and its text with
+/// them. The lens itself does not depend on the board's size; a board that was stretched one way bends it. Errors:
+/// FieldInvalid (subject: the board's text; detail "ruler"; numbers: reading, least, most, mm): no printer is so far
+/// off, so that another line was measured; BoardMalformed (detail "stretched"): both lines differ by more than a
+/// reading to half a millimetre explains.
+[[nodiscard]] Result<Board> boardAsPrinted(const Board& board, const RulerReading& ruler);
+
 /// One inner corner as it is seen.
 struct BoardCorner {
   int index = 0;  ///< as for Board::corner

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/camera/following_pose.h"
 #include "core/camera/pose_fit.h"
 
 namespace ferrule {
@@ -109,24 +110,30 @@ Hypothesis fitsAsItIs(const Rig& rig, const MeasuredTable& measured) {
   constexpr double kThousandth = 1e-3;
   const auto poseAxes = principalAxes(rig.poseCovariance);
   const auto lensAxes = principalAxes(rig.lensUncertainty.matrix());
+  // The pose's covariance is that of a known lens: with another lens the rig would have been given another pose.
+  const FollowingPose following(rig, measured);
+  std::vector<Eigen::Matrix<double, 6, 1>> poseSteps;
+  for (const Eigen::VectorXd& axis : lensAxes)
+    poseSteps.push_back(following.step(changedLens(rig.lens, axis), measured));
   Hypothesis hypothesis;
   hypothesis.poseFree = false;
   hypothesis.priors.assign(poseAxes.size() + lensAxes.size(), kThousandth);
   hypothesis.unknownsAreKnown = true;
-  hypothesis.apply = [poseAxes, lensAxes](Setting& setting, const Eigen::VectorXd& by) {
+  hypothesis.apply = [poseAxes, lensAxes, poseSteps](Setting& setting, const Eigen::VectorXd& by) {
     Eigen::Index next = 0;
-    if (!poseAxes.empty()) {
-      Eigen::Matrix<double, 6, 1> step = Eigen::Matrix<double, 6, 1>::Zero();
-      for (const Eigen::VectorXd& axis : poseAxes)
-        step += (by[next++] / kThousandth) * axis;
-      setting.pose = movedPose(setting.pose, step);
-    }
+    Eigen::Matrix<double, 6, 1> step = Eigen::Matrix<double, 6, 1>::Zero();
+    for (const Eigen::VectorXd& axis : poseAxes)
+      step += (by[next++] / kThousandth) * axis;
     if (!lensAxes.empty()) {
       Eigen::VectorXd change = Eigen::VectorXd::Zero(lensAxes.front().size());
-      for (const Eigen::VectorXd& axis : lensAxes)
-        change += (by[next++] / kThousandth) * axis;
+      for (std::size_t i = 0; i < lensAxes.size(); ++i) {
+        const double deviations = by[next++] / kThousandth;
+        change += deviations * lensAxes[i];
+        step += deviations * poseSteps[i];
+      }
       setting.lens = changedLens(setting.lens, change);
     }
+    setting.pose = movedPose(setting.pose, step);
   };
   hypothesis.starts = {{rig.lens, rig.pose, measured, 0.0}};
   return hypothesis;

@@ -7,8 +7,9 @@
 
 #include "core/base/word_list.h"
 #include "core/camera/check_hypotheses.h"
-#include "core/camera/evidence_fit.h"
+#include "core/camera/following_pose.h"
 #include "core/camera/pose_fit.h"
+#include "core/camera/rig_from_lines.h"
 
 namespace ferrule {
 
@@ -19,48 +20,6 @@ constexpr int kComponents = 6;
 
 /// The 95 % point of chi-square with two degrees of freedom. Source: JCGM 102:2011, 6.5.2 (its square root is 2.45).
 constexpr double kChiSquare95 = 5.991464547107979;
-
-/// What a rig sees of the tags, or of the noses of a table without tags, so that another lens or table can be fitted to
-/// it.
-CheckEvidence seenBy(const Rig& rig, const MeasuredTable& measured) {
-  CheckEvidence evidence;
-  evidence.filmSize = rig.lens.size;
-  for (const RailTag& tag : measured.tags) {
-    AveragedTag seen;
-    seen.tag.id = tag.id;
-    bool whole = true;
-    for (std::size_t i = 0; i < 4; ++i) {
-      const auto pixel = imageFromTable(rig, tag.corners[i]);
-      whole = whole && pixel.has_value();
-      if (pixel) seen.tag.corners[i] = *pixel;
-    }
-    if (whole) evidence.tags.push_back(seen);
-  }
-  if (!evidence.tags.empty()) return evidence;
-  constexpr int kPlaces = 12;
-  for (const Cushion& cushion : cushions(measured.table)) {
-    LineTrace trace;
-    trace.cushion = cushion.name;
-    trace.u_px = 0.1;
-    for (int i = 0; i < kPlaces; ++i) {
-      const TablePoint p = cushion.nose.start + ((i + 0.5) / kPlaces) * (cushion.nose.end - cushion.nose.start);
-      const auto pixel = imageFromTable(rig, {p.x, p.y, measured.table.noseHeight_m});
-      if (pixel) trace.places.push_back(*pixel);
-    }
-    evidence.lines.push_back(std::move(trace));
-  }
-  return evidence;
-}
-
-/// The pose that another lens or table file gives from the same pictures.
-CameraFromTable refitted(const CheckEvidence& seen, const Rig& start, const MeasuredTable& measured) {
-  const EvidenceFit fit(seen, measured);
-  const auto residuals = [&](const Eigen::VectorXd& x) {
-    return fit.residuals({start.lens, movedPose(start.pose, x), measured, 0.0});
-  };
-  const LeastSquares solved = leastSquares(residuals, Eigen::VectorXd::Zero(6));
-  return movedPose(start.pose, solved.parameters);
-}
 
 Eigen::Matrix2d squareOf(TableVector v) {
   Eigen::Matrix2d result;
@@ -99,21 +58,21 @@ ErrorMap::ErrorMap(const Rig& rig, const MeasuredTable& measured, const ErrorSou
     moved.pose = movedPose(rig.pose, axis);
     causes_.push_back({ErrorComponent::Pose, std::move(moved)});
   }
-  const CheckEvidence seen = seenBy(rig, measured);
+  const FollowingPose following(rig, measured);
   for (const Eigen::VectorXd& axis : principalAxes(rig.lensUncertainty.matrix())) {
     Rig other = rig;
     other.lens = changedLens(rig.lens, axis);
-    other.pose = refitted(seen, other, measured);
+    other.pose = movedPose(rig.pose, following.step(other.lens, measured));
     causes_.push_back({ErrorComponent::Lens, std::move(other)});
   }
-  if (!measured.tags.empty()) {
+  if (!measured.tags.empty() && !isFromCushions(rig)) {
     MeasuredTable raised = measured;
     for (RailTag& tag : raised.tags) {
       for (TablePoint3& corner : tag.corners)
         corner.z += sources.tagHeight_m;
     }
     Rig other = rig;
-    other.pose = refitted(seen, rig, raised);
+    other.pose = movedPose(rig.pose, following.step(rig.lens, raised));
     causes_.push_back({ErrorComponent::TagHeight, std::move(other)});
   }
 }

@@ -29,6 +29,9 @@ constexpr double kMostMisfit = 3.0;
 /// A fit's first pose takes the places of a trace as evenly spread along its cushion, so far from its ends.
 constexpr double kEndLeftOut_m = 0.06;
 
+/// What the chain says of such a pose; rig files are told from others by it.
+constexpr const char* kPurpose = "where the camera is, from the cushions";
+
 constexpr Eigen::Index kPoseAt = 1;  // among the parameters: after the noses' common bias
 constexpr Eigen::Index kLensAt = 7;
 
@@ -94,6 +97,12 @@ bool lensIsWanted(const RigEvidence& evidence) {
   return evidence.lens.model == LensModel::None && evidence.lens.focalX_px == 0.0;
 }
 
+bool isFromCushions(const Rig& rig) {
+  return std::ranges::any_of(rig.chain.corrections(), [](const Correction& correction) {
+    return correction.kind == CorrectionKind::Pose && correction.purpose == kPurpose;
+  });
+}
+
 Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measured,
                          const std::vector<LineTrace>& lines) {
   const auto noses = std::ranges::count(lines, LineTrace::Kind::Nose, &LineTrace::kind);
@@ -157,8 +166,7 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
                        "straightens what the lens bends, by the straightness of the cushions", evidence.date});
     if (!added) return tl::make_unexpected(added.error());
   }
-  const auto added =
-      rig.chain.add({CorrectionKind::Pose, evidence.film, "where the camera is, from the cushions", evidence.date});
+  const auto added = rig.chain.add({CorrectionKind::Pose, evidence.film, kPurpose, evidence.date});
   if (!added) return tl::make_unexpected(added.error());
   rig.verdict = kFits;
   return rig;

@@ -23,6 +23,9 @@ namespace ferrule {
 [[nodiscard]] Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measured,
                                        const std::vector<LineTrace>& lines);
 
+/// Whether a rig was made so: its chain says it.
+[[nodiscard]] bool isFromCushions(const Rig& rig);
+
 /// Whether evidence asks for a lens from the cushions.
 [[nodiscard]] bool lensIsWanted(const RigEvidence& evidence);
 

@@ -9,6 +9,8 @@
 #include "core/base/word_list.h"
 #include "core/camera/check_findings.h"
 #include "core/camera/check_hypotheses.h"
+#include "core/camera/error_map.h"
+#include "core/camera/rig_from_lines.h"
 
 namespace ferrule {
 
@@ -101,23 +103,38 @@ void addCost(SelfCheck& check, const Rig& used, const Rig& truth, const Table& t
   check.costRms_m = places > 0 ? std::sqrt(sum / places) : 0.0;
 }
 
-/// Whether a fault is large enough to be one.
-bool matters(const Explanation& explanation, double costMax_m) {
+/// What a rig from the cushions says itself that it does not know, over the whole table (95 %): less than that is no
+/// fault of anything. Rigs from tags know better than what is too small to matter.
+double ownReach_m(const Rig& rig, const MeasuredTable& measured) {
+  if (!isFromCushions(rig)) return 0.0;
+  const ErrorMap map(rig, measured, {0.0, 0.0, 0.0, 0.0, 0.0});
+  double reach_m = 0.0;
+  for (const double x : {-0.5, 0.0, 0.5}) {
+    for (const double y : {-0.5, 0.0, 0.5}) {
+      const auto at = map.at({x * measured.table.length_m, y * measured.table.width_m});
+      if (at) reach_m = std::max(reach_m, at->reach95_m());
+    }
+  }
+  return reach_m;
+}
+
+/// Whether a fault is large enough to be one. own_m: what is below the rig's own knowledge.
+bool matters(const Explanation& explanation, double costMax_m, double own_m) {
   const auto& amounts = explanation.amounts;
   switch (explanation.fault) {
     case RigFault::TagHeight:
-      return std::abs(amounts[0]) > kLeastTagHeight_m;
+      return std::abs(amounts[0]) > std::max(kLeastTagHeight_m, own_m);
     case RigFault::TagMisplaced:
-      return amounts[0] > kLeastTagPlace_m;
+      return amounts[0] > std::max(kLeastTagPlace_m, own_m);
     case RigFault::TableSize:
-      return std::max(std::abs(amounts[0]), std::abs(amounts[1])) > kLeastTableSize_m;
+      return std::max(std::abs(amounts[0]), std::abs(amounts[1])) > std::max(kLeastTableSize_m, own_m);
     case RigFault::TagsSwapped:
     case RigFault::TagTurned:
       return true;
     case RigFault::CameraMoved:
-      return costMax_m > kLeastMove_m;
+      return costMax_m > std::max(kLeastMove_m, own_m);
     default:
-      return costMax_m > kLeastBend_m;
+      return costMax_m > std::max(kLeastBend_m, own_m);
   }
 }
 
@@ -202,17 +219,35 @@ SelfCheck checkRig(const Rig& rig, const MeasuredTable& measured, const CheckEvi
   }
 
   const double height_m = measured.balls.radius_m();
+  const double own_m = ownReach_m(rig, measured);
   const auto fits = std::ranges::find(trials, RigFault::None, [](const Trial& t) { return t.hypothesis.fault; });
-  const Explanation& best = check.explanations.front();
+  // What the cushions leave open of the lens may look like a small fault that does not matter; behind it may stand one
+  // that does.
+  std::size_t chosen = 0;
+  for (std::size_t i = 0; own_m > 0.0 && i < check.explanations.size(); ++i) {
+    const Explanation& each = check.explanations[i];
+    const auto trial = std::ranges::find_if(
+        trials, [&](const Trial& t) { return t.hypothesis.fault == each.fault && tagsOf(t.hypothesis) == each.tags; });
+    SelfCheck cost;
+    addCost(cost, rig, each.rig, measured.table, height_m);
+    const bool clear = fits->score - trial->score > 2.0 * kDecisive;
+    if (each.fault == RigFault::None || !clear) break;
+    if (!matters(each, cost.costMax_m, own_m)) continue;
+    chosen = i;
+    break;
+  }
+  const Explanation& best = check.explanations[chosen];
   addCost(check, rig, best.rig, measured.table, height_m);
-  const bool decisive = fits->score - trials.front().score > 2.0 * kDecisive;
-  if (best.fault == RigFault::None || !decisive || !matters(best, check.costMax_m)) {
+  const auto named = std::ranges::find_if(
+      trials, [&](const Trial& t) { return t.hypothesis.fault == best.fault && tagsOf(t.hypothesis) == best.tags; });
+  const bool decisive = fits->score - named->score > 2.0 * kDecisive;
+  if (best.fault == RigFault::None || !decisive || !matters(best, check.costMax_m, own_m)) {
     check.verdict = RigFault::None;
     // Everything that would not matter speaks for the rig.
     for (const Explanation& each : check.explanations) {
       SelfCheck trial;
       addCost(trial, rig, each.rig, measured.table, height_m);
-      if (each.fault == RigFault::None || !matters(each, trial.costMax_m)) check.confidence += each.probability;
+      if (each.fault == RigFault::None || !matters(each, trial.costMax_m, own_m)) check.confidence += each.probability;
     }
     check.confidence = std::min(1.0, check.confidence);
     if (best.fault == RigFault::None) {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/base/contract.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -32,19 +33,16 @@ std::optional<Sent> sent(TablePoint cueBall, TablePoint objectBall, double aim_r
   return Sent{wrapAngle(way_rad - aim_rad), wrapAngle(way_rad - direction(target - objectBall))};
 }
 
-}  // namespace
-
-std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, TablePoint objectBall,
-                                   const Pocket& pocket) {
-  const double radius_m = map.radius_m();
+/// effects at both balls, the same causes in the same order.
+std::optional<ShotWorth> worthOf(const std::vector<ErrorEffect>& atCueBall,
+                                 const std::vector<ErrorEffect>& atObjectBall, double radius_m, TablePoint cueBall,
+                                 TablePoint objectBall, const Pocket& pocket) {
   const TableVector toPocket = unit(pocket.mouth - objectBall);
   const TablePoint ghost = objectBall - 2.0 * radius_m * toPocket;
   if (!(dot(ghost - cueBall, toPocket) > 0.0)) return std::nullopt;
   const double aim_rad = direction(ghost - cueBall);
   const auto meant = sent(cueBall, objectBall, aim_rad, pocket.mouth, radius_m);
-  const auto cueEffects = map.effectsAt(cueBall);
-  const auto objectEffects = map.effectsAt(objectBall);
-  if (!meant || !cueEffects || !objectEffects) return std::nullopt;
+  if (!meant) return std::nullopt;
 
   ShotWorth worth;
   worth.cut_rad = std::abs(meant->cut_rad);
@@ -63,9 +61,9 @@ std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, Tabl
     byComponent.at(static_cast<std::size_t>(component)) += line * line;
     return true;
   };
-  for (std::size_t i = 0; i < cueEffects->size(); ++i) {
-    const ErrorEffect& atCue = (*cueEffects)[i];
-    const ErrorEffect& atObject = (*objectEffects)[i];
+  for (std::size_t i = 0; i < atCueBall.size(); ++i) {
+    const ErrorEffect& atCue = atCueBall[i];
+    const ErrorEffect& atObject = atObjectBall[i];
     const bool hits = atCue.shared
                           ? take(atCue.component, atCue.shift, atObject.shift)
                           : take(atCue.component, atCue.shift, {}) && take(atCue.component, {}, atObject.shift);
@@ -86,6 +84,35 @@ std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, Tabl
   }
   std::ranges::stable_sort(worth.shares, std::ranges::greater{}, &std::pair<ErrorComponent, double>::second);
   return worth;
+}
+
+}  // namespace
+
+std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, TablePoint objectBall,
+                                   const Pocket& pocket) {
+  const auto atCueBall = map.effectsAt(cueBall);
+  const auto atObjectBall = map.effectsAt(objectBall);
+  if (!atCueBall || !atObjectBall) return std::nullopt;
+  return worthOf(*atCueBall, *atObjectBall, map.radius_m(), cueBall, objectBall, pocket);
+}
+
+std::optional<ShotWorth> shotWorthOf(double off_m, double radius_m, TablePoint cueBall, TablePoint objectBall,
+                                     const Pocket& pocket) {
+  const double each_m = off_m / std::numbers::sqrt2;
+  const std::vector<ErrorEffect> effects{{ErrorComponent::Finder, {each_m, 0.0}, false},
+                                         {ErrorComponent::Finder, {0.0, each_m}, false}};
+  auto worth = worthOf(effects, effects, radius_m, cueBall, objectBall, pocket);
+  if (worth) worth->shares.clear();
+  return worth;
+}
+
+TablePoint cueBallForCut(TablePoint objectBall, const Pocket& pocket, double radius_m, double cut_rad,
+                         double distance_m) {
+  FERRULE_REQUIRE(std::abs(cut_rad) < 0.5 * std::numbers::pi);
+  const TableVector toPocket = unit(pocket.mouth - objectBall);
+  const TablePoint ghost = objectBall - 2.0 * radius_m * toPocket;
+  const double way_rad = direction(toPocket) - cut_rad;
+  return ghost - distance_m * TableVector{std::cos(way_rad), std::sin(way_rad)};
 }
 
 }  // namespace ferrule

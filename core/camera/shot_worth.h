@@ -28,4 +28,14 @@ struct ShotWorth {
 [[nodiscard]] std::optional<ShotWorth> shotWorth(const ErrorMap& map, TablePoint cueBall, TablePoint objectBall,
                                                  const Pocket& pocket);
 
+/// The same when every ball's place is off by so much whatever the map says: off_m is the rms distance from the truth,
+/// the same in all directions, each ball by itself. shares is empty.
+[[nodiscard]] std::optional<ShotWorth> shotWorthOf(double off_m, double radius_m, TablePoint cueBall,
+                                                   TablePoint objectBall, const Pocket& pocket);
+
+/// Where the cue ball lies for a cut of so much, distance_m before it meets the object ball. cut_rad: + when the object
+/// ball leaves to the left of the cue ball's way; within 90 degrees (a contract).
+[[nodiscard]] TablePoint cueBallForCut(TablePoint objectBall, const Pocket& pocket, double radius_m, double cut_rad,
+                                       double distance_m);
+
 }  // namespace ferrule

@@ -2,12 +2,9 @@
 #pragma once
 
 #include <opencv2/core/mat.hpp>
-#include <span>
-#include <string>
 #include <vector>
 
 #include "core/base/error.h"
-#include "core/base/progress.h"
 #include "core/camera/board.h"
 
 namespace ferrule {
@@ -32,12 +29,5 @@ struct BoardSight {
 
 /// Errors: BoardMalformed (detail: "dictionary", or "markers": more squares than the dictionary has markers).
 [[nodiscard]] Result<void> checkBoard(const Board& board);
-
-/// Reads stills and keeps those that show the board. Pictures are taken as the sensor gave them: an orientation note in
-/// the file is not followed, since the lens belongs to the sensor.
-/// Errors: those of checkBoard; FileMissing, FileEmpty, NotAnImage, ImageSizesMixed; BoardNotFound (none shows it),
-/// BoardLayoutOld, ImageMirrored (none shows it, and this is why); Cancelled.
-[[nodiscard]] Result<std::vector<BoardView>> viewsOfBoard(const Board& board, std::span<const std::string> stills,
-                                                          const JobControl& job = {});
 
 }  // namespace ferrule

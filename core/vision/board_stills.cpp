@@ -1,12 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vision/board_stills.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
 #include <opencv2/imgcodecs.hpp>
 
 #include "core/base/text_file.h"
 #include "core/vision/board_finder.h"
+#include "core/vision/board_sharpness.h"
 
 namespace ferrule {
 
 namespace {
+
+/// Corners of two pictures of a board that nobody touched lie as near as they are found; a picture that was saved again
+/// as well. Common practice, no source.
+constexpr double kSamePlace_px = 0.15;
+constexpr double kShared = 0.8;
 
 Result<cv::Mat> readStill(const std::string& path) {
   const auto bytes = readTextFile(path);
@@ -21,49 +32,128 @@ Result<cv::Mat> readStill(const std::string& path) {
   return grey;
 }
 
+/// Whether two stills show the board at the same place. Corners that only one of them shows do not matter while most
+/// are shared.
+bool showTheSame(const BoardStill& a, const BoardStill& b) {
+  std::map<int, ImagePoint> places;
+  for (const BoardCorner& corner : a.corners)
+    places[corner.index] = corner.pixel;
+  double squares = 0.0;
+  std::size_t shared = 0;
+  for (const BoardCorner& corner : b.corners) {
+    const auto other = places.find(corner.index);
+    if (other == places.end()) continue;
+    squares += std::pow(distance(other->second, corner.pixel), 2);
+    ++shared;
+  }
+  const double most = static_cast<double>(std::max(a.corners.size(), b.corners.size()));
+  return shared > 0 && static_cast<double>(shared) >= kShared * most &&
+         std::sqrt(squares / static_cast<double>(shared)) < kSamePlace_px;
+}
+
+StillFate fateOf(BoardSight::Kind kind) {
+  switch (kind) {
+    case BoardSight::Kind::LayoutOld:
+      return StillFate::LayoutOld;
+    case BoardSight::Kind::Mirrored:
+      return StillFate::Mirrored;
+    case BoardSight::Kind::Found:
+      return StillFate::Used;
+    case BoardSight::Kind::None:
+      break;
+  }
+  return StillFate::NoBoard;
+}
+
+BoardStill lookAt(const Board& board, const std::string& path, std::optional<ImageSize>& size) {
+  BoardStill still;
+  still.path = path;
+  const auto grey = readStill(path);
+  if (!grey) {
+    still.fate = StillFate::Unreadable;
+    still.error = grey.error();
+    return still;
+  }
+  still.size = {grey->cols, grey->rows};
+  if (!size) size = still.size;
+  if (still.size != *size) {
+    still.fate = StillFate::OtherSize;
+    still.error = Error{ErrorCode::ImageSizesMixed,
+                        path,
+                        {},
+                        {static_cast<double>(still.size.width), static_cast<double>(still.size.height),
+                         static_cast<double>(size->width), static_cast<double>(size->height)}};
+    return still;
+  }
+  BoardSight sight = findBoard(board, *grey);
+  still.fate = fateOf(sight.kind);
+  if (sight.kind != BoardSight::Kind::Found) return still;
+  still.corners = std::move(sight.corners);
+  if (const auto sharpness = boardSharpness(board, *grey, still.corners)) {
+    still.edge_px = sharpness->edge_px;
+    if (sharpness->isBlurred()) still.fate = StillFate::Blurred;
+  }
+  return still;
+}
+
 }  // namespace
 
-Result<std::vector<BoardView>> viewsOfBoard(const Board& board, std::span<const std::string> stills,
-                                            const JobControl& job) {
+Result<std::vector<BoardStill>> surveyStills(const Board& board, std::span<const std::string> stills,
+                                             std::span<const BoardStill> known, const JobControl& job) {
   if (const auto checked = checkBoard(board); !checked) return tl::make_unexpected(checked.error());
-  std::vector<BoardView> views;
-  std::string mirrored;
-  bool old = false;
-  ImageSize size;
-  for (std::size_t i = 0; i < stills.size(); ++i) {
+  std::vector<BoardStill> all;
+  std::optional<ImageSize> size;
+  for (const BoardStill& still : known) {
+    if (still.fate != StillFate::Unreadable && still.fate != StillFate::OtherSize && !size) size = still.size;
+  }
+  for (const std::string& path : stills) {
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
-    job.reportShare(static_cast<double>(i) / static_cast<double>(stills.size()), "looking for the board");
-    const auto grey = readStill(stills[i]);
-    if (!grey) return tl::make_unexpected(grey.error());
-    const ImageSize own{grey->cols, grey->rows};
-    if (i == 0) size = own;
-    if (own != size) {
-      return failure(ErrorCode::ImageSizesMixed, stills[i], {},
-                     {static_cast<double>(own.width), static_cast<double>(own.height), static_cast<double>(size.width),
-                      static_cast<double>(size.height)});
+    job.reportShare(static_cast<double>(all.size()) / static_cast<double>(stills.size()), "looking for the board");
+    BoardStill still = lookAt(board, path, size);
+    const auto isSame = [&](const BoardStill& other) {
+      return other.fate == StillFate::Used && showTheSame(other, still);
+    };
+    if (still.fate == StillFate::Used) {
+      auto same = std::ranges::find_if(known, isSame);
+      const BoardStill* first = same != known.end() ? &*same : nullptr;
+      if (first == nullptr) {
+        const auto own = std::ranges::find_if(all, isSame);
+        if (own != all.end()) first = &*own;
+      }
+      if (first != nullptr) {
+        still.fate = StillFate::Repeated;
+        still.sameAs = first->path;
+      }
     }
-    BoardSight sight = findBoard(board, *grey);
-    switch (sight.kind) {
-      case BoardSight::Kind::Found:
-        views.push_back({stills[i], size, std::move(sight.corners)});
-        break;
-      case BoardSight::Kind::LayoutOld:
-        old = true;
-        break;
-      case BoardSight::Kind::Mirrored:
-        if (mirrored.empty()) mirrored = stills[i];
-        break;
-      case BoardSight::Kind::None:
-        break;
-    }
+    all.push_back(std::move(still));
   }
   job.reportShare(1.0, "looking for the board");
-  if (views.empty()) {
-    if (old) return failure(ErrorCode::BoardLayoutOld, board.text);
-    if (!mirrored.empty()) return failure(ErrorCode::ImageMirrored, mirrored);
-    return failure(ErrorCode::BoardNotFound, board.text, {}, {static_cast<double>(stills.size())});
+  return all;
+}
+
+std::vector<BoardView> usableViews(std::span<const BoardStill> stills) {
+  std::vector<BoardView> views;
+  for (const BoardStill& still : stills) {
+    if (still.fate == StillFate::Used) views.push_back({still.path, still.size, still.corners});
   }
   return views;
+}
+
+Result<std::vector<BoardView>> viewsOfBoard(const Board& board, std::span<const BoardStill> stills) {
+  for (const BoardStill& still : stills) {
+    if (still.error) return tl::make_unexpected(*still.error);
+  }
+  auto views = usableViews(stills);
+  if (!views.empty()) return views;
+  const auto firstOf = [&](StillFate fate) { return std::ranges::find(stills, fate, &BoardStill::fate); };
+  if (firstOf(StillFate::LayoutOld) != stills.end()) return failure(ErrorCode::BoardLayoutOld, board.text);
+  if (const auto mirrored = firstOf(StillFate::Mirrored); mirrored != stills.end()) {
+    return failure(ErrorCode::ImageMirrored, mirrored->path);
+  }
+  if (const auto blurred = firstOf(StillFate::Blurred); blurred != stills.end()) {
+    return failure(ErrorCode::BoardNotFound, board.text, "blurred", {static_cast<double>(stills.size())});
+  }
+  return failure(ErrorCode::BoardNotFound, board.text, {}, {static_cast<double>(stills.size())});
 }
 
 }  // namespace ferrule

@@ -2,6 +2,7 @@
 #include "core/camera/board.h"
 
 #include <QtTest>
+#include <cmath>
 
 #include "tests/support/test_registry.h"
 
@@ -12,6 +13,8 @@ class BoardTest : public QObject {
  private slots:
   void aChessboardCountsInnerCorners();
   void aCharucoBoardCountsSquares();
+  void aPrintThatCameOutSmallerHasSmallerSquares();
+  void aRulerThatCannotBeIsRefused();
   void badBoardsAreNamed_data();
   void badBoardsAreNamed();
 };
@@ -30,6 +33,27 @@ void BoardTest::aCharucoBoardCountsSquares() {
   QCOMPARE(board->rows, 5);
   QCOMPARE(board->marker_m, 0.030);
   QCOMPARE(board->dictionary, std::string("DICT_5X5_100"));
+}
+
+/// 97 mm where 100 were drawn: 40 mm squares are 38.8 mm, 30 mm markers 29.1 mm.
+void BoardTest::aPrintThatCameOutSmallerHasSmallerSquares() {
+  const Board drawn = parseBoard("charuco:8x6:40:30:DICT_5X5_100").value();
+  const auto printed = boardAsPrinted(drawn, {0.097, 0.097});
+  QVERIFY(printed.has_value());
+  QVERIFY(std::abs(printed->square_m - 0.0388) < 1e-12 && std::abs(printed->marker_m - 0.0291) < 1e-12);
+  QCOMPARE(printed->text, std::string("charuco:8x6:38.8:29.1:DICT_5X5_100"));
+  QVERIFY(parseBoard(printed->text).has_value());
+  QVERIFY(boardAsPrinted(drawn, {}).value() == drawn);
+  QCOMPARE(boardText(parseBoard("chessboard:9x6:25.5").value()), std::string("chessboard:9x6:25.5"));
+}
+
+void BoardTest::aRulerThatCannotBeIsRefused() {
+  const Board drawn = parseBoard("chessboard:9x6:25").value();
+  const auto other = boardAsPrinted(drawn, {0.025, 0.025});
+  QVERIFY(!other && other.error().code == ErrorCode::FieldInvalid);
+  QCOMPARE(other.error().numbers.at(0), 25.0);
+  const auto stretched = boardAsPrinted(drawn, {0.100, 0.098});
+  QVERIFY(!stretched && stretched.error().detail == "stretched");
 }
 
 void BoardTest::badBoardsAreNamed_data() {

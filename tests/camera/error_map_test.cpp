@@ -24,6 +24,8 @@ class ErrorMapTest : public QObject {
   void aMovingBallIsLessCertainFarFromTheMiddleRow();
   void aStraightShotsLineFollowsTheClosedForm();
   void aThinCutIsWorthMoreThanAStraightShot();
+  void fiveMillimetresInACutFollowTheGeometry();
+  void theCueBallIsPutForACut();
   void whatIsBehindTheBallCannotBePotted();
 };
 
@@ -201,6 +203,46 @@ void ErrorMapTest::aThinCutIsWorthMoreThanAStraightShot() {
   for (const auto& [component, share] : thin.shares)
     sum += share;
   QVERIFY(std::abs(sum - 1.0) < 1e-9);
+}
+
+/// Worked by hand. The cue ball goes on its line whatever happens, so the cut is asin(b / 2R) for an object ball b
+/// beside it: a place that is off by u across the aim turns the way by u / (2R cos cut), and the wanted way by u / D
+/// across it; between both directions lies the cut. With u in each axis for each ball
+///   u_line^2 = u^2 (2 / (2R cos cut)^2 + 1 / D^2 + 2 cos cut / (2R cos cut D)).
+/// For 30 degrees, D = 0.5 m, R = 28.575 mm and 5 mm (u = 3.536 mm): 1 / (2R cos cut) = 20.205 per m, 1 / D = 2 per m,
+/// u_line = 3.536e-3 sqrt(816.5 + 4 + 70.0) = 0.10551 rad.
+void ErrorMapTest::fiveMillimetresInACutFollowTheGeometry() {
+  const Table table;
+  const Pocket pocket = pockets(table).at(2);  // side-left
+  const double radius_m = 0.028575;
+  const TablePoint object{pocket.mouth.x, pocket.mouth.y - 0.5};
+  const double cut_rad = std::numbers::pi / 6.0;
+  // So small that the line's sensitivity is that of its slope.
+  constexpr double kSmall = 0.01;
+  const TablePoint cue = cueBallForCut(object, pocket, radius_m, cut_rad, 0.6);
+  const ShotWorth worth = shotWorthOf(kSmall * 0.005, radius_m, cue, object, pocket).value();
+  QVERIFY(std::abs(worth.cut_rad - cut_rad) < 1e-9);
+  QVERIFY2(std::abs(worth.lineU_rad / kSmall - 0.10551) < 0.0002,
+           qPrintable(QString::number(worth.lineU_rad / kSmall, 'g', 8)));
+  QVERIFY(std::abs(worth.atPocketU_m - 0.5 * worth.lineU_rad) < 1e-9);
+  QVERIFY(worth.shares.empty());
+  // 5 mm in full: about 53 mm at the pocket, where the mouth leaves some 35 to either side.
+  const ShotWorth full = shotWorthOf(0.005, radius_m, cue, object, pocket).value();
+  QVERIFY(full.atPocketU_m > 0.050 && full.atPocketU_m < 0.058);
+  QVERIFY(std::abs(full.chance - std::erf(full.room_m / (std::numbers::sqrt2 * full.atPocketU_m))) < 1e-12);
+  QVERIFY(full.chance > 0.4 && full.chance < 0.6);
+}
+
+/// Straight in from 0.3 m, and at 90 degrees less a little from beside.
+void ErrorMapTest::theCueBallIsPutForACut() {
+  const Pocket pocket = pockets(Table{}).at(2);
+  const TablePoint object{pocket.mouth.x, pocket.mouth.y - 0.5};
+  const TablePoint behind = cueBallForCut(object, pocket, 0.03, 0.0, 0.3);
+  QVERIFY(std::abs(behind.x - object.x) < 1e-12 && std::abs(behind.y - (object.y - 0.36)) < 1e-12);
+  // Cut to the left: the cue ball comes from the left of the object ball's way and goes to its right.
+  const TablePoint beside = cueBallForCut(object, pocket, 0.03, std::numbers::pi / 3.0, 0.2);
+  QVERIFY(std::abs(beside.x - (object.x - 0.2 * std::sin(std::numbers::pi / 3.0))) < 1e-12);
+  QVERIFY(std::abs(beside.y - (object.y - 0.06 - 0.1)) < 1e-12);
 }
 
 void ErrorMapTest::whatIsBehindTheBallCannotBePotted() {

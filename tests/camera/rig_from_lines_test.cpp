@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/camera/error_map.h"
+#include "core/camera/self_check.h"
 #include "tests/camera/camera_support.h"
 #include "tests/camera/line_support.h"
 #include "tests/support/test_registry.h"
@@ -18,6 +19,8 @@ class RigFromLinesTest : public QObject {
   void theCushionsAloneGiveARigToThreeMillimetres();
   void aKnownLensIsKept();
   void theErrorMapHoldsWhatTheCushionsGet();
+  void tagsThatAreLaidLaterAreNoFault();
+  void aMovedCameraIsStillNamed();
   void aMissingSideIsRefused();
   void linesOfAnotherTableAreRefused();
   void aLensOfAnotherSizeIsRefused();
@@ -116,6 +119,46 @@ void RigFromLinesTest::theErrorMapHoldsWhatTheCushionsGet() {
   }
   const double share = static_cast<double>(held) / places;
   QVERIFY2(share > 0.88, qPrintable(QString::number(share)));
+}
+
+/// The rig claims no more than it knows, so tags that lie within that are no fault, however well they are seen.
+void RigFromLinesTest::tagsThatAreLaidLaterAreNoFault() {
+  const Rig truth = invented9ftRig();
+  const MeasuredTable tagged = taggedTable();
+  for (unsigned seed = 1; seed <= 8; ++seed) {
+    CheckEvidence evidence;
+    evidence.filmSize = truth.lens.size;
+    evidence.lines = linesOf(truth, tagged.table, seed);
+    const auto rig = rigFromLines(filmOnly(truth), bareTable(), evidence.lines);
+    QVERIFY(rig.has_value());
+    evidence.tags = seenTags(truth, tagged, 0.1);
+    const SelfCheck check = checkRig(*rig, tagged, evidence);
+    QVERIFY2(check.verdict == RigFault::None,
+             qPrintable(QStringLiteral("%1: %2").arg(seed).arg(QString::fromUtf8(toText(check.verdict).data()))));
+  }
+}
+
+/// By 40 mm, an hour later.
+void RigFromLinesTest::aMovedCameraIsStillNamed() {
+  const Rig truth = invented9ftRig();
+  const MeasuredTable tagged = taggedTable();
+  const auto rig = rigFromLines(filmOnly(truth), bareTable(), linesOf(truth, tagged.table, 1));
+  QVERIFY(rig.has_value());
+  Rig moved = truth;
+  moved.pose = poseAbove({0.09, -0.08, 2.1}, 0.04, -0.02);
+  CheckEvidence evidence;
+  evidence.filmSize = truth.lens.size;
+  evidence.lines = linesOf(moved, tagged.table, 1);
+  evidence.tags = seenTags(moved, tagged, 0.1);
+  const SelfCheck check = checkRig(*rig, tagged, evidence);
+  QString said;
+  for (const Explanation& each : check.explanations) {
+    said += QStringLiteral("%1 misfit %2 p %3; ")
+                .arg(QString::fromUtf8(toText(each.fault).data()))
+                .arg(each.misfit)
+                .arg(each.probability);
+  }
+  QVERIFY2(check.verdict == RigFault::CameraMoved, qPrintable(said));
 }
 
 void RigFromLinesTest::aMissingSideIsRefused() {

@@ -10,6 +10,8 @@
 
 #include "core/base/text_file.h"
 #include "core/camera/lens_calibration.h"
+#include "core/vision/board_sharpness.h"
+#include "core/vision/board_stills.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -22,6 +24,9 @@ class BoardFinderTest : public QObject {
   void aMirroredBoardIsNamed();
   void publishedBoardPicturesGiveThePublishedLens();
   void badStillsAreNamed();
+  void aStillThatIsGivenTwiceCountsOnce();
+  void aBlurredStillIsNotUsed();
+  void aMirroredStillAmongOthersIsSaid();
   void badBoardsAreNamed();
 };
 
@@ -136,7 +141,9 @@ void BoardFinderTest::aMirroredBoardIsNamed() {
 /// squares OpenCV 4.6 itself gives fx 532.82 +- 0.64 and 0.1955 px; hence fx 531 to 535 and no view above 0.5 px.
 void BoardFinderTest::publishedBoardPicturesGiveThePublishedLens() {
   const Board board = parseBoard("chessboard:9x6:25").value();
-  const auto views = viewsOfBoard(board, publishedStills());
+  const auto stills = surveyStills(board, publishedStills());
+  QVERIFY(stills.has_value());
+  const auto views = viewsOfBoard(board, *stills);
   QVERIFY(views.has_value());
   QCOMPARE(views->size(), std::size_t{13});
   const auto result = calibrateLens(board, *views);
@@ -163,13 +170,86 @@ void BoardFinderTest::badStillsAreNamed() {
   QVERIFY(writeTextFile(file("text.jpg"), "not a picture").has_value());
   QVERIFY(cv::imwrite(file("small.png"), cv::Mat(120, 160, CV_8U, cv::Scalar(128))));
   QVERIFY(cv::imwrite(file("empty-wall.png"), cv::Mat(480, 640, CV_8U, cv::Scalar(128))));
-  const auto codeOf = [&](std::vector<std::string> files) { return viewsOfBoard(board, files).error().code; };
+  const auto codeOf = [&](std::vector<std::string> files) {
+    return viewsOfBoard(board, surveyStills(board, files).value()).error().code;
+  };
   QVERIFY(codeOf({stills[0], file("text.jpg")}) == ErrorCode::NotAnImage);
   QVERIFY(codeOf({stills[0], file("small.png")}) == ErrorCode::ImageSizesMixed);
   QVERIFY(codeOf({file("missing.jpg")}) == ErrorCode::FileMissing);
   QVERIFY(codeOf({file("empty-wall.png")}) == ErrorCode::BoardNotFound);
-  QCOMPARE(viewsOfBoard(board, std::vector<std::string>{stills[0], file("text.jpg")}).error().subject,
-           file("text.jpg"));
+  const auto bad = surveyStills(board, std::vector<std::string>{stills[0], file("text.jpg")});
+  QCOMPARE(viewsOfBoard(board, bad.value()).error().subject, file("text.jpg"));
+}
+
+/// The same file, the same picture saved again with losses, and stills before it.
+void BoardFinderTest::aStillThatIsGivenTwiceCountsOnce() {
+  QTemporaryDir folder;
+  const Board board = parseBoard("chessboard:9x6:25").value();
+  const auto published = publishedStills();
+  const std::string again = folder.filePath("again.jpg").toStdString();
+  QVERIFY(cv::imwrite(again, cv::imread(published[0]), {cv::IMWRITE_JPEG_QUALITY, 85}));
+  const auto stills = surveyStills(board, std::vector{published[0], published[1], published[0], again}).value();
+  QVERIFY(stills[0].fate == StillFate::Used && stills[1].fate == StillFate::Used);
+  QVERIFY(stills[2].fate == StillFate::Repeated && stills[3].fate == StillFate::Repeated);
+  QCOMPARE(stills[3].sameAs, published[0]);
+  QCOMPARE(usableViews(stills).size(), std::size_t{2});
+  const auto later = surveyStills(board, std::vector{again}, stills).value();
+  QVERIFY(later.front().fate == StillFate::Repeated);
+  // Every published still is another view.
+  const auto all = surveyStills(board, published).value();
+  QVERIFY(std::ranges::all_of(all, [](const BoardStill& still) { return still.fate == StillFate::Used; }));
+}
+
+/// Blurred by a Gaussian of known width: the measured width is the root of the sum of the squares of it and the
+/// picture's own. Shaken: by a box of 14 px to one side, of which 16 to 84 % are 9.5 px, hence 4.8 px.
+void BoardFinderTest::aBlurredStillIsNotUsed() {
+  const Board board = parseBoard("chessboard:9x6:25").value();
+  const cv::Mat sharp = cv::imread(publishedStills()[0], cv::IMREAD_GRAYSCALE);
+  const auto sharpnessOf = [&](const cv::Mat& picture) {
+    return boardSharpness(board, picture, findBoard(board, picture).corners).value();
+  };
+  const double own_px = sharpnessOf(sharp).edge_px;
+  QVERIFY2(own_px < 1.2 && !sharpnessOf(sharp).isBlurred(), qPrintable(QString::number(own_px)));
+  for (const double blur_px : {1.5, 2.5}) {
+    cv::Mat blurred;
+    cv::GaussianBlur(sharp, blurred, {}, blur_px);
+    const BoardSharpness found = sharpnessOf(blurred);
+    const double expected_px = std::hypot(own_px, blur_px);
+    QVERIFY2(std::abs(found.edge_px - expected_px) < 0.15 * expected_px,
+             qPrintable(QStringLiteral("%1 %2").arg(found.edge_px).arg(expected_px)));
+    QCOMPARE(found.isBlurred(), blur_px > 2.0);
+  }
+  cv::Mat shaken;
+  cv::blur(sharp, shaken, {14, 1});
+  const auto corners = findBoard(board, sharp).corners;
+  const double shaken_px = boardSharpness(board, shaken, corners).value().edge_px;
+  QVERIFY2(std::abs(shaken_px - 4.8) < 0.8, qPrintable(QString::number(shaken_px)));
+
+  QTemporaryDir folder;
+  cv::Mat blurred;
+  cv::GaussianBlur(sharp, blurred, {}, 3.0);
+  const std::string path = folder.filePath("blurred.png").toStdString();
+  QVERIFY(cv::imwrite(path, blurred));
+  const auto stills = surveyStills(board, std::vector{path, publishedStills()[1]}).value();
+  QVERIFY(stills[0].fate == StillFate::Blurred && stills[1].fate == StillFate::Used);
+  QCOMPARE(usableViews(stills).size(), std::size_t{1});
+  const auto alone = viewsOfBoard(board, surveyStills(board, std::vector{path}).value());
+  QVERIFY(!alone && alone.error().detail == "blurred");
+}
+
+void BoardFinderTest::aMirroredStillAmongOthersIsSaid() {
+  QTemporaryDir folder;
+  const Board board = parseBoard("charuco:7x5:40:30:DICT_5X5_100").value();
+  const cv::Mat picture = slanted(print(7, 5, true), {640, 480}).picture;
+  cv::Mat mirrored;
+  cv::flip(picture, mirrored, 1);
+  const std::string right = folder.filePath("right.png").toStdString();
+  const std::string wrong = folder.filePath("wrong.png").toStdString();
+  QVERIFY(cv::imwrite(right, picture) && cv::imwrite(wrong, mirrored));
+  const auto stills = surveyStills(board, std::vector{wrong, right}).value();
+  QVERIFY(stills[0].fate == StillFate::Mirrored && stills[1].fate == StillFate::Used);
+  QVERIFY(viewsOfBoard(board, surveyStills(board, std::vector{wrong}).value()).error().code ==
+          ErrorCode::ImageMirrored);
 }
 
 void BoardFinderTest::badBoardsAreNamed() {

@@ -11,7 +11,7 @@
 #include "core/camera/lens_calibration.h"
 #include "core/camera/rig_calibration.h"
 #include "core/geometry/units.h"
-#include "core/vision/board_finder.h"
+#include "core/vision/board_stills.h"
 #include "core/vision/film_source.h"
 #include "core/vision/tag_survey.h"
 
@@ -65,7 +65,9 @@ Result<Lens> RigMaker::lensOf(const std::string& camera) {
   for (const char* text : kBoards) {
     const auto board = parseBoard(text);
     if (!board) return tl::unexpected(board.error());
-    auto views = viewsOfBoard(*board, stills);
+    const auto survey = surveyStills(*board, stills);
+    if (!survey) return tl::make_unexpected(survey.error());
+    auto views = viewsOfBoard(*board, *survey);
     if (!views) {
       lens = tl::unexpected(views.error());
       continue;
