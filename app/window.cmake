@@ -61,6 +61,29 @@ add_library(ferrule_window STATIC
   session/suggestion_searcher.cpp
   session/suggestion_service.cpp
   session/table_editor.cpp
+  setup/background_job.cpp
+  setup/camera_page.cpp
+  setup/chain_pictures.cpp
+  setup/chain_row.cpp
+  setup/check_page.cpp
+  setup/coverage_view.cpp
+  setup/error_map_view.cpp
+  setup/keep_page.cpp
+  setup/lens_page.cpp
+  setup/map_page.cpp
+  setup/measure_picture.cpp
+  setup/print_sheets.cpp
+  setup/projector_page.cpp
+  setup/projector_screen.cpp
+  setup/rig_in_use.cpp
+  setup/rig_page.cpp
+  setup/setup_desk.cpp
+  setup/setup_page.cpp
+  setup/setup_place.cpp
+  setup/setup_state.cpp
+  setup/setup_words.cpp
+  setup/table_page.cpp
+  setup/tags_page.cpp
   window/actions.cpp
   window/appearance.cpp
   window/card.cpp
@@ -91,7 +114,9 @@ target_sources(ferrule_window PRIVATE
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/judge_service.h session/session_place.h
-  session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
+  session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
+  setup/background_job.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
+  window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
   window/place_list.h window/vertical_scroll.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.

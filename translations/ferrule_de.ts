@@ -384,6 +384,42 @@
             <source>Write the report as PDF or HTML, or its numbers as CSV</source>
             <translation>Den Bericht als PDF oder HTML schreiben, oder seine Zahlen als CSV</translation>
         </message>
+        <message>
+            <source>Step &amp;back</source>
+            <translation>Schritt &amp;zurück</translation>
+        </message>
+        <message>
+            <source>The step of the set-up before</source>
+            <translation>Der vorige Schritt der Einrichtung</translation>
+        </message>
+        <message>
+            <source>Step &amp;on</source>
+            <translation>Schritt &amp;weiter</translation>
+        </message>
+        <message>
+            <source>The next step of the set-up</source>
+            <translation>Der nächste Schritt der Einrichtung</translation>
+        </message>
+        <message>
+            <source>&amp;Check the rig again…</source>
+            <translation>Kamerastandort erneut &amp;prüfen…</translation>
+        </message>
+        <message>
+            <source>Ask a film whether the rig in use still fits</source>
+            <translation>An einem Film prüfen, ob der benutzte Kamerastandort noch passt</translation>
+        </message>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>&amp;Anhalten</translation>
+        </message>
+        <message>
+            <source>Stop the long work that is going on</source>
+            <translation>Die laufende lange Arbeit anhalten</translation>
+        </message>
+        <message>
+            <source>Set-&amp;up</source>
+            <translation>&amp;Einrichtung</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -667,6 +703,18 @@
             <source>The grid in %1 is mirrored; switch off the projector's mirror or rear setting.</source>
             <translation>Das Gitter in %1 ist gespiegelt; die Spiegel- oder Rückprojektion des Projektors ausschalten.</translation>
         </message>
+        <message>
+            <source>&quot;%1&quot; does not fit on this paper with its margins; choose larger paper or smaller squares.</source>
+            <translation>„%1“ passt mit seinen Rändern nicht auf dieses Papier; größeres Papier oder kleinere Felder wählen.</translation>
+        </message>
+        <message>
+            <source>The printer drew the board &quot;%1&quot; %2 mm across and %3 mm down where both should be equal; print it again without fitting it to the page.</source>
+            <translation>Der Drucker hat die Tafel „%1“ quer mit %2 mm und hoch mit %3 mm gezeichnet, wo beides gleich sein müsste; ohne Anpassen an die Seite neu drucken.</translation>
+        </message>
+        <message>
+            <source>Every still that shows the board &quot;%1&quot; is blurred; focus, expose shorter or put the board down, and take them again.</source>
+            <translation>Alle Standbilder, die die Tafel „%1“ zeigen, sind unscharf; scharf stellen, kürzer belichten oder die Tafel ablegen und neu aufnehmen.</translation>
+        </message>
     </context>
     <context>
         <name>NumberWords</name>
@@ -728,6 +776,14 @@
         <message>
             <source>Make the progress report that a student takes home</source>
             <translation>Den Bericht machen, den ein Schüler mit nach Hause nimmt</translation>
+        </message>
+        <message>
+            <source>Set-up</source>
+            <translation>Einrichtung</translation>
+        </message>
+        <message>
+            <source>Set up table, lens and rig, and see how far to trust them</source>
+            <translation>Tisch, Objektiv und Kamerastandort einrichten und sehen, wie weit ihnen zu trauen ist</translation>
         </message>
     </context>
     <context>
@@ -4084,6 +4140,1391 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Sheet %1 of %2</source>
             <translation>Blatt %1 von %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::BallsPage</name>
+        <message>
+            <source>A ball&apos;s diameter</source>
+            <translation>Durchmesser einer Kugel</translation>
+        </message>
+        <message>
+            <source>&amp;Diameter</source>
+            <translation>&amp;Durchmesser</translation>
+        </message>
+        <message>
+            <source>A ball&apos;s weight</source>
+            <translation>Gewicht einer Kugel</translation>
+        </message>
+        <message>
+            <source> g</source>
+            <translation> g</translation>
+        </message>
+        <message>
+            <source>&amp;Weight</source>
+            <translation>&amp;Gewicht</translation>
+        </message>
+        <message>
+            <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
+            <translation>Fünf Kugeln in einer Reihe an eine gerade Kante legen und von Ende zu Ende messen: Ein Fünftel davon ist der Durchmesser, fünfmal so genau. Kugeln nach den Weltregeln haben 57,15 mm und 156 bis 170 g.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraPage</name>
+        <message>
+            <source>Such as: wide camera, hall</source>
+            <translation>Etwa: Weitwinkelkamera, Saal</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>&amp;Kamera</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>Picture</source>
+            <translation>Bild</translation>
+        </message>
+        <message>
+            <source>Choose a &amp;film or still…</source>
+            <translation>&amp;Film oder Standbild wählen…</translation>
+        </message>
+        <message>
+            <source>Fixed focus and exposure, a whole number of mains periods, the highest image rate; stabilisation, zoom and lens correction off. Every later step needs pictures of this size.</source>
+            <translation>Fester Fokus und feste Belichtung von einer ganzen Zahl Netzperioden, höchste Bildrate; Bildstabilisierung, Zoom und Objektivkorrektur aus. Alle späteren Schritte brauchen Bilder dieser Größe.</translation>
+        </message>
+        <message>
+            <source>A camera overhead hangs over people: fix it to the building&apos;s structure with fittings rated for its load, never to a ceiling tile, and add a steel tether to a second point. Work from a proper ladder with a second person, not from the table, and secure yourself against a fall. Fixed mains wiring is the work of a licensed electrician; lead no cable where people walk. Local codes come first.</source>
+            <translation>Eine Kamera über dem Tisch hängt über Menschen: mit für die Last zugelassenen Befestigungen am Bauwerk befestigen, nie an einer Deckenplatte, und mit einem Stahlseil an einem zweiten Punkt sichern. Von einer richtigen Leiter und zu zweit arbeiten, nicht vom Tisch aus, und gegen Absturz sichern. Feste Netzleitungen sind Sache einer Elektrofachkraft; kein Kabel dort, wo Menschen gehen. Örtliche Vorschriften gehen vor.</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>noch keiner</translation>
+        </message>
+        <message>
+            <source>not known yet</source>
+            <translation>noch nicht bekannt</translation>
+        </message>
+        <message>
+            <source>%1 × %2 px</source>
+            <translation>%1 × %2 px</translation>
+        </message>
+        <message>
+            <source>%1, %2 images a second</source>
+            <translation>%1, %2 Bilder je Sekunde</translation>
+        </message>
+        <message>
+            <source>%1, turned by %2° as its file says</source>
+            <translation>%1, laut Datei um %2° gedreht</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ChainRow</name>
+        <message>
+            <source>then</source>
+            <translation>dann</translation>
+        </message>
+        <message>
+            <source>Sensor</source>
+            <translation>Sensor</translation>
+        </message>
+        <message>
+            <source>%1 × %2 px</source>
+            <translation>%1 × %2 px</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CheckPage</name>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>Everything fits</source>
+            <translation>Alles passt</translation>
+        </message>
+        <message>
+            <source>The camera has moved</source>
+            <translation>Die Kamera wurde bewegt</translation>
+        </message>
+        <message>
+            <source>Lens of another camera</source>
+            <translation>Objektiv einer anderen Kamera</translation>
+        </message>
+        <message>
+            <source>Corrected twice</source>
+            <translation>Zweimal korrigiert</translation>
+        </message>
+        <message>
+            <source>Not corrected</source>
+            <translation>Nicht korrigiert</translation>
+        </message>
+        <message>
+            <source>Other size of picture</source>
+            <translation>Andere Bildgröße</translation>
+        </message>
+        <message>
+            <source>Tags at another height</source>
+            <translation>Marken in anderer Höhe</translation>
+        </message>
+        <message>
+            <source>A tag at another place</source>
+            <translation>Eine Marke an anderer Stelle</translation>
+        </message>
+        <message>
+            <source>Two tags swapped</source>
+            <translation>Zwei Marken vertauscht</translation>
+        </message>
+        <message>
+            <source>A tag turned</source>
+            <translation>Eine Marke gedreht</translation>
+        </message>
+        <message>
+            <source>Other size of table</source>
+            <translation>Andere Tischgröße</translation>
+        </message>
+        <message>
+            <source>Something does not fit</source>
+            <translation>Etwas passt nicht</translation>
+        </message>
+        <message>
+            <source>Every correction between sensor and table, in order</source>
+            <translation>Alle Korrekturen zwischen Sensor und Tisch, der Reihe nach</translation>
+        </message>
+        <message>
+            <source>&amp;Check this film</source>
+            <translation>Diesen Film &amp;prüfen</translation>
+        </message>
+        <message>
+            <source>Check &amp;another film…</source>
+            <translation>&amp;Anderen Film prüfen…</translation>
+        </message>
+        <message>
+            <source>Add a &amp;lens to the chain…</source>
+            <translation>&amp;Objektiv in die Kette einfügen…</translation>
+        </message>
+        <message>
+            <source>What the film shows</source>
+            <translation>Was der Film zeigt</translation>
+        </message>
+        <message>
+            <source>What else was tried</source>
+            <translation>Was sonst erwogen wurde</translation>
+        </message>
+        <message>
+            <source>There is no film of the table yet; choose one in the step Camera.</source>
+            <translation>Es gibt noch keinen Film des Tisches; im Schritt Kamera einen wählen.</translation>
+        </message>
+        <message>
+            <source>Add a lens to the chain</source>
+            <translation>Objektiv in die Kette einfügen</translation>
+        </message>
+        <message>
+            <source>Lens files (*.json);;All files (*)</source>
+            <translation>Objektivdateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Not checked yet</source>
+            <translation>Noch nicht geprüft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet</source>
+            <translation>Es gibt noch keinen Kamerastandort</translation>
+        </message>
+        <message>
+            <source>%1 (sure to %2 %)</source>
+            <comment>what the check found, how sure</comment>
+            <translation>%1 (zu %2 % sicher)</translation>
+        </message>
+        <message>
+            <source>As it is, a ball&apos;s place is off by %1 (rms), by %2 at the worst place: %3 toward the foot and %4 to the left of the middle.</source>
+            <translation>So wie es ist, liegt der Ort einer Kugel um %1 (quadratisches Mittel) daneben, an der schlechtesten Stelle um %2: %3 zum Fuß hin und %4 links von der Mitte.</translation>
+        </message>
+        <message>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <translation>%1: Wahrscheinlichkeit %2 %, weicht vom Gesehenen um %3 Standardabweichungen ab</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CoverageView</name>
+        <message>
+            <source>The board was seen in %1 % of the picture</source>
+            <translation>Die Tafel war in %1 % des Bildes zu sehen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErrorMapView</name>
+        <message>
+            <source>How far a ball may be off, over the table</source>
+            <translation>Wie weit eine Kugel daneben liegen kann, über den Tisch</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FirstPicture</name>
+        <message>
+            <source>The film&apos;s first picture</source>
+            <translation>Das erste Bild des Films</translation>
+        </message>
+        <message>
+            <source>No film yet</source>
+            <translation>Noch kein Film</translation>
+        </message>
+        <message>
+            <source>A film or still of the table</source>
+            <translation>Ein Film oder Standbild des Tisches</translation>
+        </message>
+        <message>
+            <source>Films and stills (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;All files (*)</source>
+            <translation>Filme und Standbilder (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;Alle Dateien (*)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::KeepPage</name>
+        <message>
+            <source>This set-up</source>
+            <translation>Diese Einrichtung</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>In Gebrauch</translation>
+        </message>
+        <message>
+            <source>&amp;Save into a folder…</source>
+            <translation>In einem Ordner &amp;speichern…</translation>
+        </message>
+        <message>
+            <source>&amp;Check again with a film…</source>
+            <translation>Mit einem Film erneut &amp;prüfen…</translation>
+        </message>
+        <message>
+            <source>Start a &amp;new set-up</source>
+            <translation>&amp;Neue Einrichtung beginnen</translation>
+        </message>
+        <message>
+            <source>table.json, lens.json and rig.json are written. Check again after another day, another film, or a ladder against the camera: it takes less than a minute.</source>
+            <translation>Geschrieben werden table.json, lens.json und rig.json. Erneut prüfen an einem anderen Tag, bei einem anderen Film oder wenn eine Leiter an die Kamera stieß: Es dauert weniger als eine Minute.</translation>
+        </message>
+        <message>
+            <source>Look at every fixing again twice a year. A loose bracket, a hot smell or a rig that wanders means: power off, and nobody plays under it. A projector hangs by the same rules as a camera; never look into its beam, and switch it to black when somebody bends over the table. Local codes come first.</source>
+            <translation>Jede Befestigung zweimal im Jahr ansehen. Ein lockerer Halter, heißer Geruch oder ein wandernder Kamerastandort heißt: Strom aus, und niemand spielt darunter. Für einen Projektor gilt dasselbe wie für die Kamera; nie in seinen Strahl sehen und ihn auf Schwarz schalten, wenn sich jemand über den Tisch beugt. Örtliche Vorschriften gehen vor.</translation>
+        </message>
+        <message>
+            <source>Save the set-up into a folder</source>
+            <translation>Einrichtung in einem Ordner speichern</translation>
+        </message>
+        <message>
+            <source>Start a new set-up</source>
+            <translation>Neue Einrichtung beginnen</translation>
+        </message>
+        <message>
+            <source>What was put in for this one is forgotten; files that were saved into a folder stay. Start a new set-up?</source>
+            <translation>Die Eingaben zu dieser werden vergessen; in einem Ordner gespeicherte Dateien bleiben. Neue Einrichtung beginnen?</translation>
+        </message>
+        <message>
+            <source>not saved yet</source>
+            <translation>noch nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>no rig yet</source>
+            <translation>noch kein Kamerastandort</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>noch keiner</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>table, its rig file</comment>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LensPage</name>
+        <message>
+            <source>&amp;No board: take the lens from the straightness of the cushions</source>
+            <translation>Kei&amp;ne Tafel: Objektiv aus der Geradheit der Banden bestimmen</translation>
+        </message>
+        <message>
+            <source>Parameter</source>
+            <translation>Parameter</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Uncertainty</source>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>The lens&apos;s parameters</source>
+            <translation>Die Parameter des Objektivs</translation>
+        </message>
+        <message>
+            <source>ChArUco: squares with markers</source>
+            <translation>ChArUco: Felder mit Marken</translation>
+        </message>
+        <message>
+            <source>Plain chessboard</source>
+            <translation>Einfaches Schachbrett</translation>
+        </message>
+        <message>
+            <source>&amp;Board</source>
+            <translation>&amp;Tafel</translation>
+        </message>
+        <message>
+            <source>Columns of the board</source>
+            <translation>Spalten der Tafel</translation>
+        </message>
+        <message>
+            <source>Rows of the board</source>
+            <translation>Zeilen der Tafel</translation>
+        </message>
+        <message>
+            <source>Side of a square</source>
+            <translation>Seite eines Feldes</translation>
+        </message>
+        <message>
+            <source>Side of a marker</source>
+            <translation>Seite einer Marke</translation>
+        </message>
+        <message>
+            <source>Set of markers</source>
+            <translation>Satz der Marken</translation>
+        </message>
+        <message>
+            <source>squares of</source>
+            <translation>Felder zu</translation>
+        </message>
+        <message>
+            <source>inner corners, squares of</source>
+            <translation>innere Ecken, Felder zu</translation>
+        </message>
+        <message>
+            <source>markers</source>
+            <translation>Marken</translation>
+        </message>
+        <message>
+            <source>Counts</source>
+            <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Tabloid</source>
+            <translation>Tabloid</translation>
+        </message>
+        <message>
+            <source>Make the &amp;sheet (PDF)…</source>
+            <translation>&amp;Blatt machen (PDF)…</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Druck</translation>
+        </message>
+        <message>
+            <source>The line across, as it measures on the paper</source>
+            <translation>Die Linie quer, wie sie auf dem Papier misst</translation>
+        </message>
+        <message>
+            <source>The line down, as it measures on the paper</source>
+            <translation>Die Linie hoch, wie sie auf dem Papier misst</translation>
+        </message>
+        <message>
+            <source>across,</source>
+            <translation>quer,</translation>
+        </message>
+        <message>
+            <source>down; 100 mm when the printer is true</source>
+            <translation>hoch; 100 mm, wenn der Drucker stimmt</translation>
+        </message>
+        <message>
+            <source>Lines on it</source>
+            <translation>Linien darauf</translation>
+        </message>
+        <message>
+            <source>Glue the print to something flat. Take 15 to 30 sharp stills that together fill the picture to its corners, the board tilted in many of them. Drop files or a folder here.</source>
+            <translation>Den Druck auf etwas Ebenes kleben. 15 bis 30 scharfe Standbilder aufnehmen, die zusammen das Bild bis in die Ecken füllen, die Tafel in vielen gekippt. Dateien oder einen Ordner hierher ziehen.</translation>
+        </message>
+        <message>
+            <source>&amp;Add stills…</source>
+            <translation>Standbilder &amp;hinzufügen…</translation>
+        </message>
+        <message>
+            <source>Add a fol&amp;der…</source>
+            <translation>&amp;Ordner hinzufügen…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <translation>&amp;Entfernen</translation>
+        </message>
+        <message>
+            <source>&amp;Calibrate</source>
+            <translation>&amp;Kalibrieren</translation>
+        </message>
+        <message>
+            <source>&amp;Use a lens file…</source>
+            <translation>Objektiv&amp;datei benutzen…</translation>
+        </message>
+        <message>
+            <source>Still</source>
+            <translation>Standbild</translation>
+        </message>
+        <message>
+            <source>Board</source>
+            <translation>Tafel</translation>
+        </message>
+        <message>
+            <source>Edges</source>
+            <translation>Kanten</translation>
+        </message>
+        <message>
+            <source>rms</source>
+            <translation>rms</translation>
+        </message>
+        <message>
+            <source>Stills of the board</source>
+            <translation>Standbilder der Tafel</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg *.tif *.tiff *.bmp);;All files (*)</source>
+            <translation>Bilder (*.png *.jpg *.jpeg *.tif *.tiff *.bmp);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>A folder of stills</source>
+            <translation>Ein Ordner mit Standbildern</translation>
+        </message>
+        <message>
+            <source>Use a lens file</source>
+            <translation>Objektivdatei benutzen</translation>
+        </message>
+        <message>
+            <source>Lens files (*.json);;All files (*)</source>
+            <translation>Objektivdateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Make the sheet</source>
+            <translation>Blatt machen</translation>
+        </message>
+        <message>
+            <source>board.pdf</source>
+            <translation>tafel.pdf</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <translation>PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <translation>Die Tafel ist in %1; mit 100 % drucken und die Linien nachmessen.</translation>
+        </message>
+        <message>
+            <source>%1 px</source>
+            <translation>%1 px</translation>
+        </message>
+        <message>
+            <source>found, but does not fit the others</source>
+            <translation>gefunden, passt aber nicht zu den anderen</translation>
+        </message>
+        <message>
+            <source>How wide the squares&apos; edges are; less than 1 px is sharp</source>
+            <translation>Wie breit die Kanten der Felder sind; unter 1 px ist scharf</translation>
+        </message>
+        <message>
+            <source>Where the board was in the picture; hatched: nowhere yet.</source>
+            <translation>Wo die Tafel im Bild war; schraffiert: noch nirgends.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <translation>
+                <numerusform>%n Standbild benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
+                <numerusform>%n Standbilder benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The lens will come from the cushions with the rig; a board would make places several millimetres better.</source>
+            <translation>Das Objektiv ergibt sich mit dem Kamerastandort aus den Banden; eine Tafel würde Orte um mehrere Millimeter verbessern.</translation>
+        </message>
+        <message>
+            <source>Lens of %1 at %2 × %3 px, %4, rms %5 px.</source>
+            <translation>Objektiv von %1 bei %2 × %3 px, %4, rms %5 px.</translation>
+        </message>
+        <message>
+            <source>No lens yet.</source>
+            <translation>Noch kein Objektiv.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MapPage</name>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>So viele Millimeter liegt eine Kugel höchstens daneben (95 %)</translation>
+        </message>
+        <message>
+            <source>Where the uncertainty comes from, at the marked place</source>
+            <translation>Woher die Unsicherheit an der markierten Stelle kommt</translation>
+        </message>
+        <message>
+            <source>Comes from</source>
+            <translation>Kommt von</translation>
+        </message>
+        <message>
+            <source>Standard uncertainty</source>
+            <translation>Standardunsicherheit</translation>
+        </message>
+        <message>
+            <source>What it is worth in a shot</source>
+            <translation>Was es in einem Stoß ausmacht</translation>
+        </message>
+        <message>
+            <source>&amp;Pocket</source>
+            <translation>&amp;Tasche</translation>
+        </message>
+        <message>
+            <source>The object ball, toward the foot</source>
+            <translation>Die Objektkugel, zum Fuß hin</translation>
+        </message>
+        <message>
+            <source>The object ball, to the left</source>
+            <translation>Die Objektkugel, nach links</translation>
+        </message>
+        <message>
+            <source>Object ball &amp;x</source>
+            <translation>Objektkugel &amp;x</translation>
+        </message>
+        <message>
+            <source>Object ball &amp;y</source>
+            <translation>Objektkugel &amp;y</translation>
+        </message>
+        <message>
+            <source>Cut angle; less than 0: to the right</source>
+            <translation>Schnittwinkel; unter 0: nach rechts</translation>
+        </message>
+        <message>
+            <source>&amp;Cut</source>
+            <translation>&amp;Schnitt</translation>
+        </message>
+        <message>
+            <source>How far the cue ball rolls before it meets the object ball</source>
+            <translation>Wie weit die Weiße rollt, bis sie die Objektkugel trifft</translation>
+        </message>
+        <message>
+            <source>Cue ball a&amp;way</source>
+            <translation>Ab&amp;stand der Weißen</translation>
+        </message>
+        <message>
+            <source>Places that are off by so much</source>
+            <translation>Orte, die um so viel daneben liegen</translation>
+        </message>
+        <message>
+            <source>If places were &amp;off by</source>
+            <translation>Lägen &amp;Orte daneben um</translation>
+        </message>
+        <message>
+            <source>The camera does not see this place.</source>
+            <translation>Diese Stelle sieht die Kamera nicht.</translation>
+        </message>
+        <message>
+            <source>There is no rig yet.</source>
+            <translation>Es gibt noch keinen Kamerastandort.</translation>
+        </message>
+        <message>
+            <source>At x %1, y %2: within %3 (95 %)</source>
+            <translation>Bei x %1, y %2: bis %3 (95 %)</translation>
+        </message>
+        <message>
+            <source>All together</source>
+            <translation>Alles zusammen</translation>
+        </message>
+        <message>
+            <source>One of the balls would lie off the table; choose another place, cut or distance.</source>
+            <translation>Eine der Kugeln läge neben dem Tisch; anderen Ort, Schnitt oder Abstand wählen.</translation>
+        </message>
+        <message>
+            <source>%1 %2 %</source>
+            <comment>component, its share</comment>
+            <translation>%1 %2 %</translation>
+        </message>
+        <message>
+            <source>It comes from: %1. %2</source>
+            <translation>Es kommt von: %1. %2</translation>
+        </message>
+        <message>
+            <source>With places so far off the cue ball may miss the object ball altogether.</source>
+            <translation>Bei so ungenauen Orten kann die Weiße die Objektkugel ganz verfehlen.</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasurePicture</name>
+        <message>
+            <source>Where to measure the table: from nose to nose, and both diagonals</source>
+            <translation>Wo der Tisch gemessen wird: von Bandenkante zu Bandenkante, und beide Diagonalen</translation>
+        </message>
+        <message>
+            <source>Where to measure the tags: their corners from the table&apos;s middle</source>
+            <translation>Wo die Marken gemessen werden: ihre Ecken von der Tischmitte aus</translation>
+        </message>
+        <message>
+            <source>length</source>
+            <translation>Länge</translation>
+        </message>
+        <message>
+            <source>width</source>
+            <translation>Breite</translation>
+        </message>
+        <message>
+            <source>diagonal A</source>
+            <translation>Diagonale A</translation>
+        </message>
+        <message>
+            <source>diagonal B</source>
+            <translation>Diagonale B</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <translation>Kopf</translation>
+        </message>
+        <message>
+            <source>x</source>
+            <translation>x</translation>
+        </message>
+        <message>
+            <source>y</source>
+            <translation>y</translation>
+        </message>
+        <message>
+            <source>the table&apos;s middle</source>
+            <translation>Tischmitte</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>Mit 100 % drucken, nicht an die Seite angepasst. Beide Linien müssen mit dem Stahlmaß 100 mm messen; wenn nicht, die gemessene Länge eingeben.</translation>
+        </message>
+        <message>
+            <source>Calibration board %1</source>
+            <translation>Kalibriertafel %1</translation>
+        </message>
+        <message>
+            <source>Tags for the rails</source>
+            <translation>Marken für den Tischrahmen</translation>
+        </message>
+        <message>
+            <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
+            <translation>Marke %1: schwarze Seite %2 mm; an den Strichen schneiden, oben ist oben</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigPage</name>
+        <message>
+            <source>&amp;Make the rig</source>
+            <translation>Kamerastandort &amp;bestimmen</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Marke</translation>
+        </message>
+        <message>
+            <source>Off in the picture</source>
+            <translation>Im Bild daneben</translation>
+        </message>
+        <message>
+            <source>Off on its rail</source>
+            <translation>Auf dem Rahmen daneben</translation>
+        </message>
+        <message>
+            <source>Found by the others</source>
+            <translation>Von den anderen gefunden</translation>
+        </message>
+        <message>
+            <source>How well each tag agrees</source>
+            <translation>Wie gut jede Marke passt</translation>
+        </message>
+        <message>
+            <source>Cushion</source>
+            <translation>Bande</translation>
+        </message>
+        <message>
+            <source>Straight to (rms)</source>
+            <translation>Gerade auf (rms)</translation>
+        </message>
+        <message>
+            <source>At most</source>
+            <translation>Höchstens</translation>
+        </message>
+        <message>
+            <source>How straight each cushion&apos;s nose comes out</source>
+            <translation>Wie gerade jede Bandenkante herauskommt</translation>
+        </message>
+        <message>
+            <source>no film yet</source>
+            <translation>noch kein Film</translation>
+        </message>
+        <message>
+            <source>the lens from the cushions</source>
+            <translation>dem Objektiv aus den Banden</translation>
+        </message>
+        <message>
+            <source>no lens yet</source>
+            <translation>noch kein Objektiv</translation>
+        </message>
+        <message>
+            <source>From %1, with %2 and the cushions.</source>
+            <translation>Aus %1, mit %2 und den Banden.</translation>
+        </message>
+        <message>
+            <source>From %1, with %2 and the tags on the rails.</source>
+            <translation>Aus %1, mit %2 und den Marken auf dem Rahmen.</translation>
+        </message>
+        <message>
+            <source>No rig yet.</source>
+            <translation>Noch kein Kamerastandort.</translation>
+        </message>
+        <message>
+            <source>The camera sits %1 above the cloth, %2 toward the foot and %3 to the left of the table&apos;s middle.</source>
+            <translation>Die Kamera sitzt %1 über dem Tuch, %2 zum Fuß hin und %3 links von der Tischmitte.</translation>
+        </message>
+        <message>
+            <source>The cushions come out bent by up to %1: the lens belongs to another camera, or the film was corrected before. Calibrate the lens of this camera.</source>
+            <translation>Die Banden kommen um bis zu %1 gebogen heraus: Das Objektiv gehört zu einer anderen Kamera, oder der Film wurde schon korrigiert. Das Objektiv dieser Kamera kalibrieren.</translation>
+        </message>
+        <message>
+            <source>The cushions come out straight but the tags disagree by %1: measure their places and heights again.</source>
+            <translation>Die Banden kommen gerade heraus, aber die Marken widersprechen sich um %1: ihre Orte und Höhen neu messen.</translation>
+        </message>
+        <message>
+            <source>Camera and cushions agree.</source>
+            <translation>Kamera und Banden passen zusammen.</translation>
+        </message>
+        <message>
+            <source>The tags agree to %1 (%2 px).</source>
+            <translation>Die Marken stimmen auf %1 überein (%2 px).</translation>
+        </message>
+        <message>
+            <source>%1 px</source>
+            <translation>%1 px</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <translation>Eine Kugel liegt in der Mitte höchstens %1 daneben, nahe einer Ecke höchstens %2 (95 %).</translation>
+        </message>
+        <message>
+            <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
+            <translation>Vier Marken und ein Objektiv von einer Tafel bringen das auf etwa 1 mm: in der Ecke rund %1 weniger.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetupDesk</name>
+        <message>
+            <source>What was kept of a set-up in %1 cannot be read; it begins anew.</source>
+            <translation>Was von einer Einrichtung in %1 aufgehoben war, ist nicht lesbar; sie beginnt neu.</translation>
+        </message>
+        <message>
+            <source>There are no stills yet; add pictures of the board.</source>
+            <translation>Es gibt noch keine Standbilder; Bilder der Tafel hinzufügen.</translation>
+        </message>
+        <message>
+            <source>There is no film of the table yet; choose one in the step Camera.</source>
+            <translation>Es gibt noch keinen Film des Tisches; im Schritt Kamera einen wählen.</translation>
+        </message>
+        <message>
+            <source>There is no lens yet; calibrate it, or set up from the table itself without tags.</source>
+            <translation>Es gibt noch kein Objektiv; es kalibrieren oder ohne Marken nach dem Tisch selbst einrichten.</translation>
+        </message>
+        <message>
+            <source>There is no rig yet; make one in the step Rig.</source>
+            <translation>Es gibt noch keinen Kamerastandort; im Schritt Kamerastandort einen bestimmen.</translation>
+        </message>
+        <message>
+            <source>No rig is in use yet; go through the steps once.</source>
+            <translation>Noch ist kein Kamerastandort in Gebrauch; die Schritte einmal durchgehen.</translation>
+        </message>
+        <message>
+            <source>The set-up is saved in %1 and is the one in use.</source>
+            <translation>Die Einrichtung ist in %1 gespeichert und in Gebrauch.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetupPlace</name>
+        <message>
+            <source>Set-up</source>
+            <translation>Einrichtung</translation>
+        </message>
+        <message>
+            <source>New set-up</source>
+            <translation>Neue Einrichtung</translation>
+        </message>
+        <message>
+            <source>%1 ✓</source>
+            <comment>a step that is done</comment>
+            <translation>%1 ✓</translation>
+        </message>
+        <message>
+            <source>%1, done</source>
+            <comment>a step</comment>
+            <translation>%1, erledigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>SetupSteps</name>
+        <message>
+            <source>Table</source>
+            <translation>Tisch</translation>
+        </message>
+        <message>
+            <source>Balls</source>
+            <translation>Kugeln</translation>
+        </message>
+        <message>
+            <source>Camera</source>
+            <translation>Kamera</translation>
+        </message>
+        <message>
+            <source>Lens</source>
+            <translation>Objektiv</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Marken</translation>
+        </message>
+        <message>
+            <source>Rig</source>
+            <translation>Kamerastandort</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Prüfung</translation>
+        </message>
+        <message>
+            <source>Trust</source>
+            <translation>Vertrauen</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Sichern</translation>
+        </message>
+        <message>
+            <source>Choose the table&apos;s size, or measure it from cushion nose to cushion nose.</source>
+            <translation>Die Tischgröße wählen oder von Bandenkante zu Bandenkante messen.</translation>
+        </message>
+        <message>
+            <source>A ball&apos;s size tells how high its middle lies above the cloth, and where a pocket takes it.</source>
+            <translation>Die Größe einer Kugel sagt, wie hoch ihre Mitte über dem Tuch liegt und wo eine Tasche sie aufnimmt.</translation>
+        </message>
+        <message>
+            <source>Film the whole table as you will film play, and choose that film or a still of it.</source>
+            <translation>Den ganzen Tisch so filmen, wie später das Spiel gefilmt wird, und diesen Film oder ein Standbild daraus wählen.</translation>
+        </message>
+        <message>
+            <source>Every lens bends the picture. Stills of a printed board show how much, and where.</source>
+            <translation>Jedes Objektiv verbiegt das Bild. Standbilder einer gedruckten Tafel zeigen, wie sehr und wo.</translation>
+        </message>
+        <message>
+            <source>Four printed tags on the rails tell where the camera sits.</source>
+            <translation>Vier gedruckte Marken auf dem Rahmen sagen, wo die Kamera sitzt.</translation>
+        </message>
+        <message>
+            <source>Lens, tags and film together give the camera&apos;s place over this table.</source>
+            <translation>Objektiv, Marken und Film zusammen ergeben den Ort der Kamera über diesem Tisch.</translation>
+        </message>
+        <message>
+            <source>Does everything belong together? The film itself is asked.</source>
+            <translation>Gehört alles zusammen? Gefragt wird der Film selbst.</translation>
+        </message>
+        <message>
+            <source>How far a ball may be off, where that comes from, and what it is worth in a shot.</source>
+            <translation>Wie weit eine Kugel daneben liegen kann, woher das kommt und was es in einem Stoß ausmacht.</translation>
+        </message>
+        <message>
+            <source>Save the files; films of this table are measured with them from now on.</source>
+            <translation>Die Dateien speichern; Filme dieses Tisches werden von nun an damit gemessen.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source> mm</source>
+            <translation> mm</translation>
+        </message>
+        <message>
+            <source>Projector</source>
+            <translation>Projektor</translation>
+        </message>
+        <message>
+            <source>If a projector hangs over the table: let the camera see where its light falls.</source>
+            <translation>Hängt ein Projektor über dem Tisch: die Kamera sehen lassen, wohin sein Licht fällt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SetupWords</name>
+        <message>
+            <source>found</source>
+            <translation>gefunden</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>nicht gefunden</translation>
+        </message>
+        <message>
+            <source>old layout: print the board anew</source>
+            <translation>altes Muster: Tafel neu drucken</translation>
+        </message>
+        <message>
+            <source>mirrored: not used</source>
+            <translation>gespiegelt: nicht benutzt</translation>
+        </message>
+        <message>
+            <source>blurred: not used</source>
+            <translation>unscharf: nicht benutzt</translation>
+        </message>
+        <message>
+            <source>same as %1: counts once</source>
+            <translation>wie %1: zählt einmal</translation>
+        </message>
+        <message>
+            <source>other size: not used</source>
+            <translation>andere Größe: nicht benutzt</translation>
+        </message>
+        <message>
+            <source>not a picture: not used</source>
+            <translation>kein Bild: nicht benutzt</translation>
+        </message>
+        <message>
+            <source>Looking for the board</source>
+            <translation>Tafel wird gesucht</translation>
+        </message>
+        <message>
+            <source>Looking for the tags</source>
+            <translation>Marken werden gesucht</translation>
+        </message>
+        <message>
+            <source>Looking for the cushions</source>
+            <translation>Banden werden gesucht</translation>
+        </message>
+        <message>
+            <source>Looking at the film</source>
+            <translation>Film wird angesehen</translation>
+        </message>
+        <message>
+            <source>Comparing what could be wrong</source>
+            <translation>Mögliche Fehler werden verglichen</translation>
+        </message>
+        <message>
+            <source>Working it out</source>
+            <translation>Wird berechnet</translation>
+        </message>
+        <message>
+            <source>The lens foretells the board&apos;s corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture&apos;s corners.</source>
+            <translation>Das Objektiv sagt die Ecken der Tafel auf %1 px (rms) voraus, über %2 von %3 Standbildern, bis auf %4 % des Weges zu den Bildecken.</translation>
+        </message>
+        <message>
+            <source>Beyond that the lens is a guess: add stills with the board in the corners.</source>
+            <translation>Darüber hinaus ist das Objektiv geraten: Standbilder mit der Tafel in den Ecken hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Turn</source>
+            <translation>Drehung</translation>
+        </message>
+        <message>
+            <source>Image size</source>
+            <translation>Bildgröße</translation>
+        </message>
+        <message>
+            <source>Lens</source>
+            <translation>Objektiv</translation>
+        </message>
+        <message>
+            <source>Camera&apos;s place</source>
+            <translation>Ort der Kamera</translation>
+        </message>
+        <message>
+            <source>Height of the tags</source>
+            <translation>Höhe der Marken</translation>
+        </message>
+        <message>
+            <source>Finding the ball</source>
+            <translation>Finden der Kugel</translation>
+        </message>
+        <message>
+            <source>Ball and bed</source>
+            <translation>Kugel und Platte</translation>
+        </message>
+        <message>
+            <source>Rows read in turn</source>
+            <translation>Zeilen nacheinander gelesen</translation>
+        </message>
+        <message>
+            <source>Measure the tags&apos; corners again with a steel rule, and lay them far apart.</source>
+            <translation>Die Ecken der Marken mit dem Stahlmaß neu messen und die Marken weit auseinander legen.</translation>
+        </message>
+        <message>
+            <source>Add stills of the board, tilted and out to the picture&apos;s corners.</source>
+            <translation>Standbilder der Tafel hinzufügen, gekippt und bis in die Bildecken.</translation>
+        </message>
+        <message>
+            <source>Measure the height of the tags above the cloth with a depth gauge.</source>
+            <translation>Die Höhe der Marken über dem Tuch mit einem Tiefenmaß messen.</translation>
+        </message>
+        <message>
+            <source>Use a larger picture, more even light, or a cloth that differs from the balls.</source>
+            <translation>Ein größeres Bild, gleichmäßigeres Licht oder ein Tuch benutzen, das sich von den Kugeln abhebt.</translation>
+        </message>
+        <message>
+            <source>Nothing is gained here: balls and bed are as even as they are made.</source>
+            <translation>Hier ist nichts zu gewinnen: Kugeln und Platte sind so eben, wie sie gemacht sind.</translation>
+        </message>
+        <message>
+            <source>A camera that reads all rows at once would help moving balls; those at rest need none.</source>
+            <translation>Eine Kamera, die alle Zeilen zugleich liest, hülfe bei rollenden Kugeln; ruhende brauchen keine.</translation>
+        </message>
+        <message>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket&apos;s middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, versenkt %5 %.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TablePage</name>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Such as: Hall, table 2</source>
+            <translation>Etwa: Saal, Tisch 2</translation>
+        </message>
+        <message>
+            <source>%1: %2 × %3 mm</source>
+            <translation>%1: %2 × %3 mm</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <translation>Gemessen</translation>
+        </message>
+        <message>
+            <source>&amp;Size</source>
+            <translation>&amp;Größe</translation>
+        </message>
+        <message>
+            <source>Length from nose to nose</source>
+            <translation>Länge von Bandenkante zu Bandenkante</translation>
+        </message>
+        <message>
+            <source>&amp;Length</source>
+            <translation>&amp;Länge</translation>
+        </message>
+        <message>
+            <source>Width from nose to nose</source>
+            <translation>Breite von Bandenkante zu Bandenkante</translation>
+        </message>
+        <message>
+            <source>&amp;Width</source>
+            <translation>B&amp;reite</translation>
+        </message>
+        <message>
+            <source>Diagonal A: head right to foot left</source>
+            <translation>Diagonale A: Kopf rechts nach Fuß links</translation>
+        </message>
+        <message>
+            <source>Diagonal B: head left to foot right</source>
+            <translation>Diagonale B: Kopf links nach Fuß rechts</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>nicht gemessen</translation>
+        </message>
+        <message>
+            <source>Diagonal &amp;A</source>
+            <translation>Diagonale &amp;A</translation>
+        </message>
+        <message>
+            <source>Diagonal &amp;B</source>
+            <translation>Diagonale &amp;B</translation>
+        </message>
+        <message>
+            <source>&amp;Open a table file…</source>
+            <translation>Tischdatei ö&amp;ffnen…</translation>
+        </message>
+        <message>
+            <source>Open a table file</source>
+            <translation>Tischdatei öffnen</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Tischdateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Both diagonals, from nose corner to nose corner, tell whether the table is square.</source>
+            <translation>Beide Diagonalen, von Bandenecke zu Bandenecke, sagen, ob der Tisch rechtwinklig ist.</translation>
+        </message>
+        <message>
+            <source>No table has these lengths and diagonals (%1 mm apart); measure again, every time from nose to nose.</source>
+            <translation>Kein Tisch hat diese Längen und Diagonalen (%1 mm auseinander); neu messen, jedes Mal von Bandenkante zu Bandenkante.</translation>
+        </message>
+        <message>
+            <source>Square, as well as a tape can tell (%1 mm).</source>
+            <translation>Rechtwinklig, soweit ein Maßband es sagen kann (%1 mm).</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>of the table</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>of the table</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball&apos;s place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
+            <translation>Nicht rechtwinklig: Das Fußende ist um %1 mm nach %2 gegen das Kopfende verschoben. Der Ort einer Kugel liegt bis zur Hälfte davon daneben; die Banden richten lassen oder von geraden Bandenkanten aus messen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TagsPage</name>
+        <message>
+            <source>&amp;No tags: take the camera&apos;s place from the cushions</source>
+            <translation>&amp;Keine Marken: Ort der Kamera aus den Banden bestimmen</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>side of the picture</comment>
+            <translation>links</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>side of the picture</comment>
+            <translation>rechts</translation>
+        </message>
+        <message>
+            <source>top</source>
+            <comment>side of the picture</comment>
+            <translation>oben</translation>
+        </message>
+        <message>
+            <source>bottom</source>
+            <comment>side of the picture</comment>
+            <translation>unten</translation>
+        </message>
+        <message>
+            <source>The picture has the table&apos;s &amp;head at its</source>
+            <translation>Das Bild hat das &amp;Kopfende des Tisches</translation>
+        </message>
+        <message>
+            <source>Side of the tags&apos; black square</source>
+            <translation>Seite des schwarzen Quadrats der Marken</translation>
+        </message>
+        <message>
+            <source>&amp;Black side</source>
+            <translation>&amp;Schwarze Seite</translation>
+        </message>
+        <message>
+            <source>Height of the tags above the cloth</source>
+            <translation>Höhe der Marken über dem Tuch</translation>
+        </message>
+        <message>
+            <source>H&amp;eight above the cloth</source>
+            <translation>&amp;Höhe über dem Tuch</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Make the &amp;sheet (PDF)…</source>
+            <translation>&amp;Blatt machen (PDF)…</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Druck</translation>
+        </message>
+        <message>
+            <source>Lay one tag flat near each corner of the rails, face up, where no ball or hand covers them all. Measure the black square&apos;s corners 1 to 4 (top left, top right, bottom right, bottom left of the print) from the table&apos;s middle, x toward the foot, y to the left as seen from the head, to half a millimetre. Corners 3 and 4 may be left empty.</source>
+            <translation>Nahe jeder Ecke des Rahmens eine Marke flach auflegen, Bild nach oben, wo keine Kugel oder Hand alle verdeckt. Die Ecken 1 bis 4 des schwarzen Quadrats (oben links, oben rechts, unten rechts, unten links im Druck) von der Tischmitte aus messen, x zum Fuß hin, y nach links vom Kopf aus gesehen, auf einen halben Millimeter. Die Ecken 3 und 4 dürfen leer bleiben.</translation>
+        </message>
+        <message>
+            <source>The tags&apos; corners in millimetres from the table&apos;s middle</source>
+            <translation>Die Ecken der Marken in Millimetern von der Tischmitte aus</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Marke</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>x 1</source>
+            <translation>x 1</translation>
+        </message>
+        <message>
+            <source>y 1</source>
+            <translation>y 1</translation>
+        </message>
+        <message>
+            <source>x 2</source>
+            <translation>x 2</translation>
+        </message>
+        <message>
+            <source>y 2</source>
+            <translation>y 2</translation>
+        </message>
+        <message>
+            <source>x 3</source>
+            <translation>x 3</translation>
+        </message>
+        <message>
+            <source>y 3</source>
+            <translation>y 3</translation>
+        </message>
+        <message>
+            <source>x 4</source>
+            <translation>x 4</translation>
+        </message>
+        <message>
+            <source>y 4</source>
+            <translation>y 4</translation>
+        </message>
+        <message>
+            <source>&amp;Another tag</source>
+            <translation>&amp;Weitere Marke</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <translation>&amp;Entfernen</translation>
+        </message>
+        <message>
+            <source>Make the sheet</source>
+            <translation>Blatt machen</translation>
+        </message>
+        <message>
+            <source>tags.pdf</source>
+            <translation>marken.pdf</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <translation>PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <translation>Die Marken sind in %1; mit 100 % drucken und die Linien nachmessen.</translation>
+        </message>
+        <message>
+            <source>&quot;%1&quot; is no length in millimetres; type a number such as -1117.5.</source>
+            <translation>„%1“ ist keine Länge in Millimetern; eine Zahl wie -1117,5 eingeben.</translation>
+        </message>
+        <message>
+            <source>The cushions alone leave a ball&apos;s place open by several millimetres; four tags bring about one. The step Trust shows it.</source>
+            <translation>Die Banden allein lassen den Ort einer Kugel um mehrere Millimeter offen; vier Marken bringen etwa einen. Der Schritt Vertrauen zeigt es.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tag(s) measured; at least three are needed, four check each other.</source>
+            <translation>
+                <numerusform>%n Marke gemessen; mindestens drei sind nötig, vier prüfen einander.</numerusform>
+                <numerusform>%n Marken gemessen; mindestens drei sind nötig, vier prüfen einander.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProjectorScreen</name>
+        <message>
+            <source>Projector</source>
+            <translation>Projektor</translation>
+        </message>
+        <message>
+            <source>The projector&apos;s picture; Escape closes it, B makes it black</source>
+            <translation>Das Bild des Projektors; Escape schließt es, B macht es schwarz</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProjectorPage</name>
+        <message>
+            <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
+            <translation>Nie in den Strahl sehen und niemanden sich hineinbeugen lassen: Schwarz ist eine Taste entfernt (B). Die Bilder wechseln in langsamen Überblendungen und nichts blinkt; wen bewegtes Licht stört, für den bleibt es schwarz. Ein Projektor über einem Tisch braucht für sein Gewicht zugelassene Befestigungen, ein Stahlseil an einem zweiten Punkt und einen Netzanschluss von einer Elektrofachkraft; örtliche Vorschriften gehen vor.</translation>
+        </message>
+        <message>
+            <source>&amp;Screen of the projector</source>
+            <translation>&amp;Bildschirm des Projektors</translation>
+        </message>
+        <message>
+            <source>&amp;Black</source>
+            <translation>Sch&amp;warz</translation>
+        </message>
+        <message>
+            <source>&amp;Grid of tags</source>
+            <translation>&amp;Gitter aus Marken</translation>
+        </message>
+        <message>
+            <source>&amp;Lines and spots of the table</source>
+            <translation>&amp;Linien und Punkte des Tisches</translation>
+        </message>
+        <message>
+            <source>C&amp;lose its screen</source>
+            <translation>Bildschirm s&amp;chließen</translation>
+        </message>
+        <message>
+            <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
+            <translation>Den Tisch abräumen, den Raum abdunkeln, das Gitter zeigen und mit der Kamera dieses Standorts ein Standbild in deren Bildgröße aufnehmen.</translation>
+        </message>
+        <message>
+            <source>&amp;Find the projector in a still…</source>
+            <translation>Projektor in einem Standbild &amp;finden…</translation>
+        </message>
+        <message>
+            <source>A still of the grid on the cloth</source>
+            <translation>Ein Standbild des Gitters auf dem Tuch</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg);;All files (*)</source>
+            <translation>Bilder (*.png *.jpg *.jpeg);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>%1: %2 × %3 px</source>
+            <comment>a screen</comment>
+            <translation>%1: %2 × %3 px</translation>
+        </message>
+        <message>
+            <source>It is not known yet where the projector&apos;s light falls; show the grid and find it in a still.</source>
+            <translation>Noch ist nicht bekannt, wohin das Licht des Projektors fällt; das Gitter zeigen und in einem Standbild finden.</translation>
+        </message>
+        <message>
+            <source>No projector yet; without one this step is not needed.</source>
+            <translation>Noch kein Projektor; ohne einen ist dieser Schritt nicht nötig.</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
+            <translation>Licht liegt auf %1 (rms) genau auf dem Tuch, nach Marken, die keinen Anteil daran hatten (%2 Marken, %3 × %4 px, %5).</translation>
         </message>
     </context>
 </TS>

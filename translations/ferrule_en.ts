@@ -69,4 +69,24 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ferrule::LensPage</name>
+        <message numerus="yes">
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <translation>
+                <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+                <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TagsPage</name>
+        <message numerus="yes">
+            <source>%n tag(s) measured; at least three are needed, four check each other.</source>
+            <translation>
+                <numerusform>%n tag measured; at least three are needed, four check each other.</numerusform>
+                <numerusform>%n tags measured; at least three are needed, four check each other.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -97,6 +97,16 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "Export the &report…"),
               QT_TRANSLATE_NOOP("Actions", "Write the report as PDF or HTML, or its numbers as CSV"), "", "Ctrl+P"},
 
+    ActionRow{ActionId::StepBack, MenuId::Setup, "stepBack", QT_TRANSLATE_NOOP("Actions", "Step &back"),
+              QT_TRANSLATE_NOOP("Actions", "The step of the set-up before"), "", "Alt+Left"},
+    ActionRow{ActionId::StepOn, MenuId::Setup, "stepOn", QT_TRANSLATE_NOOP("Actions", "Step &on"),
+              QT_TRANSLATE_NOOP("Actions", "The next step of the set-up"), "", "Alt+Right"},
+    ActionRow{ActionId::CheckAgain, MenuId::Setup, "checkRigAgain",
+              QT_TRANSLATE_NOOP("Actions", "&Check the rig again…"),
+              QT_TRANSLATE_NOOP("Actions", "Ask a film whether the rig in use still fits"), "", "Ctrl+K", false, true},
+    ActionRow{ActionId::StopWork, MenuId::Setup, "stopWork", QT_TRANSLATE_NOOP("Actions", "&Stop"),
+              QT_TRANSLATE_NOOP("Actions", "Stop the long work that is going on"), "", "Ctrl+."},
+
     ActionRow{ActionId::SpeedMetres, MenuId::SpeedUnit, "speedMetres",
               QT_TRANSLATE_NOOP("Actions", "&Metres per second"), QT_TRANSLATE_NOOP("Actions", "Show speeds in m/s"),
               "", "", true},
@@ -143,6 +153,8 @@ QString menuTitle(MenuId menu) {
       return QCoreApplication::translate("Actions", "Sess&ion");
     case MenuId::Figures:
       return QCoreApplication::translate("Actions", "Fi&gures");
+    case MenuId::Setup:
+      return QCoreApplication::translate("Actions", "Set-&up");
     case MenuId::SpeedUnit:
       return QCoreApplication::translate("Actions", "S&peed unit");
     case MenuId::Appearance:

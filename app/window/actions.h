@@ -45,6 +45,10 @@ enum class ActionId {
   ShotsBehind,
   ExportChart,
   ExportReport,
+  StepBack,
+  StepOn,
+  CheckAgain,
+  StopWork,
   SpeedMetres,
   SpeedKilometres,
   SpeedMiles,
@@ -55,7 +59,7 @@ enum class ActionId {
   About,
 };
 
-enum class MenuId { Record, Edit, View, Step, Session, Figures, SpeedUnit, Appearance, Help };
+enum class MenuId { Record, Edit, View, Step, Session, Figures, Setup, SpeedUnit, Appearance, Help };
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

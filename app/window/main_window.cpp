@@ -88,7 +88,8 @@ void MainWindow::makeMenus() {
       }
     }
   };
-  for (const MenuId id : {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures})
+  for (const MenuId id :
+       {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Setup})
     fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
   for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance})

@@ -9,12 +9,17 @@
 #include "app/reports/reports_place.h"
 #include "app/review/review_place.h"
 #include "app/session/session_place.h"
+#include "app/setup/setup_place.h"
 
 namespace ferrule {
 
 namespace {
 
 constexpr std::array kRows{
+    PlaceRow{
+        "setup", QT_TRANSLATE_NOOP("Places", "Set-up"),
+        QT_TRANSLATE_NOOP("Places", "Set up table, lens and rig, and see how far to trust them"), "setup", "Alt+1",
+        [](const Openers&, const ActionSet& actions) -> Place* { return new SetupPlace(actions, ownSetupFolder()); }},
     PlaceRow{"session", QT_TRANSLATE_NOOP("Places", "Session"),
              QT_TRANSLATE_NOOP("Places", "Put in what is played, shot by shot"), "session", "Alt+2",
              [](const Openers&, const ActionSet& actions) -> Place* {

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/setup/projector_page.h"
+
+#include <QComboBox>
+#include <QFileDialog>
+#include <QFormLayout>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QScreen>
+#include <QVBoxLayout>
+
+#include "app/setup/projector_screen.h"
+#include "core/geometry/units.h"
+#include "core/vision/projection_picture.h"
+
+namespace ferrule {
+
+namespace {
+
+QImage imageOf(const cv::Mat& picture) {
+  const bool grey = picture.channels() == 1;
+  const QImage view(picture.data, picture.cols, picture.rows, static_cast<qsizetype>(picture.step),
+                    grey ? QImage::Format_Grayscale8 : QImage::Format_BGR888);
+  return view.convertToFormat(QImage::Format_RGB32);
+}
+
+LightLine between(TablePoint from, TablePoint to) {
+  LightLine line;
+  constexpr int kSteps = 40;  // so that it is bent as the projector's lens needs it
+  for (int i = 0; i <= kSteps; ++i)
+    line.places.push_back(from + (static_cast<double>(i) / kSteps) * (to - from));
+  return line;
+}
+
+/// What lies on every table: the head and foot strings and rings at the spots, with the cloth's edge just inside the
+/// noses.
+LightDrawing checkDrawing(const MeasuredTable& measured) {
+  const Table& table = measured.table;
+  const double radius_m = measured.balls.radius_m();
+  const double x_m = 0.5 * table.length_m - radius_m;
+  const double y_m = 0.5 * table.width_m - radius_m;
+  LightDrawing drawing;
+  for (const double x : {headString_m(table), footString_m(table), -x_m, x_m})
+    drawing.lines.push_back(between({x, -y_m}, {x, y_m}));
+  for (const double y : {-y_m, y_m})
+    drawing.lines.push_back(between({-x_m, y}, {x_m, y}));
+  for (const TablePoint spot : {headSpot(table), centreSpot(table), footSpot(table)})
+    drawing.lines.push_back(ringAround(spot, radius_m));
+  return drawing;
+}
+
+}  // namespace
+
+ProjectorPage::ProjectorPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::Projector, parent) {
+  setObjectName(QStringLiteral("projectorPage"));
+  addCaution(
+      tr("Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in "
+         "slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a "
+         "table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed "
+         "electrician; local codes come first."));
+  QFormLayout* form = addForm();
+  screens_ = new QComboBox;
+  screens_->setObjectName(QStringLiteral("projectorScreens"));
+  form->addRow(tr("&Screen of the projector"), screens_);
+  QPushButton* black = button("projectBlack", tr("&Black"));
+  QPushButton* grid = button("projectGrid", tr("&Grid of tags"));
+  QPushButton* lines = button("projectLines", tr("&Lines and spots of the table"));
+  QPushButton* off = button("projectorOff", tr("C&lose its screen"));
+  addButtons({black, grid, lines, off});
+  addQuiet(tr(
+      "Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own "
+      "picture size."));
+  QPushButton* find = button("findProjector", tr("&Find the projector in a still…"));
+  addButtons({find});
+  result_ = new QLabel;
+  result_->setObjectName(QStringLiteral("projectorResult"));
+  result_->setWordWrap(true);
+  column()->addWidget(result_);
+  column()->addStretch(1);
+  listScreens();
+  connect(qGuiApp, &QGuiApplication::screenAdded, this, &ProjectorPage::listScreens);
+  connect(qGuiApp, &QGuiApplication::screenRemoved, this, &ProjectorPage::listScreens);
+  connect(black, &QPushButton::clicked, this, [this] { light()->setPicture({}); });
+  connect(grid, &QPushButton::clicked, this, &ProjectorPage::showGrid);
+  connect(lines, &QPushButton::clicked, this, &ProjectorPage::showLines);
+  connect(off, &QPushButton::clicked, this, [this] {
+    if (screen_) screen_->close();
+  });
+  connect(find, &QPushButton::clicked, this, [this] {
+    const QString path = QFileDialog::getOpenFileName(this, tr("A still of the grid on the cloth"), {},
+                                                      tr("Pictures (*.png *.jpg *.jpeg);;All files (*)"));
+    if (!path.isEmpty()) this->desk().findProjector(path);
+  });
+  ProjectorPage::refresh();
+}
+
+ProjectorPage::~ProjectorPage() {
+  delete screen_;
+}
+
+void ProjectorPage::listScreens() {
+  screens_->clear();
+  const auto all = QGuiApplication::screens();
+  for (const QScreen* screen : all) {
+    const QSize size = ProjectorScreen::pixelsOf(screen);
+    screens_->addItem(tr("%1: %2 × %3 px", "a screen").arg(screen->name()).arg(size.width()).arg(size.height()));
+  }
+  // The first one has the window.
+  screens_->setCurrentIndex(std::max(0, static_cast<int>(all.size()) - 1));
+}
+
+ProjectorScreen* ProjectorPage::light() {
+  const auto all = QGuiApplication::screens();
+  QScreen* screen = all.value(screens_->currentIndex(), QGuiApplication::primaryScreen());
+  if (!screen_) screen_ = new ProjectorScreen;
+  screen_->showOn(screen);
+  return screen_;
+}
+
+void ProjectorPage::showGrid() {
+  const auto all = QGuiApplication::screens();
+  const QScreen* screen = all.value(screens_->currentIndex(), QGuiApplication::primaryScreen());
+  const QSize size = ProjectorScreen::pixelsOf(screen);
+  const ProjectorGrid grid = projectorGridFor({size.width(), size.height()});
+  if (!desk().keepGrid(grid)) return;
+  light()->setPicture(imageOf(gridPicture(grid)));
+}
+
+void ProjectorPage::showLines() {
+  const auto& projector = desk().projector();
+  if (!projector) {
+    emit desk().said(
+        tr("It is not known yet where the projector's light falls; show the grid and find it in a still."));
+    return;
+  }
+  const MeasuredTable& measured = desk().rig() ? desk().rigTable() : desk().state().measured;
+  light()->setPicture(imageOf(projectionPicture(*projector, checkDrawing(measured))));
+}
+
+void ProjectorPage::refresh() {
+  const auto& projector = desk().projector();
+  if (!projector) {
+    result_->setText(tr("No projector yet; without one this step is not needed."));
+    return;
+  }
+  const auto mm = [&](double length_m) { return tr("%1 mm").arg(numbers().fixed(millimetresFromMetres(length_m), 1)); };
+  result_->setText(
+      tr("Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).")
+          .arg(mm(projector->heldOutRms_m))
+          .arg(projector->tags)
+          .arg(projector->size.width)
+          .arg(projector->size.height)
+          .arg(QString::fromStdString(projector->date)));
+}
+
+}  // namespace ferrule

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/setup/projector_screen.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QScreen>
+#include <QWindow>
+
+namespace ferrule {
+
+namespace {
+
+/// Light that changes three times a second or more is flashing (Web content accessibility guidelines 2.1, 2.3.1); this
+/// is far slower, and there is no step in it.
+constexpr int kFade_ms = 1200;
+
+}  // namespace
+
+ProjectorScreen::ProjectorScreen(QWidget* parent) : QWidget(parent, Qt::Window) {
+  setObjectName(QStringLiteral("projectorScreen"));
+  setWindowTitle(tr("Projector"));
+  setAccessibleName(tr("The projector's picture; Escape closes it, B makes it black"));
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setCursor(Qt::BlankCursor);
+  fade_.setStartValue(0.0);
+  fade_.setEndValue(1.0);
+  fade_.setDuration(kFade_ms);
+  connect(&fade_, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
+}
+
+QSize ProjectorScreen::pixelsOf(const QScreen* screen) {
+  return (QSizeF(screen->size()) * screen->devicePixelRatio()).toSize();
+}
+
+void ProjectorScreen::showOn(QScreen* screen) {
+  setGeometry(screen->geometry());
+  create();
+  windowHandle()->setScreen(screen);
+  showFullScreen();
+}
+
+void ProjectorScreen::setPicture(const QImage& picture) {
+  // A change within a fade goes on from the picture that was on its way.
+  before_ = picture_;
+  picture_ = picture;
+  fade_.stop();
+  fade_.start();
+}
+
+void ProjectorScreen::paintPicture(QPainter& painter, const QImage& picture, double opacity) const {
+  if (picture.isNull() || opacity <= 0.0) return;
+  painter.setOpacity(opacity);
+  const double ratio = devicePixelRatioF();
+  painter.drawImage(QRectF(QPointF(0.0, 0.0), QSizeF(picture.size()) / ratio), picture);
+}
+
+void ProjectorScreen::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.fillRect(rect(), Qt::black);
+  const double share = faded();
+  paintPicture(painter, before_, 1.0 - share);
+  painter.setCompositionMode(QPainter::CompositionMode_Plus);
+  paintPicture(painter, picture_, share);
+}
+
+void ProjectorScreen::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+  } else if (event->key() == Qt::Key_B) {
+    setPicture({});
+  } else {
+    QWidget::keyPressEvent(event);
+  }
+}
+
+}  // namespace ferrule

@@ -1,0 +1,338 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+#include <QDir>
+#include <QDoubleSpinBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSettings>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <QToolButton>
+#include <QtTest>
+
+#include "app/setup/chain_row.h"
+#include "app/setup/error_map_view.h"
+#include "app/setup/lens_page.h"
+#include "app/setup/rig_in_use.h"
+#include "app/setup/setup_place.h"
+#include "core/base/text_file.h"
+#include "core/camera/rig_file.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+/// The Set-up place alone, with the stills and the film that come with the tests.
+class SetupStoryTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void init();
+  void cleanup();
+  void theStepsAreWalkedByKeysAndKept();
+  void unequalDiagonalsAreSaid();
+  void stillsGiveALensAndOneGivenTwiceCountsOnce();
+  void tagsTableAndFilmGiveARigThatFits();
+  void aSecondLensIsRefused();
+  void withoutTagsThePlacesAreSaidToBeLessSure();
+  void aShotTellsWhatTheMapIsWorth();
+  void longWorkCanBeStopped();
+  void badFilesAreOneSentence();
+  void aStateComesBackAsItWas();
+
+ private:
+  void openPlace();
+  template <class T>
+  T* find(const char* name) const {
+    return place_->findChild<T*>(QString::fromLatin1(name));
+  }
+  [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
+  [[nodiscard]] QString message() const { return words("setupMessage"); }
+  SetupDesk& desk() { return place_->desk(); }
+  void waitForWork() { QTRY_VERIFY_WITH_TIMEOUT(!desk().job().isRunning(), 120'000); }
+  /// Everything that the clip of the tests gives.
+  void putInClip();
+
+  std::unique_ptr<QTemporaryDir> folder_;
+  std::unique_ptr<QWidget> window_;
+  ActionSet* actions_ = nullptr;
+  std::unique_ptr<SetupPlace> place_;
+};
+
+namespace {
+
+const QString kClip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
+const QString kBoards = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/opencv-boards");
+
+}  // namespace
+
+void SetupStoryTest::init() {
+  folder_ = std::make_unique<QTemporaryDir>();
+  QSettings::setDefaultFormat(QSettings::IniFormat);
+  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_->path());
+  QCoreApplication::setOrganizationName(QStringLiteral("ferrule-test"));
+  QCoreApplication::setApplicationName(QStringLiteral("ferrule-test"));
+  QLocale::setDefault(QLocale::c());
+  openPlace();
+}
+
+void SetupStoryTest::cleanup() {
+  place_.reset();
+  window_.reset();
+  folder_.reset();
+}
+
+void SetupStoryTest::openPlace() {
+  place_.reset();
+  window_ = std::make_unique<QWidget>();
+  actions_ = new ActionSet(window_.get());
+  place_ = std::make_unique<SetupPlace>(*actions_, folder_->filePath("setup"));
+  connect(actions_, &ActionSet::triggered, place_.get(), [this](ActionId id) { place_->act(id); });
+  place_->resize(1280, 720);
+  place_->show();
+}
+
+void SetupStoryTest::putInClip() {
+  desk().openTable(kClip + "table.json");
+  desk().useLensFile(kClip + "lens.json");
+  desk().look(kClip + "stop-shot.mp4");
+  waitForWork();
+}
+
+void SetupStoryTest::theStepsAreWalkedByKeysAndKept() {
+  auto* name = find<QLineEdit>("tableName");
+  name->setFocus();
+  QTest::keyClicks(name, "Hall, table 2");
+  QTest::keyClick(name, Qt::Key_Return);
+  QCOMPARE(words("setupTitle"), QString("Hall, table 2"));
+  for (int step = 0; step + 1 < kSetupSteps; ++step) {
+    QVERIFY(find<QToolButton>(qPrintable(QStringLiteral("step%1").arg(step)))->isChecked());
+    actions_->at(ActionId::StepOn)->trigger();
+  }
+  QVERIFY(find<QToolButton>("step9")->isChecked());
+  actions_->at(ActionId::StepOn)->trigger();
+  QVERIFY(find<QToolButton>("step9")->isChecked());
+  find<QToolButton>("step3")->click();
+  // Left and entered again.
+  openPlace();
+  QTRY_COMPARE(words("setupTitle"), QString("Hall, table 2"));
+  QVERIFY(find<QToolButton>("step3")->isChecked());
+}
+
+/// 2540 by 1270 with diagonals of 2842 and 2837 mm: the difference of the squares, 28395, over four times the width is
+/// 5.6 mm over the table's length.
+void SetupStoryTest::unequalDiagonalsAreSaid() {
+  find<QDoubleSpinBox>("diagonalA")->setValue(2842.0);
+  find<QDoubleSpinBox>("diagonalB")->setValue(2837.0);
+  QVERIFY2(words("squareWords").contains("5.6 mm to the left"), qPrintable(words("squareWords")));
+  find<QDoubleSpinBox>("diagonalB")->setValue(2842.0);
+  QVERIFY2(words("squareWords").startsWith("Square"), qPrintable(words("squareWords")));
+  find<QDoubleSpinBox>("diagonalA")->setValue(2942.0);
+  find<QDoubleSpinBox>("diagonalB")->setValue(2942.0);
+  QVERIFY2(words("squareWords").contains("measure again"), qPrintable(words("squareWords")));
+}
+
+void SetupStoryTest::stillsGiveALensAndOneGivenTwiceCountsOnce() {
+  place_->showStep(SetupStep::Lens);
+  desk().change([](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
+  QStringList stills = LensPage::picturesIn({kBoards});
+  QCOMPARE(stills.size(), 13);
+  stills << stills.first();
+  desk().addStills(stills);
+  waitForWork();
+  auto* list = find<QTableWidget>("stills");
+  QCOMPARE(list->rowCount(), 14);
+  QCOMPARE(list->item(0, 1)->text(), QString("found"));
+  QCOMPARE(list->item(13, 1)->text(), QString("same as left01.jpg: counts once"));
+  QVERIFY(words("coveredWords").contains("13"));
+  find<QPushButton>("calibrateLens")->click();
+  waitForWork();
+  QVERIFY2(words("lensResult").contains("13 of 13"), qPrintable(words("lensResult")));
+  QCOMPARE(find<QTableWidget>("lensParameters")->item(0, 0)->text(), QString("fx"));
+  QVERIFY(list->item(0, 3)->text().endsWith("px"));
+  QVERIFY(QFile::exists(folder_->filePath("setup/lens.json")));
+  // A print that came out at another size; one that cannot be.
+  find<QDoubleSpinBox>("rulerAcross")->setValue(98.0);
+  find<QDoubleSpinBox>("rulerDown")->setValue(98.0);
+  find<QPushButton>("calibrateLens")->click();
+  waitForWork();
+  QCOMPARE(desk().calibration()->lens.board, std::string("chessboard:9x6:24.5"));
+  find<QDoubleSpinBox>("rulerAcross")->setValue(95.0);
+  find<QPushButton>("calibrateLens")->click();
+  QVERIFY2(message().contains("95") && message().contains("98"), qPrintable(message()));
+  // Too few.
+  find<QDoubleSpinBox>("rulerAcross")->setValue(98.0);
+  desk().removeStills({2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13});
+  waitForWork();
+  QCOMPARE(list->rowCount(), 2);
+  find<QPushButton>("calibrateLens")->click();
+  waitForWork();
+  QVERIFY2(message().contains("Only 2 stills"), qPrintable(message()));
+}
+
+void SetupStoryTest::tagsTableAndFilmGiveARigThatFits() {
+  putInClip();
+  place_->showStep(SetupStep::Camera);
+  QVERIFY(words("filmSize").contains("px"));
+  place_->showStep(SetupStep::Tags);
+  QVERIFY2(words("tagWords").contains("4"), qPrintable(words("tagWords")));
+  place_->showStep(SetupStep::Rig);
+  find<QPushButton>("makeRig")->click();
+  waitForWork();
+  QVERIFY2(message().isEmpty(), qPrintable(message()));
+  QCOMPARE(find<QTableWidget>("rigTags")->rowCount(), 4);
+  QVERIFY(find<QTableWidget>("rigTags")->item(0, 3)->text().endsWith("mm"));
+  // The rig that ships with the clip was made of the same files.
+  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
+  const TablePoint3 there = cameraPosition(shipped);
+  const TablePoint3 here = cameraPosition(*desk().rig());
+  QVERIFY(std::hypot(there.x - here.x, there.y - here.y, there.z - here.z) < 0.001);
+
+  place_->showStep(SetupStep::Check);
+  QCOMPARE(find<ChainRow>("chainRow")->boxes(), 1 + static_cast<int>(desk().rig()->chain.corrections().size()));
+  find<QPushButton>("runCheck")->click();
+  waitForWork();
+  QVERIFY2(words("checkVerdict").startsWith("Everything fits"), qPrintable(words("checkVerdict")));
+  QVERIFY(find<QListWidget>("checkEvidence")->count() > 5);
+  QVERIFY(find<QListWidget>("checkTried")->count() > 3);
+
+  place_->showStep(SetupStep::Done);
+  const QString target = folder_->filePath("hall");
+  QVERIFY(!rigInUse().has_value());
+  desk().save(target);
+  for (const char* name : {"table.json", "lens.json", "rig.json"})
+    QVERIFY(QFile::exists(target + "/" + name));
+  QCOMPARE(rigInUse()->rig, target + "/rig.json");
+  const Rig saved = readRigFile((target + "/rig.json").toStdString()).value();
+  QCOMPARE(saved.chain.corrections().front().source, (target + "/lens.json").toStdString());
+  QVERIFY(saved.pose.translation_m == readRigFile((target + "/rig.json").toStdString())->pose.translation_m);
+
+  // Another day: everything is there, and one call asks a film again.
+  openPlace();
+  QTRY_VERIFY(desk().rig().has_value());
+  waitForWork();
+  desk().checkAgain(kClip + "stop-shot.mp4");
+  waitForWork();
+  QVERIFY(find<QToolButton>("step6")->isChecked());
+  QVERIFY(words("checkVerdict").startsWith("Everything fits"));
+}
+
+void SetupStoryTest::aSecondLensIsRefused() {
+  putInClip();
+  desk().makeRig();
+  waitForWork();
+  QVERIFY(desk().rig().has_value());
+  const Rig before = *desk().rig();
+  desk().addLensToChain(kClip + "lens.json");
+  QVERIFY2(message().contains("twice"), qPrintable(message()));
+  QVERIFY(desk().rig() == before);
+  // Another lens in its place makes the rig void.
+  desk().useLensFile(kClip + "lens.json");
+  QVERIFY(!desk().rig().has_value());
+}
+
+void SetupStoryTest::withoutTagsThePlacesAreSaidToBeLessSure() {
+  putInClip();
+  desk().makeRig();
+  waitForWork();
+  const double tagged_m = desk().errorMap()->at({0.9, 0.4})->reach95_m();
+  desk().change([](SetupState& state) {
+    state.withoutTags = true;
+    state.withoutBoard = true;
+  });
+  QVERIFY(!desk().rig().has_value());
+  place_->showStep(SetupStep::Rig);
+  find<QPushButton>("makeRig")->click();
+  waitForWork();
+  QVERIFY2(desk().rig().has_value(), qPrintable(message()));
+  QVERIFY(desk().errorMap()->at({0.9, 0.4})->reach95_m() > 1.5 * tagged_m);
+  QVERIFY2(words("rigGain").contains("Four tags"), qPrintable(words("rigGain")));
+}
+
+void SetupStoryTest::aShotTellsWhatTheMapIsWorth() {
+  putInClip();
+  desk().makeRig();
+  waitForWork();
+  place_->showStep(SetupStep::Map);
+  auto* map = find<ErrorMapView>("errorMap");
+  const QString middle = words("budgetPlace");
+  map->setFocus();
+  QTest::keyClick(map, Qt::Key_Right, Qt::ShiftModifier);
+  QCOMPARE(map->place().x, 0.1);
+  QVERIFY(words("budgetPlace") != middle);
+  QCOMPARE(find<QTableWidget>("budget")->item(0, 0)->text(), QString("Camera's place"));
+  find<QDoubleSpinBox>("worthX")->setValue(400.0);
+  find<QDoubleSpinBox>("worthCut")->setValue(20.0);
+  find<QDoubleSpinBox>("worthAway")->setValue(400.0);
+  QVERIFY2(words("worthWords").startsWith("Cut 20.0"), qPrintable(words("worthWords")));
+  QVERIFY(words("worthFirst").startsWith("It comes from: "));
+  const QString five = words("worthStated");
+  find<QDoubleSpinBox>("worthOff")->setValue(1.0);
+  QVERIFY(words("worthStated") != five);
+  find<QDoubleSpinBox>("worthAway")->setValue(2500.0);
+  QVERIFY2(words("worthWords").contains("off the table"), qPrintable(words("worthWords")));
+}
+
+void SetupStoryTest::longWorkCanBeStopped() {
+  desk().change([](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
+  QStringList many;
+  for (int i = 0; i < 20; ++i)
+    many << LensPage::picturesIn({kBoards});
+  desk().addStills(many);
+  QVERIFY(desk().job().isRunning());
+  actions_->at(ActionId::StopWork)->trigger();
+  waitForWork();
+  QVERIFY2(message().startsWith("Stopped"), qPrintable(message()));
+  QVERIFY(desk().stills().empty());
+}
+
+void SetupStoryTest::badFilesAreOneSentence() {
+  const QString text = folder_->filePath("text.json");
+  QVERIFY(writeTextFile(text.toStdString(), "no file of ours").has_value());
+  const SetupState before = desk().state();
+  desk().openTable(text);
+  QVERIFY(message().contains(text));
+  desk().useLensFile(text);
+  QVERIFY(message().contains(text));
+  desk().look(text);
+  waitForWork();
+  QVERIFY(message().contains(text));
+  desk().look(folder_->filePath("none.mp4"));
+  waitForWork();
+  QVERIFY(message().contains("none.mp4"));
+  QVERIFY(desk().state() == before);
+  desk().makeRig();
+  QVERIFY(message().contains("no film"));
+  desk().checkAgain(kClip + "stop-shot.mp4");
+  QVERIFY(message().contains("No rig is in use"));
+  // Kept state that was damaged.
+  QVERIFY(writeTextFile(folder_->filePath("setup/setup.json").toStdString(), "{").has_value() ||
+          QDir(folder_->path()).mkpath("setup"));
+  QVERIFY(writeTextFile(folder_->filePath("setup/setup.json").toStdString(), "{").has_value());
+  openPlace();
+  QTRY_VERIFY(message().contains("setup.json"));
+}
+
+void SetupStoryTest::aStateComesBackAsItWas() {
+  SetupState state;
+  state.step = SetupStep::Tags;
+  state.name = QStringLiteral("Saal, „Tisch 2“");
+  state.stills = {QStringLiteral("/a.png"), QStringLiteral("/b.png")};
+  state.tags[0].corners_mm = {-1117.5, 700.0, -1037.5, 700.0};
+  state.tags[1].height_mm = 41.5;
+  state.head = PictureSide::Top;
+  const SetupState back = setupFromText(setupText(state)).value();
+  QCOMPARE(setupText(back), setupText(state));
+  QVERIFY(back.name == state.name && back.step == state.step && back.stills == state.stills &&
+          back.tags == state.tags && back.head == state.head);
+  QVERIFY(!setupFromText("{}"));
+  // The other two corners: a square of 80 mm below the first two.
+  const RailTag tag = tagFrom(state.tags[0], 80.0, 38.0).value();
+  QVERIFY(std::abs(tag.corners[2].x + 1.0375) < 1e-12 && std::abs(tag.corners[2].y - 0.620) < 1e-12);
+  QVERIFY(std::abs(tag.corners[3].x + 1.1175) < 1e-12 && std::abs(tag.corners[3].z - 0.038) < 1e-12);
+  state.tags[0].corners_mm[2] = -937.5;
+  QVERIFY(tableOf(state).error().code == ErrorCode::FieldInvalid);
+}
+
+FERRULE_TEST(SetupStoryTest)
+#include "setup_story_test.moc"
