@@ -4899,10 +4899,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Noch kein Kamerastandort.</translation>
         </message>
         <message>
-            <source>The camera sits %1 above the cloth, %2 toward the foot and %3 to the left of the table&apos;s middle.</source>
-            <translation>Die Kamera sitzt %1 über dem Tuch, %2 zum Fuß hin und %3 links von der Tischmitte.</translation>
-        </message>
-        <message>
             <source>The cushions come out bent by up to %1: the lens belongs to another camera, or the film was corrected before. Calibrate the lens of this camera.</source>
             <translation>Die Banden kommen um bis zu %1 gebogen heraus: Das Objektiv gehört zu einer anderen Kamera, oder der Film wurde schon korrigiert. Das Objektiv dieser Kamera kalibrieren.</translation>
         </message>
@@ -4933,6 +4929,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>Vier Marken und ein Objektiv von einer Tafel bringen das auf etwa 1 mm: in der Ecke rund %1 weniger.</translation>
+        </message>
+        <message>
+            <source>The camera sits %1 above the cloth, %2 and %3 of the table&apos;s middle.</source>
+            <translation>Die Kamera sitzt %1 über dem Tuch, von der Tischmitte aus %2 und %3.</translation>
+        </message>
+        <message>
+            <source>%1 toward the foot</source>
+            <translation>%1 zum Fuß hin</translation>
+        </message>
+        <message>
+            <source>%1 toward the head</source>
+            <translation>%1 zum Kopf hin</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>%1 nach links</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>%1 nach rechts</translation>
         </message>
     </context>
     <context>

@@ -130,10 +130,12 @@ Result<LensCalibration> calibrationOf(const Call& call, const JobControl& job) {
   if (!board) return tl::make_unexpected(board.error());
   const auto stills = surveyStills(*board, call.stills, {}, job);
   if (!stills) return tl::make_unexpected(stills.error());
-  noteStills(*stills);
   auto views = viewsOfBoard(*board, *stills);
   if (!views) return tl::make_unexpected(views.error());
-  return calibrateLens(*board, std::move(*views), job);
+  auto calibration = calibrateLens(*board, std::move(*views), job);
+  // A refusal says all there is to say.
+  if (calibration) noteStills(*stills);
+  return calibration;
 }
 
 int run(const Call& call) {

@@ -21,6 +21,7 @@ namespace {
 /// Less is written as 0.0 mm and says nothing.
 constexpr double kShown_m = 0.0001;
 constexpr int kRow_px = 24;
+constexpr int kWidest_px = 860;
 
 QListWidget* quietList(const char* name, const QString& accessible) {
   auto* list = new QListWidget;
@@ -28,6 +29,7 @@ QListWidget* quietList(const char* name, const QString& accessible) {
   list->setAccessibleName(accessible);
   list->setSelectionMode(QAbstractItemView::NoSelection);
   list->setWordWrap(true);
+  list->setMaximumWidth(kWidest_px);
   list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   return list;
 }
@@ -76,7 +78,7 @@ CheckPage::CheckPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
   scroll->setWidgetResizable(true);
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setFixedHeight(200);
+  scroll->setFixedHeight(176);
   scroll->setFocusPolicy(Qt::NoFocus);
   scroll->setAccessibleName(tr("Every correction between sensor and table, in order"));
   column()->addWidget(scroll);

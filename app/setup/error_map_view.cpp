@@ -4,7 +4,6 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 
@@ -16,8 +15,9 @@ namespace {
 
 constexpr int kColumns = 33;
 constexpr int kRows = 17;
-constexpr int kNumberColumns = 7;
-constexpr int kNumberRows = 3;
+/// Even, so that no figure stands at the middle, where the mark is at first.
+constexpr int kNumberColumns = 8;
+constexpr int kNumberRows = 4;
 /// From certain to uncertain; all light enough for dark figures, and rising in darkness, so that grey tells it too.
 const QColor kCertain(222, 238, 236);
 const QColor kBetween(238, 220, 160);
@@ -59,12 +59,13 @@ void ErrorMapView::setMap(std::shared_ptr<const ErrorMap> map, const MeasuredTab
   heat_ = QImage();
   most_m_ = 0.0;
   if (map_) {
-    const Table& table = measured.table;
+    const double length_m = measured.table.length_m - measured.balls.diameter_m;
+    const double width_m = measured.table.width_m - measured.balls.diameter_m;
     std::vector<double> reach_m;
     for (int row = 0; row < kRows; ++row) {
       for (int column = 0; column < kColumns; ++column) {
-        const auto at = map_->at({table.length_m * (static_cast<double>(column) / (kColumns - 1) - 0.5),
-                                  table.width_m * (0.5 - static_cast<double>(row) / (kRows - 1))});
+        const auto at = map_->at({length_m * (static_cast<double>(column) / (kColumns - 1) - 0.5),
+                                  width_m * (0.5 - static_cast<double>(row) / (kRows - 1))});
         reach_m.push_back(at ? at->reach95_m() : 0.0);
         most_m_ = std::max(most_m_, reach_m.back());
       }
@@ -118,21 +119,16 @@ void ErrorMapView::keyPressEvent(QKeyEvent* event) {
 
 void ErrorMapView::paintHeat(QPainter& painter) {
   const Table& table = measured().table;
-  const QPointF headLeft = mapping().screenFromTable({-0.5 * table.length_m, 0.5 * table.width_m});
-  const QPointF footRight = mapping().screenFromTable({0.5 * table.length_m, -0.5 * table.width_m});
+  // Where a ball's middle can be.
+  const double x_m = 0.5 * table.length_m - measured().balls.radius_m();
+  const double y_m = 0.5 * table.width_m - measured().balls.radius_m();
+  const QPointF headLeft = mapping().screenFromTable({-x_m, y_m});
+  const QPointF footRight = mapping().screenFromTable({x_m, -y_m});
   const QRectF bed = QRectF(headLeft, footRight).normalized();
   // In portrait the head is at the bottom.
   const QImage turned = mapping().isPortrait() ? heat_.transformed(QTransform().rotate(-90.0)) : heat_;
   painter.save();
-  QPainterPath clip;
-  clip.addRect(bed);
-  for (const Pocket& pocket : pockets(table)) {
-    QPainterPath hole;
-    const double radius = 0.5 * pocket.mouth_m * mapping().scale();
-    hole.addEllipse(mapping().screenFromTable(pocket.mouth), radius, radius);
-    clip = clip.subtracted(hole);
-  }
-  painter.setClipPath(clip);
+  painter.setClipRect(bed);
   // Worked out at the pixels' middles, from edge to edge: half a pixel stands over on each side.
   const double stepX = bed.width() / (turned.width() - 1);
   const double stepY = bed.height() / (turned.height() - 1);

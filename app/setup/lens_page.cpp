@@ -96,6 +96,7 @@ void LensPage::makeBoardForm() {
   kind_->addItem(tr("Plain chessboard"), QStringLiteral("chessboard"));
   form->addRow(tr("&Board"), kind_);
   auto* counts = new QHBoxLayout;
+  counts->setSpacing(8);
   columns_ = countBox("boardColumns", tr("Columns of the board"));
   rows_ = countBox("boardRows", tr("Rows of the board"));
   square_ = millimetres("boardSquare", tr("Side of a square"), 1.0, 1000.0);
@@ -117,6 +118,7 @@ void LensPage::makeBoardForm() {
   counts->addStretch(1);
   form->addRow(tr("Counts"), counts);
   auto* print = new QHBoxLayout;
+  print->setSpacing(8);
   paper_ = new QComboBox;
   paper_->setObjectName(QStringLiteral("boardPaper"));
   paper_->setAccessibleName(tr("Paper"));
@@ -132,6 +134,7 @@ void LensPage::makeBoardForm() {
   print->addStretch(1);
   form->addRow(tr("Print"), print);
   auto* ruler = new QHBoxLayout;
+  ruler->setSpacing(8);
   rulerAcross_ = millimetres("rulerAcross", tr("The line across, as it measures on the paper"), 10.0, 300.0);
   rulerDown_ = millimetres("rulerDown", tr("The line down, as it measures on the paper"), 10.0, 300.0);
   ruler->addWidget(rulerAcross_);
@@ -171,6 +174,7 @@ void LensPage::makeStills() {
   auto* row = new QHBoxLayout;
   row->setSpacing(12);
   stills_ = listOf("stills", {tr("Still"), tr("Board"), tr("Edges"), tr("rms")});
+  stills_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
   stills_->setAccessibleName(tr("Stills of the board"));
   stills_->setMinimumHeight(8 * kTableRow_px);
   row->addWidget(stills_, 3);
@@ -179,8 +183,8 @@ void LensPage::makeStills() {
   covered_ = new QLabel;
   covered_->setObjectName(QStringLiteral("coveredWords"));
   covered_->setWordWrap(true);
-  seen->addWidget(coverage_, 1);
   seen->addWidget(covered_);
+  seen->addWidget(coverage_, 1);
   row->addLayout(seen, 2);
   column()->addLayout(row);
   const QString pictures = tr("Pictures (*.png *.jpg *.jpeg *.tif *.tiff *.bmp);;All files (*)");

@@ -55,7 +55,8 @@ MapPage::MapPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::
   budget_->setHorizontalHeaderLabels({tr("Comes from"), tr("Standard uncertainty")});
   budget_->verticalHeader()->hide();
   budget_->verticalHeader()->setDefaultSectionSize(kTableRow_px);
-  budget_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  budget_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+  budget_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
   budget_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   budget_->setTabKeyNavigation(false);
   budget_->setShowGrid(false);

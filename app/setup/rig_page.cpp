@@ -19,6 +19,7 @@ namespace ferrule {
 namespace {
 
 constexpr int kTableRow_px = 28;
+constexpr int kWidest_px = 860;
 
 QTableWidget* listOf(const char* name, const QStringList& heads) {
   auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
@@ -30,6 +31,7 @@ QTableWidget* listOf(const char* name, const QStringList& heads) {
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   table->setTabKeyNavigation(false);
   table->setShowGrid(false);
+  table->setMaximumWidth(kWidest_px);
   return table;
 }
 
@@ -91,9 +93,12 @@ void RigPage::refresh() {
     return tr("%1 mm").arg(numbers().fixed(millimetresFromMetres(length_m), decimals));
   };
   const TablePoint3 eye = cameraPosition(*rig);
+  const QString along =
+      eye.x >= 0.0 ? tr("%1 toward the foot").arg(mm(eye.x, 0)) : tr("%1 toward the head").arg(mm(-eye.x, 0));
+  const QString across =
+      eye.y >= 0.0 ? tr("%1 to the left").arg(mm(eye.y, 0)) : tr("%1 to the right").arg(mm(-eye.y, 0));
   const QString place =
-      tr("The camera sits %1 above the cloth, %2 toward the foot and %3 to the left of the table's middle.")
-          .arg(mm(eye.z, 0), mm(eye.x, 0), mm(eye.y, 0));
+      tr("The camera sits %1 above the cloth, %2 and %3 of the table's middle.").arg(mm(eye.z, 0), along, across);
   QString verdict;
   if (rig->verdict == kNosesBent) {
     const auto worst = std::ranges::max_element(rig->noses, {}, &NoseStraightness::max_m);

@@ -15,6 +15,9 @@ namespace ferrule {
 
 namespace {
 
+/// Lines longer than this are tiring to read and to follow to their field.
+constexpr int kWidestForm_px = 860;
+
 struct SetupSteps {
   Q_DECLARE_TR_FUNCTIONS(SetupSteps)
 };
@@ -96,6 +99,7 @@ QFormLayout* SetupPage::addForm() {
   form->setContentsMargins(16, 16, 16, 16);
   form->setVerticalSpacing(8);
   form->setHorizontalSpacing(16);
+  card->setMaximumWidth(kWidestForm_px);
   column_->addWidget(card);
   return form;
 }

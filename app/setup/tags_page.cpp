@@ -71,7 +71,7 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   tags_->verticalHeader()->setDefaultSectionSize(kTableRow_px);
   tags_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   tags_->horizontalHeader()->setMinimumSectionSize(48);
-  tags_->setMinimumHeight(6 * kTableRow_px);
+  tags_->setMinimumHeight(5 * kTableRow_px + 8);
   tags_->setEditTriggers(QAbstractItemView::AllEditTriggers);
   column()->addWidget(tags_);
   QPushButton* more = button("addTag", tr("&Another tag"));
@@ -175,8 +175,10 @@ void TagsPage::refresh() {
       }
       item->setText(words);
     };
+    QLocale plain = locale();
+    plain.setNumberOptions(QLocale::OmitGroupSeparator);
     const auto number = [&](const std::optional<double>& value) {
-      return value ? locale().toString(*value, 'g', 7) : QString();
+      return value ? plain.toString(*value, 'g', 7) : QString();
     };
     for (int row = 0; row < tags_->rowCount(); ++row) {
       const TagEntry& tag = state.tags[static_cast<std::size_t>(row)];
