@@ -10,6 +10,7 @@
 #include <opencv2/videoio.hpp>
 
 #include "core/camera/rig_file.h"
+#include "core/vision/film_rig.h"
 #include "core/vision/film_source.h"
 #include "tests/support/test_registry.h"
 
@@ -25,6 +26,7 @@ class FilmCheckTest : public QObject {
   void theBallsAreFoundAtTheirSize();
   void aFilmThatWasStraightenedBeforeIsNamed();
   void aShiftedPictureIsAMovedCamera();
+  void aRigFromTheCushionsFitsAFilmThatShowsTags();
   void aCroppedPictureIsNamed();
   void aForgottenTagHeightIsNamed();
   void aCoveredTagIsNoFault();
@@ -126,6 +128,27 @@ void FilmCheckTest::aFilmThatWasStraightenedBeforeIsNamed() {
     return result;
   });
   COMPARE_VERDICT(film, RigFault::CorrectedTwice);
+}
+
+/// Made without tags and without a board: what the tags show more exactly than the cushions is no fault. A camera that
+/// moved by far more is one all the same.
+void FilmCheckTest::aRigFromTheCushionsFitsAFilmThatShowsTags() {
+  RigWanted wanted;
+  wanted.measured = measured_;
+  wanted.film = kFolder + "stop-shot.mp4";
+  wanted.withoutTags = true;
+  const auto rig = rigFromFilm(wanted);
+  QVERIFY(rig.has_value());
+  const auto checkOf = [&](double right_px) {
+    auto survey = CheckSurvey::of(measured_, "table.json");
+    for (const cv::Mat& picture : pictures_)
+      survey->add(right_px == 0.0 ? picture : shifted(picture, right_px, 0.0));
+    return checkPictures(*survey, wanted.film, *rig, measured_);
+  };
+  const auto still = checkOf(0.0);
+  COMPARE_VERDICT(still, RigFault::None);
+  const auto moved = checkOf(12.0);
+  COMPARE_VERDICT(moved, RigFault::CameraMoved);
 }
 
 void FilmCheckTest::aShiftedPictureIsAMovedCamera() {
