@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QFont>
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
@@ -31,6 +32,8 @@ constexpr int kDotsPerInch = 2400;
 constexpr double kMargin_mm = 7.0;  ///< that most printers cannot print on
 constexpr double kRulerRoom_mm = 10.0;
 constexpr double kWords_mm = 5.0;
+/// A font is laid out at this many units and then scaled to millimetres.
+constexpr int kFontUnits = 100;
 constexpr double kRuler_mm = 1000.0 * kRuler_m;
 /// White around a tag, which its finder needs: one module of six.
 constexpr double kRim = 1.0 / 6.0;
@@ -57,13 +60,17 @@ class Sheet {
     painter_.fillPath(path, Qt::black);
   }
 
+  /// Smaller than asked for where it would run into the right margin.
   void words(const QString& text, QPointF at_mm, double height_mm, const QColor& ink = Qt::black) {
     painter_.save();
     QFont font = painter_.font();
-    font.setPixelSize(100);
+    font.setPixelSize(kFontUnits);
     painter_.setFont(font);
+    const double width = QFontMetricsF(font).horizontalAdvance(text);
+    const double room_mm = size_mm_.width() - kMargin_mm - at_mm.x();
+    const double scale = std::min(height_mm / kFontUnits, room_mm / std::max(width, 1.0));
     painter_.translate(at_mm);
-    painter_.scale(height_mm / 100.0, height_mm / 100.0);
+    painter_.scale(scale, scale);
     painter_.setPen(ink);
     painter_.drawText(QPointF(0.0, 0.0), text);
     painter_.restore();

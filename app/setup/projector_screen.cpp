@@ -40,8 +40,8 @@ void ProjectorScreen::showOn(QScreen* screen) {
 }
 
 void ProjectorScreen::setPicture(const QImage& picture) {
-  // A change within a fade goes on from the picture that was on its way.
-  before_ = picture_;
+  // A change within a fade goes on from what shows at this moment: no step.
+  before_ = fade_.state() == QAbstractAnimation::Running ? mixed() : picture_;
   picture_ = picture;
   fade_.stop();
   fade_.start();
@@ -52,6 +52,21 @@ void ProjectorScreen::paintPicture(QPainter& painter, const QImage& picture, dou
   painter.setOpacity(opacity);
   const double ratio = devicePixelRatioF();
   painter.drawImage(QRectF(QPointF(0.0, 0.0), QSizeF(picture.size()) / ratio), picture);
+}
+
+QImage ProjectorScreen::mixed() const {
+  const QSize size = before_.size().expandedTo(picture_.size());
+  if (size.isEmpty()) return {};
+  QImage result(size, QImage::Format_RGB32);
+  result.fill(Qt::black);
+  QPainter painter(&result);
+  const double share = faded();
+  painter.setOpacity(1.0 - share);
+  painter.drawImage(0, 0, before_);
+  painter.setCompositionMode(QPainter::CompositionMode_Plus);
+  painter.setOpacity(share);
+  painter.drawImage(0, 0, picture_);
+  return result;
 }
 
 void ProjectorScreen::paintEvent(QPaintEvent*) {

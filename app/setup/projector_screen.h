@@ -27,6 +27,8 @@ class ProjectorScreen : public QWidget {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  /// What shows within a fade, as one picture.
+  [[nodiscard]] QImage mixed() const;
   void paintPicture(QPainter& painter, const QImage& picture, double opacity) const;
 
   QImage before_;

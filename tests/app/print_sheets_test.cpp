@@ -19,6 +19,7 @@ class PrintSheetsTest : public QObject {
  private slots:
   void aBoardPrintsTrueToScale();
   void tagsPrintTrueToScale();
+  void noWordRunsOffTheSheet();
   void whatDoesNotFitIsRefused();
 
  private:
@@ -114,6 +115,23 @@ void PrintSheetsTest::tagsPrintTrueToScale() {
   const QString text = said("pdftotext", {pdf, "-"});
   for (int id = 0; id < 4; ++id)
     QVERIFY2(text.contains(QStringLiteral("Tag %1:").arg(id)), qPrintable(text));
+}
+
+/// Every word's box as another program sees it, points.
+void PrintSheetsTest::noWordRunsOffTheSheet() {
+  const QString board = folder_.filePath("words-board.pdf");
+  const QString tags = folder_.filePath("words-tags.pdf");
+  QVERIFY(writeBoardSheet(parseBoard("charuco:5x7:30:22:DICT_5X5_100").value(), QPageSize::A4, board.toStdString()));
+  QVERIFY(writeTagSheets("DICT_4X4_50", {0, 1, 2, 3}, 0.060, QPageSize::A4, tags.toStdString()));
+  for (const QString& pdf : {board, tags}) {
+    static const QRegularExpression kRight("xMax=\"([0-9.]+)\"");
+    double most_pt = 0.0;
+    auto boxes = kRight.globalMatch(said("pdftotext", {"-bbox", pdf, "-"}));
+    QVERIFY(boxes.hasNext());
+    while (boxes.hasNext())
+      most_pt = std::max(most_pt, boxes.next().captured(1).toDouble());
+    QVERIFY2(most_pt <= (210.0 - 6.5) / 25.4 * 72.0, qPrintable(QString::number(most_pt)));
+  }
 }
 
 void PrintSheetsTest::whatDoesNotFitIsRefused() {

@@ -15,6 +15,7 @@
 #include "app/setup/chain_row.h"
 #include "app/setup/error_map_view.h"
 #include "app/setup/lens_page.h"
+#include "app/setup/projector_screen.h"
 #include "app/setup/rig_in_use.h"
 #include "app/setup/setup_place.h"
 #include "core/base/text_file.h"
@@ -39,6 +40,7 @@ class SetupStoryTest : public QObject {
   void longWorkCanBeStopped();
   void badFilesAreOneSentence();
   void aStateComesBackAsItWas();
+  void aProjectorsPictureNeverJumps();
 
  private:
   void openPlace();
@@ -332,6 +334,32 @@ void SetupStoryTest::aStateComesBackAsItWas() {
   QVERIFY(std::abs(tag.corners[3].x + 1.1175) < 1e-12 && std::abs(tag.corners[3].z - 0.038) < 1e-12);
   state.tags[0].corners_mm[2] = -937.5;
   QVERIFY(tableOf(state).error().code == ErrorCode::FieldInvalid);
+}
+
+/// White, and black again while it is still growing light: from one moment to the next the light changes by little.
+void SetupStoryTest::aProjectorsPictureNeverJumps() {
+  ProjectorScreen screen;
+  screen.resize(160, 100);
+  screen.show();
+  QImage white(160, 100, QImage::Format_RGB32);
+  white.fill(Qt::white);
+  const auto light = [&] { return qGray(screen.grab().toImage().pixel(80, 50)); };
+  QCOMPARE(light(), 0);
+  screen.setPicture(white);
+  QVERIFY2(light() < 40, qPrintable(QString::number(light())));
+  QTRY_VERIFY(screen.faded() > 0.3);
+  const int before = light();
+  QVERIFY(before > 40 && before < 250);
+  screen.setPicture({});
+  const int after = light();
+  QVERIFY2(std::abs(after - before) < 40, qPrintable(QStringLiteral("%1 %2").arg(before).arg(after)));
+  QTRY_COMPARE(light(), 0);
+  screen.setPicture(white);
+  QTRY_COMPARE(light(), 255);
+  QTest::keyClick(&screen, Qt::Key_B);
+  QTRY_COMPARE(light(), 0);
+  QTest::keyClick(&screen, Qt::Key_Escape);
+  QVERIFY(!screen.isVisible());
 }
 
 FERRULE_TEST(SetupStoryTest)
