@@ -5542,5 +5542,9 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>Licht liegt auf %1 (rms) genau auf dem Tuch, nach Marken, die keinen Anteil daran hatten (%2 Marken, %3 × %4 px, %5).</translation>
         </message>
+        <message>
+            <source>The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its screen, or show the grid again and find it anew.</source>
+            <translation>Der Projektor wurde mit einem Bild von %1 × %2 px gefunden und dieser Bildschirm hat %3 × %4 px; seinen Bildschirm wählen oder das Gitter noch einmal zeigen und ihn neu finden.</translation>
+        </message>
     </context>
 </TS>

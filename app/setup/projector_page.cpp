@@ -134,6 +134,18 @@ void ProjectorPage::showLines() {
         tr("It is not known yet where the projector's light falls; show the grid and find it in a still."));
     return;
   }
+  const auto all = QGuiApplication::screens();
+  const QSize size = ProjectorScreen::pixelsOf(all.value(screens_->currentIndex(), QGuiApplication::primaryScreen()));
+  if (size != QSize(projector->size.width, projector->size.height)) {
+    emit desk().said(
+        tr("The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its "
+           "screen, or show the grid again and find it anew.")
+            .arg(projector->size.width)
+            .arg(projector->size.height)
+            .arg(size.width())
+            .arg(size.height()));
+    return;
+  }
   const MeasuredTable& measured = desk().rig() ? desk().rigTable() : desk().state().measured;
   light()->setPicture(imageOf(projectionPicture(*projector, checkDrawing(measured))));
 }

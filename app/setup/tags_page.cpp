@@ -72,6 +72,7 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   tags_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
   tags_->horizontalHeader()->setMinimumSectionSize(48);
   tags_->setMinimumHeight(5 * kTableRow_px + 8);
+  tags_->setTabKeyNavigation(false);
   tags_->setEditTriggers(QAbstractItemView::AllEditTriggers);
   column()->addWidget(tags_);
   QPushButton* more = button("addTag", tr("&Another tag"));
