@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <opencv2/imgproc.hpp>
 #include <vector>
 
 namespace ferrule {
@@ -21,8 +22,11 @@ constexpr double kPerRim = 0.8;
 constexpr double kLeastHalf_px = 1.8;
 constexpr double kStep_px = 0.25;
 constexpr std::size_t kLeastEdges = 4;
-/// A step of less is no edge of a print, grey levels.
+/// A board of less is too dim to tell, grey levels.
 constexpr double kLeastContrast = 20.0;
+/// A step of less than this share of the board's own contrast was smeared over more than its window.
+constexpr double kLeastStep = 0.35;
+constexpr double kFilled = 0.54;  ///< of half the window: how wide such a step comes out
 
 double lightAt(const cv::Mat& grey, double x, double y) {
   const int left = static_cast<int>(std::floor(x));
@@ -52,8 +56,28 @@ double crossing(const std::vector<double>& profile, double level) {
   return static_cast<double>(profile.size());
 }
 
-/// The edge between two neighbouring corners, averaged along its middle.
-std::optional<double> edgeWidth_px(const cv::Mat& grey, ImagePoint from, ImagePoint to, double half_px) {
+/// Between the dark and the light parts of the board, without the outermost twentieths.
+double contrastOf(const cv::Mat& grey, std::span<const BoardCorner> corners) {
+  std::vector<cv::Point2f> places;
+  for (const BoardCorner& corner : corners)
+    places.emplace_back(static_cast<float>(corner.pixel.x), static_cast<float>(corner.pixel.y));
+  const cv::Rect all(0, 0, grey.cols, grey.rows);
+  const cv::Rect box = cv::boundingRect(places) & all;
+  std::vector<uchar> values;
+  for (int row = box.y; row < box.y + box.height; ++row)
+    values.insert(values.end(), grey.ptr<uchar>(row) + box.x, grey.ptr<uchar>(row) + box.x + box.width);
+  if (values.empty()) return 0.0;
+  const auto at = [&](double share) {
+    const auto place = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
+    std::ranges::nth_element(values, place);
+    return static_cast<double>(*place);
+  };
+  const double dark = at(0.05);
+  return at(0.95) - dark;
+}
+
+/// The edge between two neighbouring corners, averaged along its middle. contrast: of the board.
+double edgeWidth_px(const cv::Mat& grey, ImagePoint from, ImagePoint to, double half_px, double contrast) {
   const ImageVector along = to - from;
   const double length_px = std::hypot(along.x, along.y);
   const ImageVector across{-along.y / length_px, along.x / length_px};
@@ -74,7 +98,7 @@ std::optional<double> edgeWidth_px(const cv::Mat& grey, ImagePoint from, ImagePo
                      static_cast<double>(ends);
   const double high = std::accumulate(profile.end() - static_cast<std::ptrdiff_t>(ends), profile.end(), 0.0) /
                       static_cast<double>(ends);
-  if (high - low < kLeastContrast) return std::nullopt;
+  if (high - low < kLeastStep * contrast) return kFilled * half_px;
   constexpr double kOneBelow = 0.158655;  // of a Gaussian's area, one standard deviation below the middle
   const double from_step = crossing(profile, low + kOneBelow * (high - low));
   const double to_step = crossing(profile, high - kOneBelow * (high - low));
@@ -95,6 +119,8 @@ std::optional<BoardSharpness> boardSharpness(const Board& board, const cv::Mat& 
   const double rim = 0.5 * (board.square_m - board.marker_m) / board.square_m;
   const double share = board.kind == Board::Kind::Charuco ? std::min(kPerSquare, kPerRim * rim) : kPerSquare;
   std::optional<BoardSharpness> result;
+  const double contrast = contrastOf(grey, corners);
+  if (contrast < kLeastContrast) return result;
   for (const int step : {1, board.columns}) {
     std::vector<double> widths_px;
     std::vector<double> halves_px;
@@ -104,10 +130,8 @@ std::optional<BoardSharpness> boardSharpness(const Board& board, const cv::Mat& 
       if (next == places.end()) continue;
       const double half_px = share * distance(place, next->second);
       if (half_px < kLeastHalf_px) continue;
-      if (const auto width_px = edgeWidth_px(grey, place, next->second, half_px)) {
-        widths_px.push_back(*width_px);
-        halves_px.push_back(half_px);
-      }
+      widths_px.push_back(edgeWidth_px(grey, place, next->second, half_px, contrast));
+      halves_px.push_back(half_px);
     }
     if (widths_px.size() < kLeastEdges) continue;
     const BoardSharpness one{median(widths_px), kMostOfWindow * median(halves_px)};

@@ -18,6 +18,8 @@ namespace {
 /// as well. Common practice, no source.
 constexpr double kSamePlace_px = 0.15;
 constexpr double kShared = 0.8;
+/// What shows fewer corners fixes no pose and tells nothing of the lens.
+constexpr std::size_t kLeastCorners = 8;
 
 Result<cv::Mat> readStill(const std::string& path) {
   const auto bytes = readTextFile(path);
@@ -88,6 +90,10 @@ BoardStill lookAt(const Board& board, const std::string& path, std::optional<Ima
   BoardSight sight = findBoard(board, *grey);
   still.fate = fateOf(sight.kind);
   if (sight.kind != BoardSight::Kind::Found) return still;
+  if (sight.corners.size() < kLeastCorners) {
+    still.fate = StillFate::NoBoard;
+    return still;
+  }
   still.corners = std::move(sight.corners);
   if (const auto sharpness = boardSharpness(board, *grey, still.corners)) {
     still.edge_px = sharpness->edge_px;
