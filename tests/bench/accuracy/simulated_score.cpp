@@ -9,6 +9,7 @@
 
 #include "core/geometry/units.h"
 #include "core/reading/shot_reader.h"
+#include "tests/bench/accuracy/delivery_floor.h"
 #include "tests/bench/accuracy/simulated_shots.h"
 
 namespace ferrule::bench {
@@ -80,6 +81,23 @@ void writeLine(std::FILE* file, long number, const SimulatedShot& shot, const st
   std::fprintf(file, "\n");
 }
 
+/// One shot's errors beside what its film leaves at best.
+void addFloor(SimulatedScore& group, const SimulatedShot& shot, const Delivery& delivery, const DeliveryFloor& floor) {
+  const auto add = [](FlooredErrors& both, const std::optional<Measured>& measured, double truth, double scale,
+                      double least) {
+    if (!measured) return;
+    both.errors.push_back((measured->value - truth) / scale);
+    both.floors.push_back(least);
+  };
+  if (delivery.aim_rad) {
+    group.aim_rad.errors.push_back(wrapAngle(delivery.aim_rad->value - shot.departure_rad));
+    group.aim_rad.floors.push_back(floor.aim_rad);
+  }
+  add(group.speed, delivery.speed_mps, shot.strike.speed_mps, shot.strike.speed_mps, floor.speed);
+  add(group.side, delivery.side, shot.strike.side, 1.0, floor.side);
+  add(group.height, delivery.height, shot.strike.height, 1.0, floor.height);
+}
+
 }  // namespace
 
 std::vector<SimulatedScore> scoreSimulatedShots(long count) {
@@ -109,7 +127,9 @@ std::vector<SimulatedScore> scoreSimulatedShots(long count) {
       take([&] { reader.feed(reading); });
     take([&] { reader.finish(); });
     const ShotScore score = compareShots(truthOf(shot), readings);
+    const auto floor = deliveryFloor(shot);
     for (const std::size_t group : {groupOf(shot), std::size_t{3}}) {
+      if (floor && readings.size() == 1) addFloor(groups[group], shot, readings.front().delivery, *floor);
       groups[group].shots.add(score);
       groups[group].fit_s.push_back(longest_s);
     }

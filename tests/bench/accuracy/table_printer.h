@@ -23,11 +23,21 @@ struct ClipScore {
   void add(const ClipScore& other);
 };
 
+/// Errors of the shots for which it is known what their film leaves at best, with that.
+struct FlooredErrors {
+  std::vector<double> errors;
+  std::vector<double> floors;
+};
+
 /// What a group of simulated shots scored.
 struct SimulatedScore {
   std::string name;
   ShotScore shots;
   std::vector<double> fit_s;  ///< processor time of reading each shot
+  FlooredErrors aim_rad;
+  FlooredErrors speed;   ///< relative
+  FlooredErrors side;    ///< in ball radii, where shown
+  FlooredErrors height;  ///< in ball radii, where shown
 };
 
 /// The delivery and the events of simulated shots; a line a group.
