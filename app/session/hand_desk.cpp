@@ -92,11 +92,11 @@ void HandDesk::think() {
   const MeasuredTable& table = hand_->session.terms().table;
   const Position& balls = hand_->session.state().balls;
   ForWhom whom;
+  whom.record = recordPath_.toStdString();
   if (level_) {
     whom.level = *level_;
   } else {
     whom.player = shooter();
-    whom.record = recordPath_.toStdString();
   }
   searcher_.ask({table, parametersFor(table.balls), situationFrom(frame->state(), balls, table.table), whom});
 }

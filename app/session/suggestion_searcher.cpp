@@ -2,7 +2,9 @@
 #include "app/session/suggestion_searcher.h"
 
 #include "core/measure/player_scatter.h"
+#include "core/measure/table_fingerprint.h"
 #include "core/planner/candidate.h"
+#include "core/record/record.h"
 
 namespace ferrule {
 
@@ -10,18 +12,38 @@ namespace {
 
 /// Settled within this; the first list comes far earlier.
 constexpr double kMost_s = 1.5;
+
+Result<PhysicsParameters> parametersOf(const SuggestionQuestion& question) {
+  if (question.whom.record.empty()) return question.parameters;
+  auto record = Record::open(question.whom.record, {.mode = RecordMode::ReadOnly});
+  if (!record) return tl::make_unexpected(record.error());
+  const auto known = latestFingerprint(*record, question.table);
+  if (!known) return tl::make_unexpected(known.error());
+  if (!*known) return question.parameters;
+  return appliedWhereUsual((*known)->fingerprint, question.parameters, question.parameters);
+}
+
 }  // namespace
 
 Result<void> SuggestionSearcher::prepare(const SuggestionQuestion& question) {
-  if (planner_ && question_ && question_->table == question.table && question_->parameters == question.parameters)
+  const auto parameters = parametersOf(question);
+  if (!parameters) return tl::make_unexpected(parameters.error());
+  if (planner_ && question_ && question_->table == question.table && planner_->simulator().parameters() == *parameters)
     return {};
-  auto planner = Planner::create(question.table.table, question.parameters);
+  auto planner = Planner::create(question.table.table, *parameters);
   if (!planner) return tl::make_unexpected(planner.error());
   planner_.emplace(std::move(*planner));
   return {};
 }
 
 Result<std::optional<ScatterEstimate>> SuggestionSearcher::estimateFor(const ForWhom& whom) {
+  if (known_ && known_->first == whom) return known_->second;
+  auto estimate = estimateFromRecord(whom);
+  if (estimate) known_.emplace(whom, *estimate);
+  return estimate;
+}
+
+Result<std::optional<ScatterEstimate>> SuggestionSearcher::estimateFromRecord(const ForWhom& whom) const {
   if (whom.player.empty()) return std::optional<ScatterEstimate>();
   auto record = Record::open(whom.record, {.mode = RecordMode::ReadOnly});
   if (!record) return tl::make_unexpected(record.error());

@@ -9,7 +9,7 @@
 namespace ferrule {
 
 /// Does the thinking of the suggestion service, on its thread; keeps the planner of the table that was asked about
-/// last.
+/// last, and the scatter of who was.
 class SuggestionSearcher : public QObject {
   Q_OBJECT
  public:
@@ -23,14 +23,17 @@ class SuggestionSearcher : public QObject {
   void failed(const ferrule::Error& error, int number);
 
  private:
-  /// Brings the planner to the question's table.
+  /// Brings the planner to the question's table, with the table's own fingerprint where the record holds one.
   [[nodiscard]] Result<void> prepare(const SuggestionQuestion& question);
   [[nodiscard]] Result<std::optional<ScatterEstimate>> estimateFor(const ForWhom& whom);
+  [[nodiscard]] Result<std::optional<ScatterEstimate>> estimateFromRecord(const ForWhom& whom) const;
   [[nodiscard]] PlayedPlan playedOut(const RankedPlan& plan) const;
 
   std::optional<Planner> planner_;
   std::optional<SuggestionQuestion> question_;
   Scatter scatter_;
+  /// Read from the whole record once: single shots move it little, and the record may be long.
+  std::optional<std::pair<ForWhom, std::optional<ScatterEstimate>>> known_;
 };
 
 }  // namespace ferrule

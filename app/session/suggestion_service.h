@@ -21,7 +21,7 @@ class SuggestionSearcher;
 struct ForWhom {
   PlayerLevel level = PlayerLevel::Club;  ///< of a player of whom the record knows nothing
   std::string player;                     ///< whose own scatter the record tells; empty: the level alone
-  std::string record;                     ///< path
+  std::string record;                     ///< path; the table's fingerprint is looked for there too; empty: none
 
   bool operator==(const ForWhom&) const = default;
 };
