@@ -1828,6 +1828,10 @@
             <source>Drill: %1. %2</source>
             <translation>Übung: %1. %2</translation>
         </message>
+        <message>
+            <source>The order is by frames won: the player&apos;s own shots are played again in the simulator, with one part of the scatter a fifth smaller. A simulation is a guide, not a promise.</source>
+            <translation>Die Reihenfolge folgt gewonnenen Spielen: Die eigenen Stöße werden im Simulator noch einmal gespielt, mit einem Teil der Streuung um ein Fünftel kleiner. Eine Simulation ist ein Anhalt, kein Versprechen.</translation>
+        </message>
     </context>
     <context>
         <name>ReportBuilder</name>
@@ -2379,6 +2383,50 @@
         <message>
             <source>nobody wrote down what was meant</source>
             <translation>niemand hat notiert, was gewollt war</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Anspiel zur Kopfbande</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Gerader Rückläufer in Zonen</translation>
+        </message>
+        <message>
+            <source>Send the cue ball alone from behind the head string to the foot cushion and back; it should stop as near to the head cushion as it can.</source>
+            <translation>Die Weiße allein von hinter der Kopflinie zur Fußbande und zurück spielen; sie soll so nah wie möglich an der Kopfbande liegen bleiben.</translation>
+        </message>
+        <message>
+            <source>Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands&apos; breadths, called before each stroke.</source>
+            <translation>Gerade Bälle über einen Meter; die Weiße kommt um nichts, eine, zwei und drei Handbreit zurück, vor jedem Stoß angesagt.</translation>
+        </message>
+        <message>
+            <source>Control of the speed</source>
+            <translation>Kontrolle des Tempos</translation>
+        </message>
+        <message>
+            <source>Where the tip meets the ball</source>
+            <translation>Wo die Pomeranze den Ball trifft</translation>
+        </message>
+        <message>
+            <source>%1 shots were played again in the simulator with a fifth less scatter of the speed.</source>
+            <translation>%1 Stöße wurden im Simulator noch einmal gespielt, mit einem Fünftel weniger Streuung des Tempos.</translation>
+        </message>
+        <message>
+            <source>%1 shots were played again in the simulator with a fifth less scatter of the tip.</source>
+            <translation>%1 Stöße wurden im Simulator noch einmal gespielt, mit einem Fünftel weniger Streuung des Treffpunkts.</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (%2).</source>
+            <translation>Das ist etwa %1 von 100 Spielen wert (%2).</translation>
+        </message>
+        <message>
+            <source>Target: speeds that scatter by %1 or less.</source>
+            <translation>Ziel: ein Tempo, das um höchstens %1 streut.</translation>
+        </message>
+        <message>
+            <source>Target: a tip that scatters by %1 of the ball&apos;s radius or less.</source>
+            <translation>Ziel: ein Treffpunkt, der um höchstens %1 des Ballradius streut.</translation>
         </message>
     </context>
     <context>
@@ -3933,14 +3981,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>&amp;Spieler</translation>
         </message>
         <message>
-            <source>Missed pots onl&amp;y</source>
-            <translation>Nur &amp;verfehlte Bälle</translation>
-        </message>
-        <message>
-            <source>Missed pots only</source>
-            <translation>Nur verfehlte Bälle</translation>
-        </message>
-        <message>
             <source>Miss side</source>
             <translation>Fehlerseite</translation>
         </message>
@@ -4042,6 +4082,58 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
                 <numerusform>%n Stoß</numerusform>
                 <numerusform>%n Stöße</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Missed pots</source>
+            <translation>Verfehlte Bälle</translation>
+        </message>
+        <message>
+            <source>Made, but position lost</source>
+            <translation>Gelocht, aber Stellung verloren</translation>
+        </message>
+        <message>
+            <source>Another shot was better</source>
+            <translation>Ein anderer Stoß war besser</translation>
+        </message>
+        <message>
+            <source>Dearest choice of a frame not won</source>
+            <translation>Teuerste Wahl eines nicht gewonnenen Spiels</translation>
+        </message>
+        <message>
+            <source>Fouls</source>
+            <translation>Fouls</translation>
+        </message>
+        <message>
+            <source>Safeties</source>
+            <translation>Sicherheitsstöße</translation>
+        </message>
+        <message>
+            <source>Breaks</source>
+            <translation>Anstöße</translation>
+        </message>
+        <message>
+            <source>Which shots</source>
+            <translation>Welche Stöße</translation>
+        </message>
+        <message>
+            <source>All shots</source>
+            <translation>Alle Stöße</translation>
+        </message>
+        <message>
+            <source>Sho&amp;ts</source>
+            <translation>S&amp;töße</translation>
+        </message>
+        <message>
+            <source>Longest pot</source>
+            <translation>Längster Ball</translation>
+        </message>
+        <message>
+            <source>&amp;Longest</source>
+            <translation>&amp;Längster</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long</source>
+            <translation>Weg der Weißen mal Weg der Objektkugel, in Diamanten: bei geraden Bällen ist 2 kurz und 12 lang</translation>
         </message>
     </context>
     <context>

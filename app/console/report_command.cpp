@@ -17,6 +17,7 @@
 #include "app/window/languages.h"
 #include "core/base/text_file.h"
 #include "core/measure/player_history.h"
+#include "core/measure/steadier_play.h"
 
 namespace ferrule {
 
@@ -86,8 +87,9 @@ int report(const Call& call) {
   reading.mode = RecordMode::ReadOnly;
   auto record = Record::open(call.record, reading);
   if (!record) return reportError(record.error());
-  const auto history = playerHistory(*record, call.player, period);
+  auto history = playerHistory(*record, call.player, period);
   if (!history) return reportError(history.error());
+  if (const auto played = addSteadierGains(*record, *history); !played) return reportError(played.error());
   const PlayerProgress progress = playerProgress(*history, {settings.now_ms, {}});
   const Report built = buildReport(progress, settings);
 

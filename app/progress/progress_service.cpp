@@ -9,6 +9,7 @@
 
 #include "app/progress/progress_words.h"
 #include "core/measure/player_history.h"
+#include "core/measure/steadier_play.h"
 #include "core/record/record.h"
 
 namespace ferrule {
@@ -21,6 +22,7 @@ class ProgressReader : public QObject {
 
   void open(const QString& path) {
     histories_.clear();
+    replayed_.clear();
     record_.reset();
     RecordOptions options;
     options.mode = RecordMode::ReadOnly;
@@ -39,19 +41,34 @@ class ProgressReader : public QObject {
     emit opened(path, *players);
   }
 
-  void answer(const ProgressQuestion& question, int number) {
-    if (!record_ || number != newest) return;
+  /// Answers at once, and once more when the player's shots have been played again.
+  void answer(const ProgressQuestion& question, int number, const std::stop_token& stop) {
+    if (!record_ || number != newest || !answerOnce(question, number)) return;
+    bool more = false;
+    for (const ProgressWanted& wanted : question.wanted) {
+      if (!replayed_.insert(wanted.player).second) continue;
+      const auto played = addSteadierGains(*record_, histories_.at(wanted.player), {}, {{}, stop});
+      // Stopped by a newer question: what is left is played for that one.
+      if (!played) replayed_.erase(wanted.player);
+      if (!played && played.error().code != ErrorCode::Cancelled) emit failed(played.error());
+      more |= played.value_or(0) > 0;
+    }
+    if (more && number == newest) answerOnce(question, number);
+  }
+
+  bool answerOnce(const ProgressQuestion& question, int number) {
     auto answer = std::make_shared<ProgressAnswer>();
     for (const ProgressWanted& wanted : question.wanted) {
       const auto history = historyOf(wanted.player);
       if (!history) {
         emit failed(history.error());
-        return;
+        return false;
       }
       answer->columns.push_back(column(**history, wanted, question.locale));
-      if (number != newest) return;
+      if (number != newest) return false;
     }
     emit answered(answer);
+    return true;
   }
 
   void list(const QString& record, const ProgressWanted& wanted, const QLocale& locale, int number) {
@@ -114,6 +131,7 @@ class ProgressReader : public QObject {
   std::optional<Record> record_;
   std::vector<Player> players_;
   std::map<std::string, PlayerHistory> histories_;
+  std::set<std::string> replayed_;  ///< whose shots were played again
 };
 
 ProgressService::ProgressService(Clock now, QObject* parent)
@@ -129,25 +147,33 @@ ProgressService::ProgressService(Clock now, QObject* parent)
 }
 
 ProgressService::~ProgressService() {
-  ++reader_->newest;
+  next();
   thread_.quit();
   thread_.wait();
 }
 
+int ProgressService::next() {
+  stop_.request_stop();
+  stop_ = std::stop_source();
+  return ++reader_->newest;
+}
+
 void ProgressService::open(const QString& path) {
-  ++reader_->newest;
+  next();
   QMetaObject::invokeMethod(
       reader_, [reader = reader_, path] { reader->open(path); }, Qt::QueuedConnection);
 }
 
 void ProgressService::ask(const ProgressQuestion& question) {
-  const int number = ++reader_->newest;
+  const int number = next();
   QMetaObject::invokeMethod(
-      reader_, [reader = reader_, question, number] { reader->answer(question, number); }, Qt::QueuedConnection);
+      reader_,
+      [reader = reader_, question, number, stop = stop_.get_token()] { reader->answer(question, number, stop); },
+      Qt::QueuedConnection);
 }
 
 void ProgressService::list(const QString& record, const ProgressWanted& wanted, const QLocale& locale) {
-  const int number = ++reader_->newest;
+  const int number = next();
   QMetaObject::invokeMethod(
       reader_, [reader = reader_, record, wanted, locale, number] { reader->list(record, wanted, locale, number); },
       Qt::QueuedConnection);

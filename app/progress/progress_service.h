@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QThread>
 #include <memory>
+#include <stop_token>
 
 #include "app/progress/figures.h"
 #include "app/window/shot_list.h"
@@ -42,7 +43,8 @@ struct ProgressAnswer {
 };
 
 /// Works out progress on a thread of its own; the window never waits for it. Of questions that come faster than they
-/// are answered only the last one is answered.
+/// are answered only the last one is answered. A question is answered again when what to work on has become known in
+/// frames won, for which the player's shots are played again.
 class ProgressService : public QObject {
   Q_OBJECT
  public:
@@ -65,8 +67,12 @@ class ProgressService : public QObject {
   void failed(const ferrule::Error& error);
 
  private:
+  /// Ends work on older questions; the number of the next one.
+  int next();
+
   QThread thread_;
   ProgressReader* reader_;
+  std::stop_source stop_;
 };
 
 }  // namespace ferrule

@@ -52,8 +52,8 @@ const char* nameOf(FindingKind kind) {
 }
 
 const char* nameOf(WorkKind kind) {
-  static constexpr const char* kNames[] = {"aim side",   "left cut side", "right cut side", "late aim",
-                                           "long shots", "thin cuts",     "short shots"};
+  static constexpr const char* kNames[] = {"aim side",  "left cut side", "right cut side", "late aim", "long shots",
+                                           "thin cuts", "short shots",   "speed control",  "tip point"};
   return kNames[static_cast<std::size_t>(kind)];
 }
 
@@ -100,9 +100,12 @@ class Rows {
     row({measure, "chance", kPercent.name, text(finding.chance, kPercent), "", "", shots, sessions, ""});
   }
   void add(const WorkItem& item) {
-    row({std::string("work: ") + nameOf(item.kind), "gain", "balls of 100", numberText(item.gain, 1e-3),
-         numberText(item.gainInterval.least, 1e-3), numberText(item.gainInterval.most, 1e-3),
-         std::to_string(item.tried), "", ""});
+    const auto gain = [&](const char* unit, double value, const Interval& interval) {
+      row({std::string("work: ") + nameOf(item.kind), "gain", unit, numberText(value, 1e-3),
+           numberText(interval.least, 1e-3), numberText(interval.most, 1e-3), std::to_string(item.tried), "", ""});
+    };
+    if (isOfPots(item.kind)) gain("balls of 100", item.gain, item.gainInterval);
+    if (item.frames) gain("frames of 100", *item.frames, item.framesInterval);
   }
   [[nodiscard]] std::string text() const { return text_; }
 

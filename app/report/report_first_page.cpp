@@ -143,6 +143,12 @@ class FirstPage {
           words_.evidence(item) + QLatin1Char('\n') + drill + QLatin1Char('\n') + words_.target(item, retest));
       if (item.tiesWithNext) add(TextKind::Small, tr("This one and the next are about equal; take either first."));
     }
+    if (progress_.work.front().frames) {
+      add(TextKind::Small,
+          tr("The order is by frames won: the player's own shots are played again in the simulator, with one part of "
+             "the scatter a fifth smaller. A simulation is a guide, not a promise."));
+      return;
+    }
     add(TextKind::Small,
         tr("The order comes from a simple rule: the lines on which the balls ran are judged again with "
            "one cause taken away. Position, speed and choice of shot are not judged by it."));

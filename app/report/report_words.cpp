@@ -172,6 +172,10 @@ QString ReportWords::name(Drill drill) const {
       return tr("Thin cut");
     case Drill::LongCut:
       return tr("Foot-spot long cut");
+    case Drill::Lag:
+      return tr("Lag to the head rail");
+    case Drill::DrawBands:
+      return tr("Straight draw bands");
   }
   return {};
 }
@@ -204,6 +208,14 @@ QString ReportWords::how(Drill drill) const {
       return tr(
           "Object ball on the foot spot, cue ball behind the head string: cuts of 33, 47 and 60 degrees into the "
           "corner.");
+    case Drill::Lag:
+      return tr(
+          "Send the cue ball alone from behind the head string to the foot cushion and back; it should stop as near to "
+          "the head cushion as it can.");
+    case Drill::DrawBands:
+      return tr(
+          "Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands' breadths, called "
+          "before each stroke.");
   }
   return {};
 }
@@ -224,36 +236,69 @@ QString ReportWords::name(WorkKind kind) const {
       return tr("Thin cuts");
     case WorkKind::ShortShots:
       return tr("Short and medium shots");
+    case WorkKind::SpeedControl:
+      return tr("Control of the speed");
+    case WorkKind::TipPoint:
+      return tr("Where the tip meets the ball");
   }
   return {};
 }
 
 QString ReportWords::evidence(const WorkItem& item) const {
-  const QString made = tr("%1 such pots were tried and %2 made.").arg(numbers_.whole(item.tried), percent(item.share));
-  const auto balls = [this](double count) { return numbers_.fixed(count, 1); };
-  const QString gain = tr("Without it about %1 more balls of every 100 tried would go in (%2).")
-                           .arg(balls(item.gain), balls(item.gainInterval.least) + kTo + balls(item.gainInterval.most));
-  const QString drawnIn =
-      tr("With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).")
-          .arg(balls(item.gain), balls(item.gainInterval.least) + kTo + balls(item.gainInterval.most));
+  const auto among = [this](double value, const Interval& interval) {
+    return std::pair{numbers_.fixed(value, 1),
+                     numbers_.fixed(interval.least, 1) + kTo + numbers_.fixed(interval.most, 1)};
+  };
+  QStringList sentences;
+  const auto [balls, ballsRange] = among(item.gain, item.gainInterval);
   switch (item.kind) {
+    case WorkKind::SpeedControl:
+      sentences << tr("%1 shots were played again in the simulator with a fifth less scatter of the speed.")
+                       .arg(numbers_.whole(item.tried));
+      break;
+    case WorkKind::TipPoint:
+      sentences << tr("%1 shots were played again in the simulator with a fifth less scatter of the tip.")
+                       .arg(numbers_.whole(item.tried));
+      break;
     case WorkKind::LongShots:
     case WorkKind::ThinCuts:
     case WorkKind::ShortShots:
-      return made + QLatin1Char(' ') + drawnIn;
+      sentences << made(item)
+                << tr("With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).")
+                       .arg(balls, ballsRange);
+      break;
     default:
-      return made + QLatin1Char(' ') + gain;
+      sentences << made(item)
+                << tr("Without it about %1 more balls of every 100 tried would go in (%2).").arg(balls, ballsRange);
   }
+  if (item.frames) {
+    const auto [frames, framesRange] = among(*item.frames, item.framesInterval);
+    sentences << tr("That is worth about %1 frames of every 100 (%2).").arg(frames, framesRange);
+  }
+  return sentences.join(QLatin1Char(' '));
+}
+
+QString ReportWords::made(const WorkItem& item) const {
+  return tr("%1 such pots were tried and %2 made.").arg(numbers_.whole(item.tried), percent(item.share));
 }
 
 QString ReportWords::target(const WorkItem& item, std::int64_t retest_ms) const {
+  const QString retest = tr("Test again on %1.").arg(date(retest_ms));
+  const double goal = (1.0 - kDrawnIn) * item.share;
+  if (item.kind == WorkKind::SpeedControl) {
+    return tr("Target: speeds that scatter by %1 or less.").arg(percent(goal)) + QLatin1Char(' ') + retest;
+  }
+  if (item.kind == WorkKind::TipPoint) {
+    return tr("Target: a tip that scatters by %1 of the ball's radius or less.").arg(percent(goal)) + QLatin1Char(' ') +
+           retest;
+  }
   QString words = tr("Target: %1 of %2.").arg(numbers_.whole(item.target), numbers_.whole(item.trials));
   if (item.convincing <= item.trials) {
     words +=
         QLatin1Char(' ') +
         tr("From %1 of %2 on it is more than luck.").arg(numbers_.whole(item.convincing), numbers_.whole(item.trials));
   }
-  return words + QLatin1Char(' ') + tr("Test again on %1.").arg(date(retest_ms));
+  return words + QLatin1Char(' ') + retest;
 }
 
 }  // namespace ferrule

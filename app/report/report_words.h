@@ -51,6 +51,7 @@ class ReportWords {
 
  private:
   [[nodiscard]] QString perHundred(double share) const;
+  [[nodiscard]] QString made(const WorkItem& item) const;
 
   Numbers numbers_;
 };

@@ -24,8 +24,29 @@ namespace {
 
 constexpr double kMostCut_deg = 90.0;
 constexpr double kMostSpeed_mps = 15.0;
+constexpr double kMostProduct = 50.0;  ///< squares of a diamond: longer than any pot
 
 }  // namespace
+
+QString shotGroupWords(ShotGroup group) {
+  switch (group) {
+    case ShotGroup::Missed:
+      return ShotFilter::tr("Missed pots");
+    case ShotGroup::PositionLost:
+      return ShotFilter::tr("Made, but position lost");
+    case ShotGroup::PoorChoice:
+      return ShotFilter::tr("Another shot was better");
+    case ShotGroup::LostByChoice:
+      return ShotFilter::tr("Dearest choice of a frame not won");
+    case ShotGroup::Fouls:
+      return ShotFilter::tr("Fouls");
+    case ShotGroup::Safeties:
+      return ShotFilter::tr("Safeties");
+    case ShotGroup::Breaks:
+      return ShotFilter::tr("Breaks");
+  }
+  return {};
+}
 
 ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("shotFilter"));
@@ -43,8 +64,11 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   player_ = named(new QComboBox, "filterPlayer", tr("Player"));
   player_->addItem(tr("Everybody"));
   form->addRow(tr("&Player"), player_);
-  missed_ = named(new QCheckBox(tr("Missed pots onl&y")), "filterMissed", tr("Missed pots only"));
-  form->addRow(missed_);
+  group_ = named(new QComboBox, "filterGroup", tr("Which shots"));
+  group_->addItem(tr("All shots"));
+  for (const ShotGroup group : kShotGroups)
+    group_->addItem(shotGroupWords(group), static_cast<int>(group));
+  form->addRow(tr("Sho&ts"), group_);
   side_ = named(new QComboBox, "filterSide", tr("Miss side"));
   side_->addItem(tr("Thick or thin"));
   side_->addItem(tr("Too thick"), static_cast<int>(MissSide::Under));
@@ -74,6 +98,15 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
         tr("Least cut"), tr("Most cut"));
   range(tr("Sp&eed"), leastSpeed_, mostSpeed_, kMostSpeed_mps, 0.5, tr(" m/s"), "filterLeastSpeed", "filterMostSpeed",
         tr("Least speed"), tr("Most speed"));
+  product_ = named(new QDoubleSpinBox, "filterMostProduct", tr("Longest pot"));
+  product_->setRange(0.0, kMostProduct);
+  product_->setDecimals(0);
+  product_->setKeyboardTracking(false);
+  product_->setValue(kMostProduct);
+  product_->setToolTip(
+      tr("Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long"));
+  form->addRow(tr("&Longest"), product_);
+  connect(product_, &QDoubleSpinBox::valueChanged, this, &ShotFilter::changed);
   pocket_ = named(new QComboBox, "filterPocket", tr("Pocket"));
   pocket_->addItem(tr("Every pocket"));
   for (const PocketName pocket : kPocketNames)
@@ -111,9 +144,8 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setModel(model_);
   column->addWidget(rows_, 1);
 
-  for (QComboBox* combo : {player_, side_, pocket_, game_})
+  for (QComboBox* combo : {player_, group_, side_, pocket_, game_})
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
-  connect(missed_, &QCheckBox::toggled, this, &ShotFilter::changed);
   connect(since_, &QCheckBox::toggled, this, [this](bool on) {
     from_->setEnabled(on);
     emit changed();
@@ -151,12 +183,13 @@ void ShotFilter::setNumbers(const Numbers& numbers) {
 
 HistoryFilter ShotFilter::filter() const {
   HistoryFilter filter;
-  filter.missedOnly = missed_->isChecked();
+  if (group_->currentData().isValid()) filter.group = static_cast<ShotGroup>(group_->currentData().toInt());
   if (side_->currentData().isValid()) filter.missSide = static_cast<MissSide>(side_->currentData().toInt());
   if (leastCut_->value() > 0.0) filter.leastCut_rad = radiansFromDegrees(leastCut_->value());
   if (mostCut_->value() < kMostCut_deg) filter.mostCut_rad = radiansFromDegrees(mostCut_->value());
   if (leastSpeed_->value() > 0.0) filter.leastSpeed_mps = leastSpeed_->value();
   if (mostSpeed_->value() < kMostSpeed_mps) filter.mostSpeed_mps = mostSpeed_->value();
+  if (product_->value() < kMostProduct) filter.mostProduct = product_->value();
   if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
   if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
   if (since_->isChecked()) filter.from_ms = from_->date().startOfDay().toMSecsSinceEpoch();

@@ -17,6 +17,9 @@ class QStringListModel;
 
 namespace ferrule {
 
+/// "Missed pots", "Another shot was better".
+[[nodiscard]] QString shotGroupWords(ShotGroup group);
+
 /// A list of shots that were asked for: the conditions above, the shots below. A list that another place handed over is
 /// shown with its title until a condition is changed.
 class ShotFilter : public QWidget {
@@ -46,12 +49,13 @@ class ShotFilter : public QWidget {
 
  private:
   QComboBox* player_;
-  QCheckBox* missed_;
+  QComboBox* group_;
   QComboBox* side_;
   QDoubleSpinBox* leastCut_;
   QDoubleSpinBox* mostCut_;
   QDoubleSpinBox* leastSpeed_;
   QDoubleSpinBox* mostSpeed_;
+  QDoubleSpinBox* product_;
   QComboBox* pocket_;
   QComboBox* game_;
   QCheckBox* since_;

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <map>
 
+#include "core/progress/game_measures.h"
+
 namespace ferrule {
 
 namespace {
@@ -37,6 +39,7 @@ class Gathering {
       }
       add(shots[i]);
     }
+    markLostByChoice(history_);
     return std::move(history_);
   }
 

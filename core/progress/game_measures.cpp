@@ -2,6 +2,7 @@
 #include "core/progress/game_measures.h"
 
 #include <algorithm>
+#include <map>
 
 #include "core/progress/shot_errors.h"
 
@@ -129,6 +130,29 @@ ChoiceMeasure choiceMeasure(const PlayerHistory& history, const Resampling& resa
     if (ownChoice(shot) && shot.deliveryLoss) ++measure.boxes[*shot.choiceLoss > kTie][*shot.deliveryLoss > kTie];
   }
   return measure;
+}
+
+void markLostByChoice(PlayerHistory& history) {
+  struct Frame {
+    bool won = false;
+    double choices = 0.0;
+    double deliveries = 0.0;
+    PlayedShot* dearest = nullptr;
+  };
+  std::map<std::int64_t, Frame> frames;
+  for (PlayedShot& shot : history.shots) {
+    shot.lostByChoice = false;
+    Frame& frame = frames[shot.frame];
+    frame.won |= shot.wonFrame;
+    if (!shot.choiceLoss || shot.suggestionShown) continue;
+    frame.choices += *shot.choiceLoss;
+    frame.deliveries += std::max(0.0, shot.deliveryLoss.value_or(0.0));
+    if (frame.dearest == nullptr || *shot.choiceLoss > *frame.dearest->choiceLoss) frame.dearest = &shot;
+  }
+  for (const auto& [id, frame] : frames) {
+    if (id == 0 || frame.won || frame.dearest == nullptr) continue;
+    frame.dearest->lostByChoice = frame.choices > frame.deliveries && *frame.dearest->choiceLoss >= kTie;
+  }
 }
 
 }  // namespace ferrule

@@ -71,4 +71,9 @@ struct ChoiceMeasure {
 inline constexpr double kTie = 0.03;
 [[nodiscard]] ChoiceMeasure choiceMeasure(const PlayerHistory& history, const Resampling& resampling);
 
+/// Frames that the player did not win and in which his choices cost more than his deliveries, kTie at least: marks in
+/// each the shot whose choice cost most. Shots with a shown suggestion do not count, since the choice was not his
+/// alone.
+void markLostByChoice(PlayerHistory& history);
+
 }  // namespace ferrule

@@ -3,6 +3,8 @@
 
 #include <vector>
 
+#include "core/progress/game_measures.h"
+
 namespace ferrule {
 
 namespace {
@@ -13,7 +15,33 @@ bool isWithin(const std::optional<T>& value, const std::optional<T>& least, cons
   return value && (!least || *value >= *least) && (!most || *value <= *most);
 }
 
+bool isIn(const PlayedShot& shot, ShotGroup group) {
+  switch (group) {
+    case ShotGroup::Missed:
+      return isPotAttempt(shot) && !shot.made;
+    case ShotGroup::PositionLost:
+      return isPotAttempt(shot) && shot.made && !shot.foul && shot.deliveryLoss && *shot.deliveryLoss >= kTie;
+    case ShotGroup::PoorChoice:
+      return shot.choiceLoss && *shot.choiceLoss >= kTie;
+    case ShotGroup::LostByChoice:
+      return shot.lostByChoice;
+    case ShotGroup::Fouls:
+      return shot.foul;
+    case ShotGroup::Safeties:
+      return shot.outcome == Outcome::Safety;
+    case ShotGroup::Breaks:
+      return shot.outcome == Outcome::Break;
+  }
+  return false;
+}
+
 }  // namespace
+
+std::optional<double> distanceProduct(const PlayedShot& shot, const PlayedTable& table) {
+  if (!shot.cueToGhost_m || !shot.objectToPocket_m) return std::nullopt;
+  const double diamond_m = table.table.length_m / 8.0;
+  return *shot.cueToGhost_m * *shot.objectToPocket_m / (diamond_m * diamond_m);
+}
 
 bool passes(const PlayedShot& shot, const PlayedSession& session, const PlayedTable& table,
             const HistoryFilter& filter) {
@@ -22,11 +50,13 @@ bool passes(const PlayedShot& shot, const PlayedSession& session, const PlayedTa
   if (filter.occasion && session.occasion != *filter.occasion) return false;
   if (filter.table && table.name != *filter.table) return false;
   if (filter.game && shot.game != *filter.game) return false;
-  const bool ofPots = filter.missedOnly || filter.missSide || filter.leastCut_rad || filter.mostCut_rad;
+  if (filter.group && !isIn(shot, *filter.group)) return false;
+  const bool ofPots = filter.missSide || filter.leastCut_rad || filter.mostCut_rad || filter.mostProduct;
   if (ofPots && !isPotAttempt(shot)) return false;
-  if ((filter.missedOnly || filter.missSide) && shot.made) return false;
+  if (filter.missSide && shot.made) return false;
   if (filter.missSide && shot.missSide != filter.missSide) return false;
   if (filter.pocket && shot.pocket != filter.pocket) return false;
+  if (filter.mostProduct && !isWithin(distanceProduct(shot, table), {}, filter.mostProduct)) return false;
   return isWithin(shot.cut_rad, filter.leastCut_rad, filter.mostCut_rad) &&
          isWithin(shot.speed_mps, filter.leastSpeed_mps, filter.mostSpeed_mps);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -10,6 +11,20 @@
 /// Which of a player's shots are looked at. Every condition that is not set lets everything pass.
 namespace ferrule {
 
+/// Shots that people ask for by what came of them.
+enum class ShotGroup {
+  Missed,        ///< pots that were tried and did not fall
+  PositionLost,  ///< pots that fell, but after which the frame stood worse than planned by kTie or more
+  PoorChoice,    ///< another shot was worth more by kTie or more
+  LostByChoice,  ///< PlayedShot::lostByChoice
+  Fouls,
+  Safeties,
+  Breaks,
+};
+inline constexpr std::array kShotGroups{ShotGroup::Missed,       ShotGroup::PositionLost, ShotGroup::PoorChoice,
+                                        ShotGroup::LostByChoice, ShotGroup::Fouls,        ShotGroup::Safeties,
+                                        ShotGroup::Breaks};
+
 struct HistoryFilter {
   std::optional<std::int64_t> from_ms;   ///< of the session's start, UTC, since 1970
   std::optional<std::int64_t> until_ms;  ///< no longer in it
@@ -18,16 +33,22 @@ struct HistoryFilter {
   std::optional<std::string> game;   ///< "eight-ball", ...
 
   // Of single shots.
-  bool missedOnly = false;  ///< pots that were tried and did not fall
+  std::optional<ShotGroup> group;
   std::optional<double> leastCut_rad;
   std::optional<double> mostCut_rad;
   std::optional<MissSide> missSide;
   std::optional<double> leastSpeed_mps;
   std::optional<double> mostSpeed_mps;
   std::optional<PocketName> pocket;
+  std::optional<double> mostProduct;  ///< of the distanceProduct, in squares of a diamond
 
   bool operator==(const HistoryFilter&) const = default;
 };
+
+/// How long a pot is: way of the cue ball times way of the object ball, in squares of a diamond (an eighth of the
+/// table's length). Of straight shots with the same product each asks the same of the hand. Nothing without a pot.
+/// Source: common practice in coaching, no source.
+[[nodiscard]] std::optional<double> distanceProduct(const PlayedShot& shot, const PlayedTable& table);
 
 /// A shot whose cut or speed is unknown does not pass a condition on it; a condition on the cut or a miss asks for a
 /// pot that was tried (isPotAttempt).

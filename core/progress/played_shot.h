@@ -49,6 +49,18 @@ struct Meant {
   bool operator==(const Meant&) const = default;
 };
 
+/// What the plan that was taken gains, as a chance of winning the frame, when one part of the player's scatter is
+/// smaller by kDrawnIn (work_items.h): the plan played again many times, each time with the same errors.
+struct SteadierGain {
+  double aim = 0.0;
+  double speed = 0.0;
+  double tip = 0.0;          ///< side and height together
+  double speedSpread = 0.0;  ///< that was drawn in, as a share
+  double tipSpread = 0.0;    ///< that was drawn in, in ball radii
+
+  bool operator==(const SteadierGain&) const = default;
+};
+
 /// One shot of one player.
 struct PlayedShot {
   std::int64_t id = 0;      ///< of the record; 0 without one
@@ -81,14 +93,16 @@ struct PlayedShot {
   std::optional<TablePoint> objectBall;  ///< before
   std::optional<TablePoint> rest;        ///< of the cue ball; nothing when it was pocketed
   Meant meant;
-  bool suggestionShown = false;        ///< before the shot: the choice was then not the player's alone
-  std::optional<double> choiceLoss;    ///< value(suggested) - value(taken)
-  std::optional<double> deliveryLoss;  ///< value(taken) - value(what came out)
+  bool suggestionShown = false;               ///< before the shot: the choice was then not the player's alone
+  std::optional<double> choiceLoss;           ///< value(suggested) - value(taken)
+  std::optional<double> deliveryLoss;         ///< value(taken) - value(what came out)
+  std::optional<SteadierGain> steadier = {};  ///< nothing where nobody played the shot again
 
   int potted = 0;                 ///< object balls
   bool foul = false;              ///< a ruling says so, or a scratch
   bool ruled = false;             ///< a referee watched
   bool wonFrame = false;          ///< the frame ended with this shot in favour of the player
+  bool lostByChoice = false;      ///< the dearest choice of a frame that was lost by choices (game_measures.h)
   std::optional<bool> safeLeave;  ///< after a safety: the next player had no direct shot; nothing: unknown
 
   bool operator==(const PlayedShot&) const = default;

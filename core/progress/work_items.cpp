@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <map>
+#include <set>
 
 #include "core/progress/shot_errors.h"
 
@@ -157,19 +159,137 @@ std::optional<WorkItem> itemOf(const Cause& cause, const std::vector<Line>& line
   return item;
 }
 
+bool isScatterOfAim(WorkKind kind) {
+  return kind == WorkKind::LongShots || kind == WorkKind::ThinCuts || kind == WorkKind::ShortShots;
+}
+
+/// The gain in frames of 100 of what gainOf counts of each shot that was played again. Nothing where they are too few.
+struct FrameGain {
+  double frames = 0.0;
+  Interval interval;
+  int shots = 0;
+};
+
+std::optional<FrameGain> framesWon(const PlayerHistory& history, const std::function<double(const PlayedShot&)>& gainOf,
+                                   const Resampling& resampling) {
+  std::set<std::int64_t> frames;
+  int inFrames = 0;
+  std::vector<SessionGain> gains(history.sessions.size());
+  FrameGain all;
+  double gained = 0.0;
+  for (const PlayedShot& shot : history.shots) {
+    if (!shot.game.empty()) {
+      frames.insert(shot.frame);
+      ++inFrames;
+    }
+    if (!shot.steadier) continue;
+    ++all.shots;
+    const double gain = gainOf(shot);
+    gained += gain;
+    gains[shot.session].tried += 1.0;
+    gains[shot.session].gained += gain;
+  }
+  if (all.shots < kFewestPlayedAgain || frames.empty()) return std::nullopt;
+  const double each = 100.0 * inFrames / static_cast<double>(frames.size());
+  all.frames = each * gained / all.shots;
+  const auto interval = sessionInterval(
+      gains.size(),
+      [&](std::span<const std::size_t> chosen) -> std::optional<double> {
+        SessionGain sum;
+        for (const std::size_t i : chosen) {
+          sum.tried += gains[i].tried;
+          sum.gained += gains[i].gained;
+        }
+        return sum.tried > 0.0 ? std::optional(each * sum.gained / sum.tried) : std::nullopt;
+      },
+      resampling);
+  if (!interval) return std::nullopt;
+  all.interval = *interval;
+  return all;
+}
+
+/// Adds what each item brings in frames.
+void addFrames(std::vector<WorkItem>& items, const std::vector<Cause>& causes, const std::vector<Line>& lines,
+               const PlayerHistory& history, const Resampling& resampling) {
+  std::map<const PlayedShot*, const Line*> lineOf;
+  for (const Line& line : lines)
+    lineOf[line.shot] = &line;
+  double frames = 0.0;
+  double balls = 0.0;
+  for (WorkItem& item : items) {
+    if (!isScatterOfAim(item.kind)) continue;
+    const Cause& cause = *std::ranges::find(causes, item.kind, &Cause::kind);
+    const auto won = framesWon(
+        history,
+        [&](const PlayedShot& shot) {
+          const auto line = lineOf.find(&shot);
+          return line != lineOf.end() && cause.concerns(*line->second) ? shot.steadier->aim : 0.0;
+        },
+        resampling);
+    if (!won) return;
+    item.frames = won->frames;
+    item.framesInterval = won->interval;
+    frames += won->frames;
+    balls += item.gain;
+  }
+  if (!(balls > 0.0) || !(frames > 0.0)) return;
+  const double rate = frames / balls;
+  for (WorkItem& item : items) {
+    if (item.frames) continue;
+    item.frames = rate * item.gain;
+    item.framesInterval = {rate * item.gainInterval.least, rate * item.gainInterval.most};
+  }
+}
+
+/// What steadier speed or a steadier tip point brings.
+void addStrokeItem(std::vector<WorkItem>& items, WorkKind kind, Drill drill, double SteadierGain::*gain,
+                   double SteadierGain::*spread, const PlayerHistory& history, const Resampling& resampling) {
+  const auto won = framesWon(
+      history, [gain](const PlayedShot& shot) { return (*shot.steadier).*gain; }, resampling);
+  if (!won || !(won->interval.least > 0.0)) return;
+  WorkItem item;
+  item.kind = kind;
+  item.drill = drill;
+  item.tried = won->shots;
+  double squares = 0.0;
+  for (const PlayedShot& shot : history.shots)
+    squares += shot.steadier ? (*shot.steadier).*spread * (*shot.steadier).*spread : 0.0;
+  item.share = std::sqrt(squares / won->shots);
+  item.frames = won->frames;
+  item.framesInterval = won->interval;
+  items.push_back(item);
+}
+
+/// Frames before balls: what is known in balls alone comes after what is known in frames.
+bool bringsMore(const WorkItem& a, const WorkItem& b) {
+  if (a.frames.has_value() != b.frames.has_value()) return a.frames.has_value();
+  return a.frames ? *a.frames > *b.frames : a.gain > b.gain;
+}
+
+bool ties(const WorkItem& item, const WorkItem& next) {
+  if (item.frames && next.frames) return item.framesInterval.holds(*next.frames);
+  return !item.frames && !next.frames && item.gainInterval.holds(next.gain);
+}
+
 }  // namespace
 
 std::vector<WorkItem> workItems(const PlayerHistory& history, const std::vector<Finding>& findings,
                                 const Resampling& resampling) {
   const std::vector<Line> lines = linesOf(history);
+  const std::vector<Cause> causes = Causes(lines, findings).all();
   std::vector<WorkItem> items;
-  for (const Cause& cause : Causes(lines, findings).all()) {
+  for (const Cause& cause : causes) {
     if (auto item = itemOf(cause, lines, history.sessions.size(), resampling)) items.push_back(*item);
   }
-  std::ranges::stable_sort(items, std::ranges::greater{}, &WorkItem::gain);
+  addFrames(items, causes, lines, history, resampling);
+  addStrokeItem(items, WorkKind::SpeedControl, Drill::Lag, &SteadierGain::speed, &SteadierGain::speedSpread, history,
+                resampling);
+  addStrokeItem(items, WorkKind::TipPoint, Drill::DrawBands, &SteadierGain::tip, &SteadierGain::tipSpread, history,
+                resampling);
+  std::ranges::stable_sort(items, bringsMore);
   if (items.size() > kMostItems) items.resize(kMostItems);
   for (std::size_t i = 0; i + 1 < items.size(); ++i)
-    items[i].tiesWithNext = items[i].gainInterval.holds(items[i + 1].gain);
+    items[i].tiesWithNext = ties(items[i], items[i + 1]);
   return items;
 }
 

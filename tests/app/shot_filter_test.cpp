@@ -31,6 +31,7 @@ class ShotFilterTest : public QObject {
   void init();
   void cleanup();
   void conditionsListTheShotsThatMeetThem();
+  void everyGroupListsItsOwnShots();
   void keysGoThroughTheListAlone();
   void aFigureOpensItsShotsInReview();
   void aListIsPlayedToItsEnd();
@@ -87,12 +88,12 @@ int ShotFilterTest::counted(const std::string& player, const HistoryFilter& cond
 void ShotFilterTest::conditionsListTheShotsThatMeetThem() {
   find<QComboBox>("filterPlayer")->setCurrentIndex(1);
   QTRY_COMPARE_WITH_TIMEOUT(rows(), 8 * 40, 10'000);
-  find<QCheckBox>("filterMissed")->setChecked(true);
+  find<QComboBox>("filterGroup")->setCurrentIndex(1);
   find<QDoubleSpinBox>("filterMostCut")->setValue(45.0);
   find<QComboBox>("filterSide")->setCurrentIndex(1);
   find<QDoubleSpinBox>("filterMostSpeed")->setValue(2.5);
   HistoryFilter conditions;
-  conditions.missedOnly = true;
+  conditions.group = ShotGroup::Missed;
   conditions.mostCut_rad = 45.0 * 3.14159265358979 / 180.0;
   conditions.missSide = MissSide::Under;
   conditions.mostSpeed_mps = 2.5;
@@ -102,6 +103,19 @@ void ShotFilterTest::conditionsListTheShotsThatMeetThem() {
   QTRY_COMPARE_WITH_TIMEOUT(rows(), expected, 10'000);
   for (const ListedShot& shot : filter().list().shots)
     QVERIFY(shot.outcome == Outcome::Miss || shot.outcome == Outcome::Scratch || shot.outcome == Outcome::Foul);
+}
+
+void ShotFilterTest::everyGroupListsItsOwnShots() {
+  auto* group = find<QComboBox>("filterGroup");
+  QCOMPARE(group->count(), 1 + static_cast<int>(kShotGroups.size()));
+  find<QComboBox>("filterPlayer")->setCurrentIndex(1);
+  for (int row = 1; row < group->count(); ++row) {
+    group->setCurrentIndex(row);
+    HistoryFilter conditions;
+    conditions.group = kShotGroups[static_cast<std::size_t>(row - 1)];
+    QVERIFY(filter().filter().group == conditions.group);
+    QTRY_COMPARE_WITH_TIMEOUT(rows(), counted(filter().player(), conditions), 10'000);
+  }
 }
 
 void ShotFilterTest::keysGoThroughTheListAlone() {
@@ -142,9 +156,9 @@ void ShotFilterTest::aListIsPlayedToItsEnd() {
 }
 
 void ShotFilterTest::spaceTicksABoxAndDoesNotPlay() {
-  auto* missed = find<QCheckBox>("filterMissed");
-  QTest::keyClick(missed, Qt::Key_Space);
-  QVERIFY(missed->isChecked());
+  auto* since = find<QCheckBox>("filterSince");
+  QTest::keyClick(since, Qt::Key_Space);
+  QVERIFY(since->isChecked());
   QVERIFY(!review().desk().playhead().isPlaying());
   auto* player = find<QComboBox>("filterPlayer");
   player->setCurrentIndex(1);

@@ -2,17 +2,15 @@
 #include "core/measure/judge_session.h"
 
 #include <QtTest>
+#include <cmath>
 
 #include "core/geometry/units.h"
-#include "core/measure/film_referee.h"
-#include "core/measure/plan_situation.h"
-#include "core/measure/record_entries.h"
-#include "core/physics/simulator.h"
 #include "core/planner/suggestion_text.h"
-#include "tests/record/sample.h"
+#include "tests/measure/judged_shots.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
+using namespace ferrule::judged;
 
 /// Suggested against taken over recorded shots that were made by simulation, so that what was meant is known.
 class JudgeSessionTest : public QObject {
@@ -27,92 +25,6 @@ class JudgeSessionTest : public QObject {
   void stoppedJudgingKeepsWhatWasJudged();
   void aPotByHandIsMatchedToTheListedPlan();
 };
-
-namespace {
-
-/// The 1 hangs at the foot-left pocket, the 2 lies far up table on the rail: one good shot, one bad one.
-const Position kBefore{{kCueBall, {0.3, 0.2}},      {BallName(1), {1.04, 0.49}}, {BallName(2), {-1.0, -0.5303}},
-                       {BallName(8), {-0.85, 0.3}}, {BallName(9), {0.0, -0.4}},  {BallName(10), {-0.4, 0.1}}};
-
-Planner planner() {
-  const MeasuredTable measured = sample::table();
-  return *Planner::create(measured.table, parametersFor(measured.balls));
-}
-
-Situation solids(const Position& balls) {
-  const MeasuredTable measured = sample::table();
-  GameState state =
-      joinedFrame(worldRules(Game::EightBall), {BallName(1), BallName(2), BallName(8), BallName(9), BallName(10)},
-                  Seat::First, surfaceLines(measured.table, measured.balls));
-  return situationFrom(state, balls, measured.table);
-}
-
-/// What a perfect film would show of this strike.
-ShotReading played(int number, const Strike& strike, const PocketedBall& meant) {
-  const MeasuredTable measured = sample::table();
-  const auto simulated = Simulator::create(measured.table, parametersFor(measured.balls))->shoot(kBefore, strike);
-  ShotReading reading;
-  reading.number = number;
-  reading.strike_s = 10.0 * number;
-  reading.rest_s = reading.strike_s + simulated->duration_s;
-  reading.before = kBefore;
-  const Vector3 v = simulated->paths.front().motions.front().velocity;
-  reading.delivery.aim_rad = Measured{std::atan2(v.y, v.x), 1e-4};
-  reading.delivery.speed_mps = Measured{strike.speed_mps, 1e-3};
-  reading.delivery.side = Measured{strike.side, 1e-3};
-  reading.delivery.height = Measured{strike.height, 1e-3};
-  reading.target = Target{meant.ball, meant.pocket, {}, {}, {}};
-  reading.outcome = Outcome::Miss;
-  for (ShotEvent event : simulated->events) {
-    event.time_s += reading.strike_s;
-    reading.events.push_back(event);
-    if (event.kind == EventKind::Ball && !reading.firstContact && event.other) reading.firstContact = event.other;
-    if (event.kind != EventKind::Pocket) continue;
-    reading.pocketed.push_back({event.ball, *event.pocket});
-    if (event.ball == meant.ball) reading.outcome = Outcome::Pot;
-  }
-  for (const FinalBall& ball : simulated->after) {
-    if (ball.fate == BallFate::OnTable) reading.after.push_back({ball.ball, ball.position});
-  }
-  return reading;
-}
-
-/// A record with one frame that holds these shots, each ruled on its own.
-struct Kept {
-  sample::Folder folder;
-  Record record = sample::openOrDie(folder.file("r.sqlite"));
-  SessionId session;
-  FrameId frame;
-  std::vector<ShotId> shots;
-
-  explicit Kept(const std::vector<ShotReading>& readings, bool ruled = true) {
-    session = *record.addSession({"Evening", 1'772'389'800'000, "table", sample::table(), {}, SessionKind::Practice});
-    frame = *record.addFrame({session, ruled ? "eight-ball" : "", std::nullopt, std::nullopt});
-    for (const ShotReading& reading : readings) {
-      FilmReferee referee(worldRules(Game::EightBall), sample::table());
-      std::optional<RulingEntry> entry;
-      if (ruled) entry = entryOf(referee.judge({reading, {}}).ruled);
-      shots.push_back(*record.appendShot(frame, reading, {}, std::nullopt, entry));
-    }
-  }
-};
-
-JudgeOptions quick() {
-  JudgeOptions options;
-  options.mostSimulations = 6000;
-  return options;
-}
-
-const PocketedBall kEasy{BallName(1), PocketName::FootLeft};
-
-Strike easyStrike() {
-  const auto meant = meantPlan(planner(), solids(kBefore), kEasy, true, {std::atan2(0.29, 0.74), 1.5, 0.0, 0.0, 0.0},
-                               scatterOf(PlayerLevel::Club));
-  if (!meant) qFatal("the easy ball cannot be potted");
-  return meant->strike;
-}
-
-}  // namespace
 
 void JudgeSessionTest::aGoodShotWellStruckCostsNothing() {
   Kept kept({played(1, easyStrike(), kEasy)});

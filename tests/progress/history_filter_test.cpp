@@ -2,7 +2,9 @@
 #include "core/progress/history_filter.h"
 
 #include <QtTest>
+#include <cmath>
 
+#include "core/progress/game_measures.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -57,6 +59,9 @@ class HistoryFilterTest : public QObject {
   void sessionsAndTablesWithoutAShotGo();
   void conditionsOnShotsHoldTogether();
   void aShotWithoutAValuePassesNoConditionOnIt();
+  void groupsHoldWhatTheySay();
+  void longPotsHaveALargeProduct();
+  void aFrameIsLostByItsDearestChoice();
 };
 
 void HistoryFilterTest::noConditionChangesNothing() {
@@ -91,7 +96,7 @@ void HistoryFilterTest::sessionsAndTablesWithoutAShotGo() {
 
 void HistoryFilterTest::conditionsOnShotsHoldTogether() {
   HistoryFilter filter;
-  filter.missedOnly = true;
+  filter.group = ShotGroup::Missed;
   QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{2, 3}));
   filter.mostCut_rad = 0.5;
   QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{3}));
@@ -111,6 +116,61 @@ void HistoryFilterTest::aShotWithoutAValuePassesNoConditionOnIt() {
   filter = {};
   filter.leastCut_rad = 0.0;
   QCOMPARE(idsOf(filtered(twoSessions(), filter)), (Ids{1, 2, 3, 4}));
+}
+
+void HistoryFilterTest::groupsHoldWhatTheySay() {
+  PlayerHistory history = twoSessions();
+  history.shots[0].deliveryLoss = 0.2;  // made, but the frame stood worse after it
+  history.shots[1].deliveryLoss = 0.5;  // a miss loses more than position
+  history.shots[2].choiceLoss = 0.1;
+  history.shots[3].choiceLoss = 0.01;  // a tie
+  history.shots[3].foul = true;
+  const auto of = [&](ShotGroup group) {
+    HistoryFilter filter;
+    filter.group = group;
+    return idsOf(filtered(history, filter));
+  };
+  QCOMPARE(of(ShotGroup::Missed), (Ids{2, 3}));
+  QCOMPARE(of(ShotGroup::PositionLost), (Ids{1}));
+  QCOMPARE(of(ShotGroup::PoorChoice), (Ids{3}));
+  QCOMPARE(of(ShotGroup::Fouls), (Ids{4}));
+  QCOMPARE(of(ShotGroup::Safeties), (Ids{5}));
+  QVERIFY(of(ShotGroup::Breaks).empty());
+}
+
+/// Two ways of 0.635 m on a table of 2.54 m are two diamonds each: 4.
+void HistoryFilterTest::longPotsHaveALargeProduct() {
+  PlayerHistory history = twoSessions();
+  history.shots[0].cueToGhost_m = 0.635;
+  history.shots[0].objectToPocket_m = 0.635;
+  history.shots[1].cueToGhost_m = 1.27;
+  history.shots[1].objectToPocket_m = 0.9525;
+  QVERIFY(std::abs(*distanceProduct(history.shots[0], history.tables[0]) - 4.0) < 1e-9);
+  QVERIFY(std::abs(*distanceProduct(history.shots[1], history.tables[0]) - 12.0) < 1e-9);
+  HistoryFilter filter;
+  filter.mostProduct = 5.0;
+  QCOMPARE(idsOf(filtered(history, filter)), (Ids{1}));
+}
+
+void HistoryFilterTest::aFrameIsLostByItsDearestChoice() {
+  PlayerHistory history = twoSessions();
+  const auto put = [&](std::size_t shot, std::int64_t frame, double choice, double delivery) {
+    history.shots[shot].frame = frame;
+    history.shots[shot].choiceLoss = choice;
+    history.shots[shot].deliveryLoss = delivery;
+  };
+  put(0, 7, 0.05, 0.0);
+  put(1, 7, 0.20, 0.1);
+  put(2, 8, 0.10, 0.4);  // lost by the delivery
+  put(3, 9, 0.30, 0.0);
+  history.shots[3].wonFrame = true;
+  markLostByChoice(history);
+  HistoryFilter filter;
+  filter.group = ShotGroup::LostByChoice;
+  QCOMPARE(idsOf(filtered(history, filter)), (Ids{2}));
+  history.shots[1].suggestionShown = true;
+  markLostByChoice(history);
+  QCOMPARE(idsOf(filtered(history, filter)), (Ids{1}));
 }
 
 FERRULE_TEST(HistoryFilterTest)
