@@ -68,6 +68,7 @@ add_library(ferrule_window STATIC
   setup/check_page.cpp
   setup/coverage_view.cpp
   setup/error_map_view.cpp
+  setup/figure_table.cpp
   setup/keep_page.cpp
   setup/lens_page.cpp
   setup/map_page.cpp

@@ -18,6 +18,7 @@
 #include <QVBoxLayout>
 
 #include "app/setup/coverage_view.h"
+#include "app/setup/figure_table.h"
 #include "app/setup/print_sheets.h"
 #include "app/setup/setup_words.h"
 #include "app/words/error_sentence.h"
@@ -29,7 +30,6 @@ namespace {
 
 constexpr std::array kDictionaries{"DICT_5X5_100", "DICT_4X4_50", "DICT_4X4_100",
                                    "DICT_5X5_50",  "DICT_6X6_50", "DICT_6X6_100"};
-constexpr int kTableRow_px = 28;
 
 QSpinBox* countBox(const char* name, const QString& accessible) {
   auto* box = new QSpinBox;
@@ -41,23 +41,10 @@ QSpinBox* countBox(const char* name, const QString& accessible) {
 }
 
 QTableWidget* listOf(const char* name, const QStringList& heads) {
-  auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
-  table->setObjectName(QLatin1String(name));
-  table->setHorizontalHeaderLabels(heads);
-  table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(kTableRow_px);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  QTableWidget* table = figureTable(name, heads);
   table->setSelectionBehavior(QAbstractItemView::SelectRows);
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table->setTabKeyNavigation(false);
-  table->setShowGrid(false);
   return table;
-}
-
-void setCell(QTableWidget* table, int row, int column, const QString& words, bool number = false) {
-  auto* item = new QTableWidgetItem(words);
-  if (number) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-  table->setItem(row, column, item);
 }
 
 }  // namespace
@@ -76,7 +63,7 @@ LensPage::LensPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   column()->addWidget(result_);
   parameters_ = listOf("lensParameters", {tr("Parameter"), tr("Value"), tr("Uncertainty")});
   parameters_->setAccessibleName(tr("The lens's parameters"));
-  parameters_->setMinimumHeight(6 * kTableRow_px);
+  parameters_->setMinimumHeight(6 * kFigureRow_px);
   column()->addWidget(parameters_);
   connect(withoutBoard_, &QCheckBox::clicked, this, [this](bool checked) {
     this->desk().change([&](SetupState& state) {
@@ -176,7 +163,7 @@ void LensPage::makeStills() {
   stills_ = listOf("stills", {tr("Still"), tr("Board"), tr("Edges"), tr("rms")});
   stills_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
   stills_->setAccessibleName(tr("Stills of the board"));
-  stills_->setMinimumHeight(8 * kTableRow_px);
+  stills_->setMinimumHeight(8 * kFigureRow_px);
   row->addWidget(stills_, 3);
   auto* seen = new QVBoxLayout;
   coverage_ = new CoverageView;
@@ -296,7 +283,7 @@ void LensPage::showStills() {
   for (int row = 0; row < static_cast<int>(all.size()); ++row) {
     const BoardStill& still = all[static_cast<std::size_t>(row)];
     const QString path = QString::fromStdString(still.path);
-    setCell(stills_, row, 0, QFileInfo(path).fileName());
+    setFigure(stills_, row, 0, QFileInfo(path).fileName());
     stills_->item(row, 0)->setToolTip(path);
     QString fate = fateWords(still);
     QString rms;
@@ -307,11 +294,11 @@ void LensPage::showStills() {
         if (!view->used) fate = tr("found, but does not fit the others");
       }
     }
-    setCell(stills_, row, 1, fate);
-    setCell(stills_, row, 2, still.edge_px > 0.0 ? tr("%1 px").arg(numbers().fixed(still.edge_px, 1)) : QString(),
-            true);
+    setFigure(stills_, row, 1, fate);
+    setFigure(stills_, row, 2, still.edge_px > 0.0 ? tr("%1 px").arg(numbers().fixed(still.edge_px, 1)) : QString(),
+              true);
     stills_->item(row, 2)->setToolTip(tr("How wide the squares' edges are; less than 1 px is sharp"));
-    setCell(stills_, row, 3, rms, true);
+    setFigure(stills_, row, 3, rms, true);
   }
   light();
 }
@@ -363,9 +350,9 @@ void LensPage::showResult() {
   for (int row = 0; row < parameters_->rowCount(); ++row) {
     const LensParameter& each = made->parameters[static_cast<std::size_t>(row)];
     const int decimals = decimalsFor(each.u, 6);
-    setCell(parameters_, row, 0, QString::fromStdString(each.name));
-    setCell(parameters_, row, 1, numbers().fixed(each.value, decimals), true);
-    setCell(parameters_, row, 2, QStringLiteral("± ") + numbers().fixed(each.u, decimals), true);
+    setFigure(parameters_, row, 0, QString::fromStdString(each.name));
+    setFigure(parameters_, row, 1, numbers().fixed(each.value, decimals), true);
+    setFigure(parameters_, row, 2, QStringLiteral("± ") + numbers().fixed(each.u, decimals), true);
   }
 }
 

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "app/setup/error_map_view.h"
+#include "app/setup/figure_table.h"
 #include "app/setup/setup_words.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
@@ -49,17 +50,11 @@ MapPage::MapPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::
   place_->setWordWrap(true);
   place_->setFont(scaled(font(), 1.0, true));
   right->addWidget(place_);
-  budget_ = new QTableWidget(0, 2);
-  budget_->setObjectName(QStringLiteral("budget"));
+  budget_ = figureTable("budget", {tr("Comes from"), tr("Standard uncertainty")});
   budget_->setAccessibleName(tr("Where the uncertainty comes from, at the marked place"));
-  budget_->setHorizontalHeaderLabels({tr("Comes from"), tr("Standard uncertainty")});
-  budget_->verticalHeader()->hide();
   budget_->verticalHeader()->setDefaultSectionSize(kTableRow_px);
   budget_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
   budget_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-  budget_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  budget_->setTabKeyNavigation(false);
-  budget_->setShowGrid(false);
   right->addWidget(budget_);
   right->addWidget(makeShot());
   right->addStretch(1);
@@ -140,10 +135,8 @@ void MapPage::showBudget() {
   place_->setText(tr("At x %1, y %2: within %3 (95 %)")
                       .arg(mm(map_->place().x, 0), mm(map_->place().y, 0), mm(at->reach95_m(), 1)));
   const auto put = [&](int row, const QString& words, const QString& value) {
-    budget_->setItem(row, 0, new QTableWidgetItem(words));
-    auto* item = new QTableWidgetItem(value);
-    item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    budget_->setItem(row, 1, item);
+    setFigure(budget_, row, 0, words);
+    setFigure(budget_, row, 1, value, true);
   };
   budget_->setRowCount(static_cast<int>(at->budget.size()) + 1);
   int row = 0;

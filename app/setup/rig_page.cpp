@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/setup/figure_table.h"
 #include "app/words/trade_words.h"
 #include "core/camera/rig_calibration.h"
 #include "core/camera/rig_from_lines.h"
@@ -18,33 +19,22 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kTableRow_px = 28;
 constexpr int kWidest_px = 860;
 
 QTableWidget* listOf(const char* name, const QStringList& heads) {
-  auto* table = new QTableWidget(0, static_cast<int>(heads.size()));
-  table->setObjectName(QLatin1String(name));
-  table->setHorizontalHeaderLabels(heads);
-  table->verticalHeader()->hide();
-  table->verticalHeader()->setDefaultSectionSize(kTableRow_px);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  QTableWidget* table = figureTable(name, heads);
   table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  table->setTabKeyNavigation(false);
-  table->setShowGrid(false);
   table->setMaximumWidth(kWidest_px);
   return table;
 }
 
 void put(QTableWidget* table, int row, const QStringList& words) {
-  for (int column = 0; column < words.size(); ++column) {
-    auto* item = new QTableWidgetItem(words[column]);
-    if (column > 0) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    table->setItem(row, column, item);
-  }
+  for (int column = 0; column < words.size(); ++column)
+    setFigure(table, row, column, words[column], column > 0);
 }
 
 void fitRows(QTableWidget* table) {
-  table->setFixedHeight(table->horizontalHeader()->sizeHint().height() + table->rowCount() * kTableRow_px + 4);
+  table->setFixedHeight(table->horizontalHeader()->sizeHint().height() + table->rowCount() * kFigureRow_px + 4);
 }
 
 }  // namespace

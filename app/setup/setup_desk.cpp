@@ -98,6 +98,11 @@ void SetupDesk::fail(const Error& error) {
   emit said(errorSentence(error));
 }
 
+bool SetupDesk::lacksRig() {
+  if (!rig_) emit said(tr("There is no rig yet; make one in the step Rig."));
+  return !rig_;
+}
+
 void SetupDesk::forgetRig() {
   rig_.reset();
   check_.reset();
@@ -355,10 +360,7 @@ void SetupDesk::makeRig() {
 }
 
 void SetupDesk::check(const QString& film) {
-  if (!rig_) {
-    emit said(tr("There is no rig yet; make one in the step Rig."));
-    return;
-  }
+  if (lacksRig()) return;
   checkNames_ = {nameOf(film), nameOf(state_.rig), "table.json"};
   using Answer = Result<FilmCheck>;
   job_.start<Answer>([film = film.toStdString(), rig = *rig_, measured = rigTable_](
@@ -395,10 +397,7 @@ bool SetupDesk::keepGrid(const ProjectorGrid& grid) {
 }
 
 void SetupDesk::findProjector(const QString& still) {
-  if (!rig_) {
-    emit said(tr("There is no rig yet; make one in the step Rig."));
-    return;
-  }
+  if (lacksRig()) return;
   using Answer = Result<Projector>;
   job_.start<Answer>(
       [still = still.toStdString(), gridFile = own("grid.json").toStdString(), rig = *rig_,
@@ -425,10 +424,7 @@ void SetupDesk::findProjector(const QString& still) {
 }
 
 void SetupDesk::save(const QString& folder) {
-  if (!rig_) {
-    emit said(tr("There is no rig yet; make one in the step Rig."));
-    return;
-  }
+  if (lacksRig()) return;
   const QDir target(folder);
   const QString lensPath = target.filePath(QStringLiteral("lens.json"));
   Rig rig = *rig_;

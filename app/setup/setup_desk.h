@@ -84,6 +84,8 @@ class SetupDesk : public QObject {
  private:
   [[nodiscard]] QString own(const char* name) const;
   void keep();
+  /// Says so where there is none.
+  bool lacksRig();
   void forgetRig();
   void forgetLens();
   void takeRig(const Rig& rig, const MeasuredTable& measured);
