@@ -221,33 +221,33 @@ SelfCheck checkRig(const Rig& rig, const MeasuredTable& measured, const CheckEvi
   const double height_m = measured.balls.radius_m();
   const double own_m = ownReach_m(rig, measured);
   const auto fits = std::ranges::find(trials, RigFault::None, [](const Trial& t) { return t.hypothesis.fault; });
+  const auto isDecisive = [&](const Explanation& each) {
+    const auto trial = std::ranges::find_if(
+        trials, [&](const Trial& t) { return t.hypothesis.fault == each.fault && tagsOf(t.hypothesis) == each.tags; });
+    return fits->score - trial->score > 2.0 * kDecisive;
+  };
+  const auto isLarge = [&](const Explanation& each) {
+    SelfCheck cost;
+    addCost(cost, rig, each.rig, measured.table, height_m);
+    return matters(each, cost.costMax_m, own_m);
+  };
   // What the cushions leave open of the lens may look like a small fault that does not matter; behind it may stand one
   // that does.
   std::size_t chosen = 0;
   for (std::size_t i = 0; own_m > 0.0 && i < check.explanations.size(); ++i) {
     const Explanation& each = check.explanations[i];
-    const auto trial = std::ranges::find_if(
-        trials, [&](const Trial& t) { return t.hypothesis.fault == each.fault && tagsOf(t.hypothesis) == each.tags; });
-    SelfCheck cost;
-    addCost(cost, rig, each.rig, measured.table, height_m);
-    const bool clear = fits->score - trial->score > 2.0 * kDecisive;
-    if (each.fault == RigFault::None || !clear) break;
-    if (!matters(each, cost.costMax_m, own_m)) continue;
+    if (each.fault == RigFault::None || !isDecisive(each)) break;
+    if (!isLarge(each)) continue;
     chosen = i;
     break;
   }
   const Explanation& best = check.explanations[chosen];
   addCost(check, rig, best.rig, measured.table, height_m);
-  const auto named = std::ranges::find_if(
-      trials, [&](const Trial& t) { return t.hypothesis.fault == best.fault && tagsOf(t.hypothesis) == best.tags; });
-  const bool decisive = fits->score - named->score > 2.0 * kDecisive;
-  if (best.fault == RigFault::None || !decisive || !matters(best, check.costMax_m, own_m)) {
+  if (best.fault == RigFault::None || !isDecisive(best) || !matters(best, check.costMax_m, own_m)) {
     check.verdict = RigFault::None;
     // Everything that would not matter speaks for the rig.
     for (const Explanation& each : check.explanations) {
-      SelfCheck trial;
-      addCost(trial, rig, each.rig, measured.table, height_m);
-      if (each.fault == RigFault::None || !matters(each, trial.costMax_m, own_m)) check.confidence += each.probability;
+      if (each.fault == RigFault::None || !isLarge(each)) check.confidence += each.probability;
     }
     check.confidence = std::min(1.0, check.confidence);
     if (best.fault == RigFault::None) {

@@ -118,6 +118,22 @@ struct SessionGain {
   double gained = 0.0;
 };
 
+/// Of what is gained for each that was tried, times a factor.
+std::optional<Interval> gainInterval(const std::vector<SessionGain>& gains, double factor,
+                                     const Resampling& resampling) {
+  return sessionInterval(
+      gains.size(),
+      [&](std::span<const std::size_t> chosen) -> std::optional<double> {
+        SessionGain all;
+        for (const std::size_t i : chosen) {
+          all.tried += gains[i].tried;
+          all.gained += gains[i].gained;
+        }
+        return all.tried > 0.0 ? std::optional(factor * all.gained / all.tried) : std::nullopt;
+      },
+      resampling);
+}
+
 std::optional<WorkItem> itemOf(const Cause& cause, const std::vector<Line>& lines, std::size_t sessions,
                                const Resampling& resampling) {
   WorkItem item;
@@ -140,17 +156,7 @@ std::optional<WorkItem> itemOf(const Cause& cause, const std::vector<Line>& line
   if (item.tried < kFewestForWork) return std::nullopt;
   item.share = made / item.tried;
   item.gain = 100.0 * gained / static_cast<double>(lines.size());
-  const auto interval = sessionInterval(
-      sessions,
-      [&](std::span<const std::size_t> chosen) -> std::optional<double> {
-        SessionGain all;
-        for (const std::size_t i : chosen) {
-          all.tried += gains[i].tried;
-          all.gained += gains[i].gained;
-        }
-        return all.tried > 0.0 ? std::optional(100.0 * all.gained / all.tried) : std::nullopt;
-      },
-      resampling);
+  const auto interval = gainInterval(gains, 100.0, resampling);
   if (!interval || !(interval->least > 0.0)) return std::nullopt;
   item.gainInterval = *interval;
   const double reached = std::clamp(item.share + gained / item.tried, 0.0, 1.0);
@@ -192,17 +198,7 @@ std::optional<FrameGain> framesWon(const PlayerHistory& history, const std::func
   if (all.shots < kFewestPlayedAgain || frames.empty()) return std::nullopt;
   const double each = 100.0 * inFrames / static_cast<double>(frames.size());
   all.frames = each * gained / all.shots;
-  const auto interval = sessionInterval(
-      gains.size(),
-      [&](std::span<const std::size_t> chosen) -> std::optional<double> {
-        SessionGain sum;
-        for (const std::size_t i : chosen) {
-          sum.tried += gains[i].tried;
-          sum.gained += gains[i].gained;
-        }
-        return sum.tried > 0.0 ? std::optional(each * sum.gained / sum.tried) : std::nullopt;
-      },
-      resampling);
+  const auto interval = gainInterval(gains, each, resampling);
   if (!interval) return std::nullopt;
   all.interval = *interval;
   return all;

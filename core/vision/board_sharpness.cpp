@@ -9,6 +9,8 @@
 #include <opencv2/imgproc.hpp>
 #include <vector>
 
+#include "core/vision/outliers.h"
+
 namespace ferrule {
 
 namespace {
@@ -38,12 +40,6 @@ double lightAt(const cv::Mat& grey, double x, double y) {
   };
   return (1.0 - below) * ((1.0 - right) * at(left, top) + right * at(left + 1, top)) +
          below * ((1.0 - right) * at(left, top + 1) + right * at(left + 1, top + 1));
-}
-
-double median(std::vector<double> values) {
-  const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-  std::nth_element(values.begin(), middle, values.end());
-  return *middle;
 }
 
 /// Where a profile first passes a level, in steps, between its values.
