@@ -26,13 +26,14 @@ Result<PhysicsParameters> parametersOf(const SuggestionQuestion& question) {
 }  // namespace
 
 Result<void> SuggestionSearcher::prepare(const SuggestionQuestion& question) {
+  PlannedOn wanted{question.table, question.parameters, question.whom.record};
+  if (planner_ && plannedOn_ == wanted) return {};
   const auto parameters = parametersOf(question);
   if (!parameters) return tl::make_unexpected(parameters.error());
-  if (planner_ && question_ && question_->table == question.table && planner_->simulator().parameters() == *parameters)
-    return {};
   auto planner = Planner::create(question.table.table, *parameters);
   if (!planner) return tl::make_unexpected(planner.error());
   planner_.emplace(std::move(*planner));
+  plannedOn_ = std::move(wanted);
   return {};
 }
 

@@ -29,7 +29,17 @@ class SuggestionSearcher : public QObject {
   [[nodiscard]] Result<std::optional<ScatterEstimate>> estimateFromRecord(const ForWhom& whom) const;
   [[nodiscard]] PlayedPlan playedOut(const RankedPlan& plan) const;
 
+  /// What the planner was made from.
+  struct PlannedOn {
+    MeasuredTable table;
+    PhysicsParameters parameters;
+    std::string record;  ///< whose fingerprint it plays on
+
+    bool operator==(const PlannedOn&) const = default;
+  };
+
   std::optional<Planner> planner_;
+  std::optional<PlannedOn> plannedOn_;
   std::optional<SuggestionQuestion> question_;
   Scatter scatter_;
   /// Read from the whole record once: single shots move it little, and the record may be long.

@@ -123,7 +123,8 @@ Result<int> addSteadierGains(Record& record, PlayerHistory& history, const Stead
       if (place == wanted.end()) continue;
       --left;
       job.reportShare(static_cast<double>(seen++) / static_cast<double>(some.count), "playing again");
-      (*place)->steadier = replay->gain(*shot, before);
+      // Noted already by a run that was stopped.
+      if (!(*place)->steadier) (*place)->steadier = replay->gain(*shot, before);
       played += (*place)->steadier ? 1 : 0;
     }
   }

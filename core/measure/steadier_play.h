@@ -22,7 +22,8 @@ struct SteadierOptions {
 /// is among them, and its game is one of frames won; the scatter is the one that it was judged with. The same errors
 /// play every variant, so that small gains show with few plays. The opponent is taken to play alike.
 ///
-/// history: of this record. Returns how many shots were played again. Errors: those of Record, Planner::create();
+/// history: of this record; what a stopped run noted in it is not played once more. Returns how many of the shots that
+/// take part have a gain. Errors: those of Record, Planner::create();
 /// Cancelled, with what was noted so far.
 [[nodiscard]] Result<int> addSteadierGains(Record& record, PlayerHistory& history, const SteadierOptions& options = {},
                                            const JobControl& job = {});

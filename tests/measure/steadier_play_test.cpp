@@ -19,6 +19,7 @@ class SteadierPlayTest : public QObject {
   void theSameRecordGivesTheSameDigits();
   void shotsThatNobodyJudgedAreLeftAlone();
   void noMoreShotsThanAskedArePlayedAgain();
+  void whatAStoppedRunNotedIsNotPlayedOnceMore();
   void stoppedItSaysSo();
 };
 
@@ -86,6 +87,16 @@ void SteadierPlayTest::noMoreShotsThanAskedArePlayedAgain() {
   QCOMPARE(*addSteadierGains(kept.record, history, options), 2);
   QCOMPARE(std::ranges::count_if(history.shots, [](const PlayedShot& shot) { return shot.steadier.has_value(); }),
            std::ptrdiff_t{2});
+}
+
+void SteadierPlayTest::whatAStoppedRunNotedIsNotPlayedOnceMore() {
+  Kept kept = judgedShots({hardShot(1), played(2, easyStrike(), kEasy)});
+  PlayerHistory history = historyOf(kept.record);
+  const SteadierGain noted{0.5, 0.25, 0.125, 0.1, 0.1};
+  history.shots.front().steadier = noted;
+  QCOMPARE(*addSteadierGains(kept.record, history), 2);
+  QVERIFY(history.shots.front().steadier == noted);
+  QVERIFY(history.shots.back().steadier.has_value());
 }
 
 void SteadierPlayTest::stoppedItSaysSo() {
