@@ -20,6 +20,7 @@
 #include "app/setup/setup_place.h"
 #include "core/base/text_file.h"
 #include "core/camera/rig_file.h"
+#include "tests/app/fresh_settings.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -55,7 +56,7 @@ class SetupStoryTest : public QObject {
   /// Everything that the clip of the tests gives.
   void putInClip();
 
-  std::unique_ptr<QTemporaryDir> folder_;
+  std::unique_ptr<FreshSettings> folder_;
   std::unique_ptr<QWidget> window_;
   ActionSet* actions_ = nullptr;
   std::unique_ptr<SetupPlace> place_;
@@ -69,12 +70,7 @@ const QString kBoards = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/opencv-bo
 }  // namespace
 
 void SetupStoryTest::init() {
-  folder_ = std::make_unique<QTemporaryDir>();
-  QSettings::setDefaultFormat(QSettings::IniFormat);
-  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_->path());
-  QCoreApplication::setOrganizationName(QStringLiteral("ferrule-test"));
-  QCoreApplication::setApplicationName(QStringLiteral("ferrule-test"));
-  QLocale::setDefault(QLocale::c());
+  folder_ = std::make_unique<FreshSettings>();
   openPlace();
 }
 

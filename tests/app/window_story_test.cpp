@@ -16,6 +16,7 @@
 #include "app/window/main_window.h"
 #include "app/window/window_call.h"
 #include "core/record/record.h"
+#include "tests/app/fresh_settings.h"
 #include "tests/app/review_sample.h"
 #include "tests/support/test_registry.h"
 
@@ -77,17 +78,12 @@ class WindowStoryTest : public QObject {
     QTest::keyClick(window_.get(), Qt::Key(code), modifiers);
   }
 
-  std::unique_ptr<QTemporaryDir> folder_;
+  std::unique_ptr<FreshSettings> folder_;
   std::unique_ptr<MainWindow> window_;
 };
 
 void WindowStoryTest::init() {
-  folder_ = std::make_unique<QTemporaryDir>();
-  QSettings::setDefaultFormat(QSettings::IniFormat);
-  QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder_->path());
-  QCoreApplication::setOrganizationName(QStringLiteral("ferrule-test"));
-  QCoreApplication::setApplicationName(QStringLiteral("ferrule-test"));
-  QLocale::setDefault(QLocale::c());
+  folder_ = std::make_unique<FreshSettings>();
 }
 
 void WindowStoryTest::cleanup() {
