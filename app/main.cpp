@@ -14,9 +14,8 @@
 #include "app/film/film_file.h"
 #include "app/review/record_source.h"
 #include "app/window/appearance.h"
-#include "app/window/languages.h"
-#include "app/window/main_window.h"
 #include "app/window/window_call.h"
+#include "app/window/window_host.h"
 
 namespace {
 
@@ -46,12 +45,10 @@ int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
   QCoreApplication::setApplicationVersion(QStringLiteral(FERRULE_VERSION));
   QGuiApplication::setApplicationDisplayName(QStringLiteral("Ferrule"));
   QGuiApplication::setDesktopFileName(QStringLiteral("ferrule"));
-  ferrule::loadTranslations(application);
   ferrule::applyAppearance(
       ferrule::appearanceFromSetting(QSettings().value(QStringLiteral("window/appearance")).toString()));
-  ferrule::MainWindow window({ferrule::openRecordSource, ferrule::openFilmFile, demoRecord()});
-  window.start(QString::fromStdString(call.record));
-  window.show();
+  ferrule::WindowHost host({ferrule::openRecordSource, ferrule::openFilmFile, demoRecord()});
+  host.open(QString::fromStdString(call.record));
   return QApplication::exec();
 }
 

@@ -1,7 +1,10 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # The window and the program that opens it.
 # English holds the plural forms alone.
-set(translation_files ${CMAKE_SOURCE_DIR}/translations/ferrule_de.ts ${CMAKE_SOURCE_DIR}/translations/ferrule_en.ts)
+set(translation_files ${CMAKE_SOURCE_DIR}/translations/ferrule_en.ts)
+foreach(language de es fr zh_CN)
+  list(APPEND translation_files ${CMAKE_SOURCE_DIR}/translations/ferrule_${language}.ts)
+endforeach()
 
 add_library(ferrule_window STATIC
   console/report_command.cpp
@@ -85,10 +88,12 @@ add_library(ferrule_window STATIC
   setup/setup_words.cpp
   setup/table_page.cpp
   setup/tags_page.cpp
+  window/about_page.cpp
   window/actions.cpp
   window/appearance.cpp
   window/card.cpp
   window/empty_place.cpp
+  window/help_page.cpp
   window/ink_icon.cpp
   window/key_page.cpp
   window/languages.cpp
@@ -97,9 +102,13 @@ add_library(ferrule_window STATIC
   window/own_record.cpp
   window/place_list.cpp
   window/places.cpp
+  window/recent_records.cpp
+  window/spoken_role.cpp
   window/tool_button.cpp
   window/vertical_scroll.cpp
   window/window_call.cpp
+  window/window_host.cpp
+  window/wrapping_row.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
   ${CMAKE_SOURCE_DIR}/resources/icons/icons.qrc)
@@ -117,8 +126,9 @@ target_sources(ferrule_window PRIVATE
   review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/judge_service.h session/session_place.h
   session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
   setup/background_job.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
-  window/actions.h window/card.h window/key_page.h window/main_window.h window/message_bar.h window/place.h
-  window/place_list.h window/vertical_scroll.h)
+  window/about_page.h window/actions.h window/card.h window/help_page.h window/key_page.h window/main_window.h
+  window/message_bar.h window/place.h
+  window/place_list.h window/vertical_scroll.h window/window_host.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.
 target_precompile_headers(ferrule_window PRIVATE <QtWidgets> <memory> <optional> <string> <vector>

@@ -238,7 +238,7 @@
         </message>
         <message>
             <source>&amp;Made</source>
-            <translation>&amp;Gelochtamp;Versenkt</translation>
+            <translation>&amp;Gelocht</translation>
         </message>
         <message>
             <source>The chosen ball went into its pocket</source>
@@ -250,7 +250,7 @@
         </message>
         <message>
             <source>The chosen ball was hit too full</source>
-            <translation>Die gewählte Kugel wurde zu voll getroffen</translation>
+            <translation>Die gewählte Kugel wurde zu dick getroffen</translation>
         </message>
         <message>
             <source>Missed thi&amp;n</source>
@@ -419,6 +419,34 @@
         <message>
             <source>Set-&amp;up</source>
             <translation>&amp;Einrichtung</translation>
+        </message>
+        <message>
+            <source>The desktop's language, where the program speaks it</source>
+            <translation>Die Sprache des Schreibtischs, wo das Programm sie spricht</translation>
+        </message>
+        <message>
+            <source>Show every word in this language</source>
+            <translation>Alle Wörter in dieser Sprache zeigen</translation>
+        </message>
+        <message>
+            <source>&amp;How this place is used</source>
+            <translation>&amp;So wird dieser Bereich benutzt</translation>
+        </message>
+        <message>
+            <source>What the place is for, and the steps in their order</source>
+            <translation>Wozu der Bereich da ist, und die Schritte der Reihe nach</translation>
+        </message>
+        <message>
+            <source>Every action of the window and its keys</source>
+            <translation>Alle Befehle des Fensters und ihre Tasten</translation>
+        </message>
+        <message>
+            <source>Version, cautions and licences</source>
+            <translation>Version, Vorsicht und Lizenzen</translation>
+        </message>
+        <message>
+            <source>&amp;Language</source>
+            <translation>&amp;Sprache</translation>
         </message>
     </context>
     <context>
@@ -661,7 +689,7 @@
         </message>
         <message>
             <source>%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.</source>
-            <translation>%1 trifft die Kugel %2 Radien neben der Mitte, jenseits der Kicksergrenze von %3; rücken Sie den Treffpunkt nach innen.</translation>
+            <translation>%1 trifft die Kugel %2 Radien neben der Mitte, jenseits der Abrutschgrenze von %3; rücken Sie den Treffpunkt nach innen.</translation>
         </message>
         <message>
             <source>%1 has the balls %2 overlapping by %3 mm, more than %4; correct their places.</source>
@@ -704,15 +732,15 @@
             <translation>Das Gitter in %1 ist gespiegelt; die Spiegel- oder Rückprojektion des Projektors ausschalten.</translation>
         </message>
         <message>
-            <source>&quot;%1&quot; does not fit on this paper with its margins; choose larger paper or smaller squares.</source>
+            <source>"%1" does not fit on this paper with its margins; choose larger paper or smaller squares.</source>
             <translation>„%1“ passt mit seinen Rändern nicht auf dieses Papier; größeres Papier oder kleinere Felder wählen.</translation>
         </message>
         <message>
-            <source>The printer drew the board &quot;%1&quot; %2 mm across and %3 mm down where both should be equal; print it again without fitting it to the page.</source>
+            <source>The printer drew the board "%1" %2 mm across and %3 mm down where both should be equal; print it again without fitting it to the page.</source>
             <translation>Der Drucker hat die Tafel „%1“ quer mit %2 mm und hoch mit %3 mm gezeichnet, wo beides gleich sein müsste; ohne Anpassen an die Seite neu drucken.</translation>
         </message>
         <message>
-            <source>Every still that shows the board &quot;%1&quot; is blurred; focus, expose shorter or put the board down, and take them again.</source>
+            <source>Every still that shows the board "%1" is blurred; focus, expose shorter or put the board down, and take them again.</source>
             <translation>Alle Standbilder, die die Tafel „%1“ zeigen, sind unscharf; scharf stellen, kürzer belichten oder die Tafel ablegen und neu aufnehmen.</translation>
         </message>
     </context>
@@ -914,7 +942,7 @@
         </message>
         <message>
             <source>the cue was laid on the table to aim</source>
-            <translation>der Queue lag zum Zielen auf dem Tisch</translation>
+            <translation>das Queue lag zum Zielen auf dem Tisch</translation>
         </message>
         <message>
             <source>it was the other's turn</source>
@@ -1287,7 +1315,7 @@
         </message>
         <message>
             <source>: cut too little, thick</source>
-            <translation>: zu voll getroffen</translation>
+            <translation>: zu dick getroffen</translation>
         </message>
         <message>
             <source>%1: %2, %3</source>
@@ -1551,7 +1579,7 @@
         </message>
         <message>
             <source>thick</source>
-            <translation>zu voll</translation>
+            <translation>zu dick</translation>
         </message>
         <message>
             <source>Shot %1: the break</source>
@@ -1623,7 +1651,7 @@
         </message>
         <message>
             <source>too thick</source>
-            <translation>zu voll</translation>
+            <translation>zu dick</translation>
         </message>
         <message>
             <source>too thin</source>
@@ -1631,7 +1659,7 @@
         </message>
         <message>
             <source>%1 thick</source>
-            <translation>%1 zu voll</translation>
+            <translation>%1 zu dick</translation>
         </message>
         <message>
             <source>not enough</source>
@@ -1651,7 +1679,7 @@
         </message>
         <message>
             <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
-            <translation>Nur verfehlte Schnitte. Rechts: 95-%-Bereich des Anteils, der zu voll war.</translation>
+            <translation>Nur verfehlte Schnitte. Rechts: 95-%-Bereich des Anteils, der zu dick war.</translation>
         </message>
         <message>
             <source>Like shots under other conditions</source>
@@ -1829,7 +1857,7 @@
             <translation>Übung: %1. %2</translation>
         </message>
         <message>
-            <source>The order is by frames won: the player&apos;s own shots are played again in the simulator, with one part of the scatter a fifth smaller. A simulation is a guide, not a promise.</source>
+            <source>The order is by frames won: the player's own shots are played again in the simulator, with one part of the scatter a fifth smaller. A simulation is a guide, not a promise.</source>
             <translation>Die Reihenfolge folgt gewonnenen Spielen: Die eigenen Stöße werden im Simulator noch einmal gespielt, mit einem Teil der Streuung um ein Fünftel kleiner. Eine Simulation ist ein Anhalt, kein Versprechen.</translation>
         </message>
     </context>
@@ -2194,11 +2222,11 @@
         </message>
         <message>
             <source>thick or thin cuts to the left</source>
-            <translation>volle oder dünne Schnitte nach links</translation>
+            <translation>dicke oder dünne Schnitte nach links</translation>
         </message>
         <message>
             <source>thick or thin cuts to the right</source>
-            <translation>volle oder dünne Schnitte nach rechts</translation>
+            <translation>dicke oder dünne Schnitte nach rechts</translation>
         </message>
         <message>
             <source>The aim got steadier: from about %1 off to about %2 off.</source>
@@ -2250,7 +2278,7 @@
         </message>
         <message>
             <source>Balls that must go to the left are hit too full (thick): the aim is off by %1 on average.</source>
-            <translation>Kugeln, die nach links müssen, werden zu voll getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+            <translation>Kugeln, die nach links müssen, werden zu dick getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
         </message>
         <message>
             <source>Balls that must go to the left are hit too thin: the aim is off by %1 on average.</source>
@@ -2258,7 +2286,7 @@
         </message>
         <message>
             <source>Balls that must go to the right are hit too full (thick): the aim is off by %1 on average.</source>
-            <translation>Kugeln, die nach rechts müssen, werden zu voll getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
+            <translation>Kugeln, die nach rechts müssen, werden zu dick getroffen: Das Zielen liegt im Mittel um %1 daneben.</translation>
         </message>
         <message>
             <source>Balls that must go to the right are hit too thin: the aim is off by %1 on average.</source>
@@ -2397,7 +2425,7 @@
             <translation>Die Weiße allein von hinter der Kopflinie zur Fußbande und zurück spielen; sie soll so nah wie möglich an der Kopfbande liegen bleiben.</translation>
         </message>
         <message>
-            <source>Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands&apos; breadths, called before each stroke.</source>
+            <source>Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands' breadths, called before each stroke.</source>
             <translation>Gerade Bälle über einen Meter; die Weiße kommt um nichts, eine, zwei und drei Handbreit zurück, vor jedem Stoß angesagt.</translation>
         </message>
         <message>
@@ -2406,7 +2434,7 @@
         </message>
         <message>
             <source>Where the tip meets the ball</source>
-            <translation>Wo die Pomeranze den Ball trifft</translation>
+            <translation>Wo das Leder den Ball trifft</translation>
         </message>
         <message>
             <source>%1 shots were played again in the simulator with a fifth less scatter of the speed.</source>
@@ -2425,7 +2453,7 @@
             <translation>Ziel: ein Tempo, das um höchstens %1 streut.</translation>
         </message>
         <message>
-            <source>Target: a tip that scatters by %1 of the ball&apos;s radius or less.</source>
+            <source>Target: a tip that scatters by %1 of the ball's radius or less.</source>
             <translation>Ziel: ein Treffpunkt, der um höchstens %1 des Ballradius streut.</translation>
         </message>
     </context>
@@ -2456,6 +2484,26 @@
         <message>
             <source>Wheel: enlarge. Drag: move, or scrub on the time line. Double click: whole table.</source>
             <translation>Rad: vergrößern. Ziehen: verschieben, auf der Zeitleiste spulen. Doppelklick: ganzer Tisch.</translation>
+        </message>
+        <message>
+            <source>Menu</source>
+            <translation>Menü</translation>
+        </message>
+        <message>
+            <source>Action</source>
+            <translation>Befehl</translation>
+        </message>
+        <message>
+            <source>What it does</source>
+            <translation>Was er tut</translation>
+        </message>
+        <message>
+            <source>Find an action</source>
+            <translation>Einen Befehl finden</translation>
+        </message>
+        <message>
+            <source>Find: a word, or a key such as Ctrl</source>
+            <translation>Finden: ein Wort, oder eine Taste wie Strg</translation>
         </message>
     </context>
     <context>
@@ -2512,6 +2560,14 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <translation>Ferrule %1 macht aus dem Film eines Billardtisches gemessene Stöße.
 
 Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne jede Gewährleistung.</translation>
+        </message>
+        <message>
+            <source>Open &amp;again</source>
+            <translation>&amp;Wieder öffnen</translation>
+        </message>
+        <message>
+            <source>No record was opened yet</source>
+            <translation>Noch wurde keine Aufzeichnung geöffnet</translation>
         </message>
     </context>
     <context>
@@ -2631,7 +2687,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         </message>
         <message>
             <source>Dotted ring: miscue limit.</source>
-            <translation>Gepunkteter Ring: Kicksergrenze.</translation>
+            <translation>Gepunkteter Ring: Abrutschgrenze.</translation>
         </message>
         <message>
             <source>± one standard uncertainty. R: ball radius, + right and above.</source>
@@ -3364,31 +3420,31 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         </message>
         <message>
             <source>the aim was %1 %2 of the ghost ball</source>
-            <translation>das Zielen lag %1 zu %2 neben der Geisterkugel</translation>
+            <translation>das Zielen lag %1 %2 neben der Geisterkugel</translation>
         </message>
         <message>
             <source>squirt made it %1 %2</source>
-            <translation>Squirt machte es %1 zu %2</translation>
+            <translation>Squirt machte es %1 %2</translation>
         </message>
         <message>
             <source>swerve made it %1 %2</source>
-            <translation>der Bogen machte es %1 zu %2</translation>
+            <translation>der Bogen machte es %1 %2</translation>
         </message>
         <message>
             <source>throw of the cut made it %1 %2</source>
-            <translation>die Mitnahme durch den Schnitt machte es %1 zu %2</translation>
+            <translation>die Mitnahme durch den Schnitt machte es %1 %2</translation>
         </message>
         <message>
             <source>throw of the side spin made it %1 %2</source>
-            <translation>die Mitnahme durch den Effet machte es %1 zu %2</translation>
+            <translation>die Mitnahme durch den Effet machte es %1 %2</translation>
         </message>
         <message>
             <source>the speed made it %1 %2</source>
-            <translation>das Tempo machte es %1 zu %2</translation>
+            <translation>das Tempo machte es %1 %2</translation>
         </message>
         <message>
             <source>%1 %2 stays unexplained</source>
-            <translation>%1 zu %2 bleiben ungeklärt</translation>
+            <translation>%1 %2 bleiben ungeklärt</translation>
         </message>
         <message>
             <source>The film does not tell what brought it there.</source>
@@ -4237,7 +4293,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <context>
         <name>ferrule::BallsPage</name>
         <message>
-            <source>A ball&apos;s diameter</source>
+            <source>A ball's diameter</source>
             <translation>Durchmesser einer Kugel</translation>
         </message>
         <message>
@@ -4245,7 +4301,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>&amp;Durchmesser</translation>
         </message>
         <message>
-            <source>A ball&apos;s weight</source>
+            <source>A ball's weight</source>
             <translation>Gewicht einer Kugel</translation>
         </message>
         <message>
@@ -4288,7 +4344,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Fester Fokus und feste Belichtung von einer ganzen Zahl Netzperioden, höchste Bildrate; Bildstabilisierung, Zoom und Objektivkorrektur aus. Alle späteren Schritte brauchen Bilder dieser Größe.</translation>
         </message>
         <message>
-            <source>A camera overhead hangs over people: fix it to the building&apos;s structure with fittings rated for its load, never to a ceiling tile, and add a steel tether to a second point. Work from a proper ladder with a second person, not from the table, and secure yourself against a fall. Fixed mains wiring is the work of a licensed electrician; lead no cable where people walk. Local codes come first.</source>
+            <source>A camera overhead hangs over people: fix it to the building's structure with fittings rated for its load, never to a ceiling tile, and add a steel tether to a second point. Work from a proper ladder with a second person, not from the table, and secure yourself against a fall. Fixed mains wiring is the work of a licensed electrician; lead no cable where people walk. Local codes come first.</source>
             <translation>Eine Kamera über dem Tisch hängt über Menschen: mit für die Last zugelassenen Befestigungen am Bauwerk befestigen, nie an einer Deckenplatte, und mit einem Stahlseil an einem zweiten Punkt sichern. Von einer richtigen Leiter und zu zweit arbeiten, nicht vom Tisch aus, und gegen Absturz sichern. Feste Netzleitungen sind Sache einer Elektrofachkraft; kein Kabel dort, wo Menschen gehen. Örtliche Vorschriften gehen vor.</translation>
         </message>
         <message>
@@ -4431,7 +4487,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>%1 (zu %2 % sicher)</translation>
         </message>
         <message>
-            <source>As it is, a ball&apos;s place is off by %1 (rms), by %2 at the worst place: %3 toward the foot and %4 to the left of the middle.</source>
+            <source>As it is, a ball's place is off by %1 (rms), by %2 at the worst place: %3 toward the foot and %4 to the left of the middle.</source>
             <translation>So wie es ist, liegt der Ort einer Kugel um %1 (quadratisches Mittel) daneben, an der schlechtesten Stelle um %2: %3 zum Fuß hin und %4 links von der Mitte.</translation>
         </message>
         <message>
@@ -4460,7 +4516,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
     <context>
         <name>ferrule::FirstPicture</name>
         <message>
-            <source>The film&apos;s first picture</source>
+            <source>The film's first picture</source>
             <translation>Das erste Bild des Films</translation>
         </message>
         <message>
@@ -4555,7 +4611,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Unsicherheit</translation>
         </message>
         <message>
-            <source>The lens&apos;s parameters</source>
+            <source>The lens's parameters</source>
             <translation>Die Parameter des Objektivs</translation>
         </message>
         <message>
@@ -4731,7 +4787,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>gefunden, passt aber nicht zu den anderen</translation>
         </message>
         <message>
-            <source>How wide the squares&apos; edges are; less than 1 px is sharp</source>
+            <source>How wide the squares' edges are; less than 1 px is sharp</source>
             <translation>Wie breit die Kanten der Felder sind; unter 1 px ist scharf</translation>
         </message>
         <message>
@@ -4869,7 +4925,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Wo der Tisch gemessen wird: von Bandenkante zu Bandenkante, und beide Diagonalen</translation>
         </message>
         <message>
-            <source>Where to measure the tags: their corners from the table&apos;s middle</source>
+            <source>Where to measure the tags: their corners from the table's middle</source>
             <translation>Wo die Marken gemessen werden: ihre Ecken von der Tischmitte aus</translation>
         </message>
         <message>
@@ -4901,7 +4957,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>y</translation>
         </message>
         <message>
-            <source>the table&apos;s middle</source>
+            <source>the table's middle</source>
             <translation>Tischmitte</translation>
         </message>
     </context>
@@ -4963,7 +5019,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Höchstens</translation>
         </message>
         <message>
-            <source>How straight each cushion&apos;s nose comes out</source>
+            <source>How straight each cushion's nose comes out</source>
             <translation>Wie gerade jede Bandenkante herauskommt</translation>
         </message>
         <message>
@@ -5023,7 +5079,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Vier Marken und ein Objektiv von einer Tafel bringen das auf etwa 1 mm: in der Ecke rund %1 weniger.</translation>
         </message>
         <message>
-            <source>The camera sits %1 above the cloth, %2 and %3 of the table&apos;s middle.</source>
+            <source>The camera sits %1 above the cloth, %2 and %3 of the table's middle.</source>
             <translation>Die Kamera sitzt %1 über dem Tuch, von der Tischmitte aus %2 und %3.</translation>
         </message>
         <message>
@@ -5134,11 +5190,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Sichern</translation>
         </message>
         <message>
-            <source>Choose the table&apos;s size, or measure it from cushion nose to cushion nose.</source>
+            <source>Choose the table's size, or measure it from cushion nose to cushion nose.</source>
             <translation>Die Tischgröße wählen oder von Bandenkante zu Bandenkante messen.</translation>
         </message>
         <message>
-            <source>A ball&apos;s size tells how high its middle lies above the cloth, and where a pocket takes it.</source>
+            <source>A ball's size tells how high its middle lies above the cloth, and where a pocket takes it.</source>
             <translation>Die Größe einer Kugel sagt, wie hoch ihre Mitte über dem Tuch liegt und wo eine Tasche sie aufnimmt.</translation>
         </message>
         <message>
@@ -5154,7 +5210,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Vier gedruckte Marken auf dem Rahmen sagen, wo die Kamera sitzt.</translation>
         </message>
         <message>
-            <source>Lens, tags and film together give the camera&apos;s place over this table.</source>
+            <source>Lens, tags and film together give the camera's place over this table.</source>
             <translation>Objektiv, Marken und Film zusammen ergeben den Ort der Kamera über diesem Tisch.</translation>
         </message>
         <message>
@@ -5245,7 +5301,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Wird berechnet</translation>
         </message>
         <message>
-            <source>The lens foretells the board&apos;s corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture&apos;s corners.</source>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
             <translation>Das Objektiv sagt die Ecken der Tafel auf %1 px (rms) voraus, über %2 von %3 Standbildern, bis auf %4 % des Weges zu den Bildecken.</translation>
         </message>
         <message>
@@ -5265,7 +5321,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Objektiv</translation>
         </message>
         <message>
-            <source>Camera&apos;s place</source>
+            <source>Camera's place</source>
             <translation>Ort der Kamera</translation>
         </message>
         <message>
@@ -5285,11 +5341,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Zeilen nacheinander gelesen</translation>
         </message>
         <message>
-            <source>Measure the tags&apos; corners again with a steel rule, and lay them far apart.</source>
+            <source>Measure the tags' corners again with a steel rule, and lay them far apart.</source>
             <translation>Die Ecken der Marken mit dem Stahlmaß neu messen und die Marken weit auseinander legen.</translation>
         </message>
         <message>
-            <source>Add stills of the board, tilted and out to the picture&apos;s corners.</source>
+            <source>Add stills of the board, tilted and out to the picture's corners.</source>
             <translation>Standbilder der Tafel hinzufügen, gekippt und bis in die Bildecken.</translation>
         </message>
         <message>
@@ -5309,7 +5365,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Eine Kamera, die alle Zeilen zugleich liest, hülfe bei rollenden Kugeln; ruhende brauchen keine.</translation>
         </message>
         <message>
-            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket&apos;s middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
             <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, versenkt %5 %.</translation>
         </message>
     </context>
@@ -5406,14 +5462,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>rechts</translation>
         </message>
         <message>
-            <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball&apos;s place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
+            <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
             <translation>Nicht rechtwinklig: Das Fußende ist um %1 mm nach %2 gegen das Kopfende verschoben. Der Ort einer Kugel liegt bis zur Hälfte davon daneben; die Banden richten lassen oder von geraden Bandenkanten aus messen.</translation>
         </message>
     </context>
     <context>
         <name>ferrule::TagsPage</name>
         <message>
-            <source>&amp;No tags: take the camera&apos;s place from the cushions</source>
+            <source>&amp;No tags: take the camera's place from the cushions</source>
             <translation>&amp;Keine Marken: Ort der Kamera aus den Banden bestimmen</translation>
         </message>
         <message>
@@ -5437,11 +5493,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>unten</translation>
         </message>
         <message>
-            <source>The picture has the table&apos;s &amp;head at its</source>
+            <source>The picture has the table's &amp;head at its</source>
             <translation>Das Bild hat das &amp;Kopfende des Tisches</translation>
         </message>
         <message>
-            <source>Side of the tags&apos; black square</source>
+            <source>Side of the tags' black square</source>
             <translation>Seite des schwarzen Quadrats der Marken</translation>
         </message>
         <message>
@@ -5473,11 +5529,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Druck</translation>
         </message>
         <message>
-            <source>Lay one tag flat near each corner of the rails, face up, where no ball or hand covers them all. Measure the black square&apos;s corners 1 to 4 (top left, top right, bottom right, bottom left of the print) from the table&apos;s middle, x toward the foot, y to the left as seen from the head, to half a millimetre. Corners 3 and 4 may be left empty.</source>
+            <source>Lay one tag flat near each corner of the rails, face up, where no ball or hand covers them all. Measure the black square's corners 1 to 4 (top left, top right, bottom right, bottom left of the print) from the table's middle, x toward the foot, y to the left as seen from the head, to half a millimetre. Corners 3 and 4 may be left empty.</source>
             <translation>Nahe jeder Ecke des Rahmens eine Marke flach auflegen, Bild nach oben, wo keine Kugel oder Hand alle verdeckt. Die Ecken 1 bis 4 des schwarzen Quadrats (oben links, oben rechts, unten rechts, unten links im Druck) von der Tischmitte aus messen, x zum Fuß hin, y nach links vom Kopf aus gesehen, auf einen halben Millimeter. Die Ecken 3 und 4 dürfen leer bleiben.</translation>
         </message>
         <message>
-            <source>The tags&apos; corners in millimetres from the table&apos;s middle</source>
+            <source>The tags' corners in millimetres from the table's middle</source>
             <translation>Die Ecken der Marken in Millimetern von der Tischmitte aus</translation>
         </message>
         <message>
@@ -5545,11 +5601,11 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Die Marken sind in %1; mit 100 % drucken und die Linien nachmessen.</translation>
         </message>
         <message>
-            <source>&quot;%1&quot; is no length in millimetres; type a number such as -1117.5.</source>
+            <source>"%1" is no length in millimetres; type a number such as -1117.5.</source>
             <translation>„%1“ ist keine Länge in Millimetern; eine Zahl wie -1117,5 eingeben.</translation>
         </message>
         <message>
-            <source>The cushions alone leave a ball&apos;s place open by several millimetres; four tags bring about one. The step Trust shows it.</source>
+            <source>The cushions alone leave a ball's place open by several millimetres; four tags bring about one. The step Trust shows it.</source>
             <translation>Die Banden allein lassen den Ort einer Kugel um mehrere Millimeter offen; vier Marken bringen etwa einen. Der Schritt Vertrauen zeigt es.</translation>
         </message>
         <message numerus="yes">
@@ -5567,7 +5623,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Projektor</translation>
         </message>
         <message>
-            <source>The projector&apos;s picture; Escape closes it, B makes it black</source>
+            <source>The projector's picture; Escape closes it, B makes it black</source>
             <translation>Das Bild des Projektors; Escape schließt es, B macht es schwarz</translation>
         </message>
     </context>
@@ -5619,7 +5675,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>%1: %2 × %3 px</translation>
         </message>
         <message>
-            <source>It is not known yet where the projector&apos;s light falls; show the grid and find it in a still.</source>
+            <source>It is not known yet where the projector's light falls; show the grid and find it in a still.</source>
             <translation>Noch ist nicht bekannt, wohin das Licht des Projektors fällt; das Gitter zeigen und in einem Standbild finden.</translation>
         </message>
         <message>
@@ -5637,6 +5693,160 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its screen, or show the grid again and find it anew.</source>
             <translation>Der Projektor wurde mit einem Bild von %1 × %2 px gefunden und dieser Bildschirm hat %3 × %4 px; seinen Bildschirm wählen oder das Gitter noch einmal zeigen und ihn neu finden.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlaceHelp</name>
+        <message>
+            <source>Go through the steps from the first; you can leave and come back at any time.</source>
+            <translation>Gehen Sie die Schritte der Reihe nach durch; Sie können jederzeit weggehen und wiederkommen.</translation>
+        </message>
+        <message>
+            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
+            <translation>Messen Sie den Tisch mit einem Stahlmaß von Bandennase zu Bandennase; gleiche Diagonalen heißen, dass er rechtwinklig ist.</translation>
+        </message>
+        <message>
+            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
+            <translation>Drucken Sie die Tafel in wahrer Größe, prüfen Sie ihr Lineal, und nehmen Sie mindestens zehn scharfe Standbilder auf, die jede Ecke des Bildes erreichen.</translation>
+        </message>
+        <message>
+            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
+            <translation>Messen Sie, wo die Marken liegen und wie hoch sie stehen: Ein Zentimeter Höhe ist an den Kugeln Millimeter wert.</translation>
+        </message>
+        <message>
+            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
+            <translation>Fragen Sie die Selbstprüfung, ob Objektiv und Kamerastandort zum Film passen, und die Fehlerkarte, wie weit eine Kugel daneben liegen kann.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
+            <translation>Ohne Marken und Tafel dienen die Banden; die Fehlerkarte sagt dann, was das kostet.</translation>
+        </message>
+        <message>
+            <source>Begin with the game and who plays, or with practice alone.</source>
+            <translation>Beginnen Sie mit dem Spiel und den Spielern, oder mit Training allein.</translation>
+        </message>
+        <message>
+            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
+            <translation>Ziehen Sie die Kugeln dorthin, wo sie liegen; Punkte, Banden und andere Kugeln ziehen sie an.</translation>
+        </message>
+        <message>
+            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
+            <translation>Klicken Sie Kugel und Tasche an, auf die gespielt wird, und drücken Sie dann die Taste für das, was geschah.</translation>
+        </message>
+        <message>
+            <source>The referee keeps turn and score; undo takes back any step.</source>
+            <translation>Der Schiedsrichter führt Aufnahme und Stand; Rückgängig nimmt jeden Schritt zurück.</translation>
+        </message>
+        <message>
+            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
+            <translation>Fragen Sie nur nach einem Vorschlag, wenn Sie einen wollen: Dass er gezeigt wurde, wird beim Stoß vermerkt.</translation>
+        </message>
+        <message>
+            <source>Choose a shot on the left, or scrub along the time line.</source>
+            <translation>Wählen Sie links einen Stoß, oder fahren Sie die Zeitleiste entlang.</translation>
+        </message>
+        <message>
+            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
+            <translation>Gehen Sie bild-, ereignis- oder stoßweise; Film und Draufsicht zeigen immer denselben Augenblick.</translation>
+        </message>
+        <message>
+            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
+            <translation>Vorgeschlagenes ist gestrichelt, Gespieltes durchgezogen; rechts steht beides nebeneinander.</translation>
+        </message>
+        <message>
+            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
+            <translation>Jede Zahl steht mit ihrer Standardunsicherheit; was der Film nicht zeigen kann, heißt nicht beobachtbar.</translation>
+        </message>
+        <message>
+            <source>Filter the shots to play, say, all thick misses one after another.</source>
+            <translation>Filtern Sie die Stöße, um etwa alle zu dicken Fehlstöße hintereinander abzuspielen.</translation>
+        </message>
+        <message>
+            <source>Choose a player and a period; a second column compares another period or player.</source>
+            <translation>Wählen Sie Spieler und Zeitraum; eine zweite Spalte vergleicht mit einem anderen.</translation>
+        </message>
+        <message>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <translation>Bänder und Striche sind 95-%-Intervalle; eine Änderung darin kann Zufall sein.</translation>
+        </message>
+        <message>
+            <source>Click a point or a cell to look at the shots behind it.</source>
+            <translation>Klicken Sie einen Punkt oder ein Feld an, um die Stöße dahinter anzusehen.</translation>
+        </message>
+        <message>
+            <source>What to work on names three things at most, with what each is worth in frames.</source>
+            <translation>„Woran arbeiten“ nennt höchstens drei Dinge, und was jedes an Partien wert ist.</translation>
+        </message>
+        <message>
+            <source>Choose the student, the period and the student's own language.</source>
+            <translation>Wählen Sie Schüler, Zeitraum und die Sprache des Schülers.</translation>
+        </message>
+        <message>
+            <source>Write a note of your own: it stands on the first page.</source>
+            <translation>Schreiben Sie ein eigenes Wort: Es steht auf der ersten Seite.</translation>
+        </message>
+        <message>
+            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
+            <translation>Die Blätter auf dem Bildschirm sind die, die gedruckt werden; geben Sie sie als PDF oder HTML aus.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::AboutPage</name>
+        <message>
+            <source>About Ferrule</source>
+            <translation>Über Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
+            <translation>Ferrule %1 macht aus Filmen eines Billardtischs gemessene Stöße.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
+            <translation>Kamera oder Projektor nur an Befestigungen, die die Last tragen, und mit Fangseil über Menschen hängen.</translation>
+        </message>
+        <message>
+            <source>Leave mains work to a licensed electrician; local codes come first.</source>
+            <translation>Arbeiten am Stromnetz einer Elektrofachkraft überlassen; örtliche Vorschriften gehen vor.</translation>
+        </message>
+        <message>
+            <source>Never look into the projector's beam, and never let a person lean into it.</source>
+            <translation>Nie in den Strahl des Projektors blicken, und niemanden sich hineinlehnen lassen.</translation>
+        </message>
+        <message>
+            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
+            <translation>Sprungstöße: Augen schützen und den Platz um den Tisch frei halten.</translation>
+        </message>
+        <message>
+            <source>Film people, minors above all, only with consent, and as local law allows.</source>
+            <translation>Menschen, vor allem Minderjährige, nur mit Einwilligung filmen und wie das örtliche Recht es erlaubt.</translation>
+        </message>
+        <message>
+            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
+            <translation>Die Zahlen tragen ihre Unsicherheit: Glauben Sie keinem Millimeter, den die Fehlerkarte nicht hergibt.</translation>
+        </message>
+        <message>
+            <source>Your data</source>
+            <translation>Ihre Daten</translation>
+        </message>
+        <message>
+            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
+            <translation>Alles bleibt auf diesem Rechner, in Dateien, die nur Sie lesen können; nichts wird verschickt.</translation>
+        </message>
+        <message>
+            <source>Licence</source>
+            <translation>Lizenz</translation>
+        </message>
+        <message>
+            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
+        </message>
+        <message>
+            <source>Made with</source>
+            <translation>Gemacht mit</translation>
         </message>
     </context>
 </TS>

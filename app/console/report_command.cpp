@@ -74,7 +74,7 @@ int report(const Call& call) {
                          .arg(QString::fromStdString(call.to), QString::fromStdString(call.from)));
   }
   if (!call.language.empty()) QLocale::setDefault(QLocale(QString::fromStdString(call.language)));
-  loadTranslations(*QCoreApplication::instance());
+  const SpokenLanguage spoken(languageFor(QLocale()));
 
   SessionPeriod period;
   ReportSettings settings;

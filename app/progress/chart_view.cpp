@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/progress/chart_view.h"
+#include "app/window/spoken_role.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -30,6 +31,7 @@ ChartStyle screenStyle(const QFont& font, const QPalette& palette) {
 ChartView::ChartView(QWidget* parent) : QWidget(parent) {
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
+  speakAs(this, QAccessible::Chart);
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Preferred);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);

@@ -3,9 +3,9 @@
 
 #include <QComboBox>
 #include <QDateEdit>
-#include <QHBoxLayout>
 #include <QSignalBlocker>
 
+#include "app/window/wrapping_row.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -14,13 +14,12 @@ namespace {
 
 enum Period { AllTime, LastMonth, LastQuarter, ThisMonth, MonthBefore, OwnDays };
 
-QComboBox* box(const QString& name, const QString& what, QHBoxLayout* row) {
+QComboBox* box(const QString& name, const QString& what, QLayout* row) {
   auto* combo = new QComboBox;
   combo->setObjectName(name);
   combo->setAccessibleName(what);
   combo->setToolTip(what);
   combo->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  combo->setMinimumContentsLength(6);
   row->addWidget(combo);
   return combo;
 }
@@ -50,7 +49,7 @@ std::int64_t startOf(QDate day) {
 
 FilterBar::FilterBar(const QString& name, QWidget* parent) : QWidget(parent) {
   setObjectName(name);
-  auto* row = new QHBoxLayout(this);
+  auto* row = new WrappingRow(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(8);
   player_ = box(name + QStringLiteral("Player"), tr("Player"), row);
@@ -82,7 +81,6 @@ FilterBar::FilterBar(const QString& name, QWidget* parent) : QWidget(parent) {
   occasion_->addItem(tr("Practice"), static_cast<int>(Occasion::Practice));
   occasion_->addItem(tr("Matches"), static_cast<int>(Occasion::Match));
   occasion_->addItem(tr("Lessons"), static_cast<int>(Occasion::Lesson));
-  row->addStretch(1);
   setChoices({}, {});
   connect(period_, &QComboBox::currentIndexChanged, this, &FilterBar::choosePeriod);
   for (QComboBox* combo : {player_, table_, game_, occasion_})

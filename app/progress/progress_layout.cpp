@@ -18,6 +18,7 @@
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/wrapping_row.h"
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
@@ -168,13 +169,13 @@ QWidget* ProgressPlace::makePanel(const ActionSet& actions) {
   pointed_->setTextFormat(Qt::PlainText);
   pointed_->setMinimumHeight(3 * fontMetrics().lineSpacing());
   below->addWidget(pointed_);
-  auto* row = new QHBoxLayout;
+  auto* row = new WrappingRow;
+  row->setSpacing(8);
   for (const ActionId id : {ActionId::ShotsBehind, ActionId::ExportChart}) {
     QToolButton* button = toolButton(actions.at(id));
     button->setAutoRaise(false);
     row->addWidget(button);
   }
-  row->addStretch(1);
   below->addLayout(row);
   whole->addLayout(below);
   return panel;

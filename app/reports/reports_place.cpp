@@ -124,9 +124,9 @@ QWidget* ReportsPlace::makePanel(const ActionSet& actions) {
   language_ = new QComboBox;
   language_->setObjectName(QStringLiteral("reportLanguage"));
   language_->setAccessibleName(tr("The student's language"));
-  language_->addItem(QStringLiteral("English"), QStringLiteral("en"));
-  language_->addItem(QStringLiteral("Deutsch"), QStringLiteral("de"));
-  language_->setCurrentIndex(QLocale().language() == QLocale::German ? 1 : 0);
+  for (const Language& language : languages())
+    language_->addItem(QString::fromUtf8(language.ownName), QString::fromLatin1(language.code));
+  language_->setCurrentIndex(language_->findData(languageFor(QLocale())));
   labelled(tr("The student's &language"), language_);
   paper_ = new QComboBox;
   paper_->setObjectName(QStringLiteral("reportPaper"));
@@ -221,13 +221,13 @@ void ReportsPlace::rebuild() {
   const QString language = language_->currentData().toString();
   ReportSettings settings;
   // The user's own form of the language where it is the same one.
-  settings.locale = QLocale().language() == QLocale(language).language() ? QLocale() : QLocale(language);
+  settings.locale = languageFor(QLocale()) == language ? QLocale() : QLocale(language);
   settings.from_ms = column.wanted.filter.from_ms;
   settings.until_ms = column.wanted.filter.until_ms;
   settings.coachNote = note_->toPlainText();
   settings.now_ms = now_();
   {
-    const InLanguage spoken(language);
+    const SpokenLanguage spoken(language);
     report_ = buildReport(column.progress, settings);
   }
   sheets_->setReport(*report_, static_cast<QPageSize::PageSizeId>(paper_->currentData().toInt()));

@@ -26,6 +26,7 @@
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/wrapping_row.h"
 
 namespace ferrule {
 
@@ -124,12 +125,16 @@ QWidget* ReviewPlace::makeHeader(const ActionSet& actions) {
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   row->addWidget(title_);
   row->addWidget(subtitle_, 1, Qt::AlignVCenter);
-  row->addWidget(toolButton(actions.at(ActionId::FilterShots)));
+  // Below one another where pictures are narrow and words long.
+  auto* modes = new WrappingRow;
+  modes->setSpacing(8);
+  modes->addWidget(toolButton(actions.at(ActionId::FilterShots)));
   for (const ActionId id : {ActionId::ShowPlan, ActionId::ShowFilm, ActionId::ShowBoth}) {
     QToolButton* button = toolButton(actions.at(id));
     button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    row->addWidget(button);
+    modes->addWidget(button);
   }
+  row->addLayout(modes);
   return header;
 }
 

@@ -12,6 +12,7 @@
 #include <cmath>
 
 #include "app/review/outcome_mark.h"
+#include "app/window/spoken_role.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -39,6 +40,7 @@ constexpr int kHeight_px = 104;
 
 TimeLine::TimeLine(QWidget* parent) : QWidget(parent), inks_(inksFor(palette())) {
   setObjectName(QStringLiteral("timeLine"));
+  speakAs(this, QAccessible::Slider);
   setAccessibleName(tr("Time line of the session"));
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   setFocusPolicy(Qt::StrongFocus);

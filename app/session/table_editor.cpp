@@ -8,6 +8,7 @@
 
 #include "app/picture/ball_painter.h"
 #include "app/picture/plan_painter.h"
+#include "app/window/spoken_role.h"
 #include "core/table/ghost_ball.h"
 
 namespace ferrule {
@@ -29,6 +30,7 @@ bool isNudge(int key) {
 
 TableEditor::TableEditor(QWidget* parent) : PlanPicture(parent) {
   setObjectName(QStringLiteral("tableEditor"));
+  speakAs(this, QAccessible::Graphic);
   setAccessibleName(tr("Table; tab chooses a ball, the arrow keys move it"));
   setFocusPolicy(Qt::StrongFocus);
 }

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/window/spoken_role.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -49,6 +50,7 @@ ErrorMapView::ErrorMapView(QWidget* parent) : PlanPicture(parent) {
   setObjectName(QStringLiteral("errorMap"));
   setAccessibleName(tr("How far a ball may be off, over the table"));
   setFocusPolicy(Qt::StrongFocus);
+  speakAs(this, QAccessible::Chart);
   setMinimumHeight(300);
 }
 

@@ -18,6 +18,7 @@
 #include "app/setup/setup_words.h"
 #include "app/setup/table_page.h"
 #include "app/setup/tags_page.h"
+#include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
@@ -72,7 +73,8 @@ QWidget* SetupPlace::makeSteps() {
   auto* row = new QHBoxLayout(bar);
   row->setContentsMargins(16, 12, 16, 4);
   row->setSpacing(4);
-  title_ = new QLabel;
+  title_ = new ElidedLabel;
+  title_->setMinimumWidth(40);
   title_->setObjectName(QStringLiteral("setupTitle"));
   title_->setFont(scaled(font(), 1.3, true));
   row->addWidget(title_);

@@ -123,10 +123,27 @@ constexpr std::array kRows{
     ActionRow{ActionId::LookDark, MenuId::Appearance, "lookDark", QT_TRANSLATE_NOOP("Actions", "&Dark"),
               QT_TRANSLATE_NOOP("Actions", "Always dark"), "", "", true},
 
+    ActionRow{ActionId::LanguageSystem, MenuId::Language, "languageSystem",
+              QT_TRANSLATE_NOOP("Actions", "As the &system"),
+              QT_TRANSLATE_NOOP("Actions", "The desktop's language, where the program speaks it"), "", "", true},
+    // A language is named as its speakers write it, whatever is spoken now.
+    ActionRow{ActionId::LanguageEnglish, MenuId::Language, "languageEnglish", "English",
+              QT_TRANSLATE_NOOP("Actions", "Show every word in this language"), "", "", true, true},
+    ActionRow{ActionId::LanguageGerman, MenuId::Language, "languageGerman", "Deutsch",
+              QT_TRANSLATE_NOOP("Actions", "Show every word in this language"), "", "", true},
+    ActionRow{ActionId::LanguageFrench, MenuId::Language, "languageFrench", "Français",
+              QT_TRANSLATE_NOOP("Actions", "Show every word in this language"), "", "", true},
+    ActionRow{ActionId::LanguageSpanish, MenuId::Language, "languageSpanish", "Español",
+              QT_TRANSLATE_NOOP("Actions", "Show every word in this language"), "", "", true},
+    ActionRow{ActionId::LanguageChinese, MenuId::Language, "languageChinese", "简体中文",
+              QT_TRANSLATE_NOOP("Actions", "Show every word in this language"), "", "", true},
+
+    ActionRow{ActionId::PlaceHelp, MenuId::Help, "placeHelp", QT_TRANSLATE_NOOP("Actions", "&How this place is used"),
+              QT_TRANSLATE_NOOP("Actions", "What the place is for, and the steps in their order"), "", "F1"},
     ActionRow{ActionId::Shortcuts, MenuId::Help, "shortcuts", QT_TRANSLATE_NOOP("Actions", "&Keys"),
-              QT_TRANSLATE_NOOP("Actions", "Every key of the window"), "", "F1"},
+              QT_TRANSLATE_NOOP("Actions", "Every action of the window and its keys"), "", "Ctrl+F1"},
     ActionRow{ActionId::About, MenuId::Help, "about", QT_TRANSLATE_NOOP("Actions", "&About Ferrule"),
-              QT_TRANSLATE_NOOP("Actions", "Version and licence"), "", ""},
+              QT_TRANSLATE_NOOP("Actions", "Version, cautions and licences"), "", "", false, true},
 };
 
 QString translated(const char* text) {
@@ -159,6 +176,8 @@ QString menuTitle(MenuId menu) {
       return QCoreApplication::translate("Actions", "S&peed unit");
     case MenuId::Appearance:
       return QCoreApplication::translate("Actions", "&Appearance");
+    case MenuId::Language:
+      return QCoreApplication::translate("Actions", "&Language");
     case MenuId::Help:
       return QCoreApplication::translate("Actions", "&Help");
   }

@@ -55,11 +55,18 @@ enum class ActionId {
   LookSystem,
   LookLight,
   LookDark,
+  LanguageSystem,
+  LanguageEnglish,
+  LanguageGerman,
+  LanguageFrench,
+  LanguageSpanish,
+  LanguageChinese,
+  PlaceHelp,
   Shortcuts,
   About,
 };
 
-enum class MenuId { Record, Edit, View, Step, Session, Figures, Setup, SpeedUnit, Appearance, Help };
+enum class MenuId { Record, Edit, View, Step, Session, Figures, Setup, SpeedUnit, Appearance, Language, Help };
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

@@ -3,13 +3,19 @@
 
 #include <QDialog>
 
+class QTableView;
+
 namespace ferrule {
 
-/// Every key of the window, made from the table of actions.
+/// Every action of the window with its keys, made from the table of actions; a field above finds the ones that have a
+/// word in their name, keys or help.
 class KeyPage : public QDialog {
   Q_OBJECT
  public:
   explicit KeyPage(QWidget* parent = nullptr);
+
+ private:
+  QTableView* table_;
 };
 
 }  // namespace ferrule

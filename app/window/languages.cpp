@@ -3,8 +3,7 @@
 
 #include <QCoreApplication>
 #include <QLibraryInfo>
-#include <QLocale>
-#include <QTranslator>
+#include <array>
 
 static void loadTranslationFiles() {
   Q_INIT_RESOURCE(translations);
@@ -13,6 +12,11 @@ static void loadTranslationFiles() {
 namespace ferrule {
 
 namespace {
+
+constexpr std::array kLanguages{
+    Language{"en", "English"}, Language{"de", "Deutsch"},     Language{"fr", "Français"},
+    Language{"es", "Español"}, Language{"zh_CN", "简体中文"},
+};
 
 /// The words as they stand in the program, whatever was installed before.
 class SourceWords : public QTranslator {
@@ -25,34 +29,45 @@ class SourceWords : public QTranslator {
 
 }  // namespace
 
-InLanguage::InLanguage(const QString& language) {
+std::span<const Language> languages() {
+  return kLanguages;
+}
+
+QString languageFor(const QLocale& locale) {
+  // Chinese is written in two ways, and only the simplified one is spoken here.
+  if (locale.language() != QLocale::Chinese || locale.script() == QLocale::SimplifiedHanScript) {
+    for (const Language& language : kLanguages) {
+      const QString code = QString::fromLatin1(language.code);
+      if (QLocale(code).language() == locale.language()) return code;
+    }
+  }
+  return QString::fromLatin1(kLanguages.front().code);
+}
+
+QLocale localeFor(const QString& code) {
+  const QLocale desktop = QLocale::system();
+  return code.isEmpty() || languageFor(desktop) == code ? desktop : QLocale(code);
+}
+
+SpokenLanguage::SpokenLanguage(const QString& code) {
   loadTranslationFiles();
   words_.push_back(std::make_unique<SourceWords>());
-  // English for its plural forms, then the language itself.
-  for (const QString& name : {QStringLiteral("en"), language}) {
+  const auto load = [this](const QString& name, const QString& language, const QString& folder) {
     auto words = std::make_unique<QTranslator>();
-    if (words->load(QStringLiteral(":/translations/ferrule_%1.qm").arg(name))) words_.push_back(std::move(words));
-  }
+    if (words->load(QStringLiteral("%1_%2").arg(name, language), folder)) words_.push_back(std::move(words));
+  };
+  const QString own = QStringLiteral(":/translations");
+  // English first, for its plural forms: what another language lacks falls back to it.
+  load(QStringLiteral("ferrule"), QStringLiteral("en"), own);
+  load(QStringLiteral("qtbase"), code, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+  load(QStringLiteral("ferrule"), code, own);
   for (const auto& words : words_)
     QCoreApplication::installTranslator(words.get());
 }
 
-InLanguage::~InLanguage() {
+SpokenLanguage::~SpokenLanguage() {
   for (const auto& words : words_)
     QCoreApplication::removeTranslator(words.get());
-}
-
-void loadTranslations(QCoreApplication& application) {
-  loadTranslationFiles();
-  // English first, for its plural forms: what another language lacks falls back to it.
-  auto* english = new QTranslator(&application);
-  if (english->load(QStringLiteral(":/translations/ferrule_en.qm"))) QCoreApplication::installTranslator(english);
-  const auto load = [&application](const QString& name, const QString& folder) {
-    auto* words = new QTranslator(&application);
-    if (words->load(QLocale(), name, QStringLiteral("_"), folder)) QCoreApplication::installTranslator(words);
-  };
-  load(QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-  load(QStringLiteral("ferrule"), QStringLiteral(":/translations"));
 }
 
 }  // namespace ferrule

@@ -5,20 +5,26 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
-#include <QCoreApplication>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMenuBar>
-#include <QMessageBox>
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
+#include <algorithm>
+#include <array>
 
+#include "app/window/about_page.h"
 #include "app/window/appearance.h"
+#include "app/window/help_page.h"
 #include "app/window/key_page.h"
+#include "app/window/languages.h"
 #include "app/window/place_list.h"
+#include "app/window/recent_records.h"
 
 namespace ferrule {
 
@@ -26,6 +32,16 @@ namespace {
 
 constexpr QSize kFirstSize{1440, 900};
 constexpr QSize kLeastSize{960, 600};
+
+struct LanguageAction {
+  ActionId action;
+  const char* code;
+};
+constexpr std::array kLanguageActions{
+    LanguageAction{ActionId::LanguageSystem, ""},    LanguageAction{ActionId::LanguageEnglish, "en"},
+    LanguageAction{ActionId::LanguageGerman, "de"},  LanguageAction{ActionId::LanguageFrench, "fr"},
+    LanguageAction{ActionId::LanguageSpanish, "es"}, LanguageAction{ActionId::LanguageChinese, "zh_CN"},
+};
 
 }  // namespace
 
@@ -59,6 +75,8 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
 }
 
 void MainWindow::openRecord(const QString& path) {
+  QSettings settings;
+  noteRecentRecord(settings, path);
   for (Place* place : places_)
     place->openRecord(path);
 }
@@ -88,11 +106,16 @@ void MainWindow::makeMenus() {
       }
     }
   };
-  for (const MenuId id :
-       {MenuId::Record, MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Setup})
+  QMenu* record = menuBar()->addMenu(menuTitle(MenuId::Record));
+  fill(record, MenuId::Record);
+  auto* recent = new QMenu(tr("Open &again"), record);
+  recent->setObjectName(QStringLiteral("recentRecords"));
+  connect(recent, &QMenu::aboutToShow, this, [this, recent] { listRecent(recent); });
+  record->insertMenu(record->actions().value(1), recent);
+  for (const MenuId id : {MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Setup})
     fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
-  for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance})
+  for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance, MenuId::Language})
     fill(settings->addMenu(menuTitle(id)), id);
   fill(menuBar()->addMenu(menuTitle(MenuId::Help)), MenuId::Help);
 }
@@ -103,6 +126,17 @@ void MainWindow::start(const QString& record) {
   restoreGeometry(settings.value(QStringLiteral("window/geometry")).toByteArray());
   list_->setNarrow(settings.value(QStringLiteral("window/narrow")).toBool());
   setSpeedUnit(speedUnitFromSetting(settings.value(QStringLiteral("window/speedUnit")).toString()));
+  showSettings(settings);
+  for (Place* place : places_)
+    place->restore(settings);
+  showPlace(settings.value(QStringLiteral("window/place")).toString());
+  if (!record.isEmpty()) {
+    openRecord(record);
+    showPlace(QStringLiteral("review"));
+  }
+}
+
+void MainWindow::showSettings(const QSettings& settings) {
   switch (appearanceFromSetting(settings.value(QStringLiteral("window/appearance")).toString())) {
     case Appearance::System:
       actions_->at(ActionId::LookSystem)->setChecked(true);
@@ -114,13 +148,9 @@ void MainWindow::start(const QString& record) {
       actions_->at(ActionId::LookDark)->setChecked(true);
       break;
   }
-  for (Place* place : places_)
-    place->restore(settings);
-  showPlace(settings.value(QStringLiteral("window/place")).toString());
-  if (!record.isEmpty()) {
-    openRecord(record);
-    showPlace(QStringLiteral("review"));
-  }
+  const QString language = settings.value(kLanguageSetting).toString();
+  for (const LanguageAction& row : kLanguageActions)
+    actions_->at(row.action)->setChecked(language == QLatin1String(row.code));
 }
 
 void MainWindow::act(ActionId action) {
@@ -152,11 +182,22 @@ void MainWindow::act(ActionId action) {
     case ActionId::LookDark:
       applyAppearance(Appearance::Dark);
       break;
+    case ActionId::LanguageSystem:
+    case ActionId::LanguageEnglish:
+    case ActionId::LanguageGerman:
+    case ActionId::LanguageFrench:
+    case ActionId::LanguageSpanish:
+    case ActionId::LanguageChinese:
+      chooseLanguage(action);
+      return;
+    case ActionId::PlaceHelp:
+      HelpPage(placeRows()[static_cast<std::size_t>(stack_->currentIndex())], this).exec();
+      return;
     case ActionId::Shortcuts:
       KeyPage(this).exec();
       return;
     case ActionId::About:
-      showAbout();
+      AboutPage(this).exec();
       return;
     default:
       if (auto* place = qobject_cast<Place*>(stack_->currentWidget())) place->act(action);
@@ -188,12 +229,22 @@ void MainWindow::chooseRecord() {
   openRecord(path);
 }
 
-void MainWindow::showAbout() {
-  QMessageBox::about(this, tr("About Ferrule"),
-                     tr("Ferrule %1 turns film of a cue-sports table into measured shots.\n\n"
-                        "Free software under the GNU General Public License, version 3 or later. "
-                        "It comes without any warranty.")
-                         .arg(QCoreApplication::applicationVersion()));
+void MainWindow::chooseLanguage(ActionId action) {
+  const auto* row = std::ranges::find(kLanguageActions, action, &LanguageAction::action);
+  QSettings settings;
+  const QString code = QString::fromLatin1(row->code);
+  if (settings.value(kLanguageSetting).toString() == code) return;
+  settings.setValue(kLanguageSetting, code);
+  emit languageChosen();
+}
+
+void MainWindow::listRecent(QMenu* menu) {
+  menu->clear();
+  for (const QString& path : recentRecords(QSettings())) {
+    QAction* action = menu->addAction(QDir::toNativeSeparators(path).replace(QLatin1Char('&'), QLatin1String("&&")));
+    connect(action, &QAction::triggered, this, [this, path] { openRecord(path); });
+  }
+  if (menu->isEmpty()) menu->addAction(tr("No record was opened yet"))->setEnabled(false);
 }
 
 bool MainWindow::eventFilter(QObject* object, QEvent* event) {

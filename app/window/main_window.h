@@ -6,6 +6,8 @@
 
 #include "app/window/places.h"
 
+class QMenu;
+class QSettings;
 class QStackedWidget;
 
 namespace ferrule {
@@ -24,6 +26,10 @@ class MainWindow : public QMainWindow {
   /// By its name in placeRows(); an unknown name changes nothing.
   void showPlace(const QString& name);
 
+ signals:
+  /// Another language was chosen, and stands in the settings.
+  void languageChosen();
+
  protected:
   void closeEvent(QCloseEvent* event) override;
   /// Keys without a modifier that a button or a list of choices needs for itself are no shortcuts there.
@@ -36,7 +42,9 @@ class MainWindow : public QMainWindow {
   void chooseRecord();
   void openRecord(const QString& path);
   void showShots(const ShotList& shots);
-  void showAbout();
+  void showSettings(const QSettings& settings);
+  void chooseLanguage(ActionId action);
+  void listRecent(QMenu* menu);
 
   ActionSet* actions_;
   PlaceList* list_;

@@ -2,9 +2,11 @@
 #include "app/window/place_list.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QPainter>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/window/ink_icon.h"
 #include "app/window/places.h"
@@ -13,13 +15,29 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kWide_px = 84;
+constexpr int kLeastWide_px = 84;
+constexpr int kBesideWords_px = 12;
 constexpr int kNarrow_px = 48;
 constexpr int kIcon_px = 24;
 constexpr double kBar_px = 3.0;
 
+/// What the words of a place are written in.
+QFont wordsFont(const QFont& font, bool isShown) {
+  return scaled(font, 0.92, isShown);
+}
+
 /// An icon over its word, without a box: the place that is shown is told by the accent and a bar at its left.
 class PlaceButton : public QToolButton {
+ public:
+  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
+  /// With room for the words as they are when the place is shown.
+  [[nodiscard]] QSize sizeHint() const override {
+    const QFontMetrics words(wordsFont(font(), true));
+    const bool withWords = toolButtonStyle() == Qt::ToolButtonTextUnderIcon;
+    return {withWords ? words.horizontalAdvance(text()) + kBesideWords_px : kNarrow_px - 8,
+            withWords ? 8 + kIcon_px + 4 + words.height() + 5 : kIcon_px + 16};
+  }
+
  protected:
   void paintEvent(QPaintEvent*) override {
     QPainter painter(this);
@@ -34,7 +52,7 @@ class PlaceButton : public QToolButton {
     const QRect iconBox((width() - kIcon_px) / 2, withWords ? 8 : (height() - kIcon_px) / 2, kIcon_px, kIcon_px);
     icon().paint(&painter, iconBox, Qt::AlignCenter, QIcon::Normal, isChecked() ? QIcon::On : QIcon::Off);
     if (!withWords) return;
-    painter.setFont(scaled(font(), 0.92, isChecked()));
+    painter.setFont(wordsFont(font(), isChecked()));
     painter.setPen(isChecked() ? inks.accent : inks.text);
     painter.drawText(rect().adjusted(0, 0, 0, -5), Qt::AlignHCenter | Qt::AlignBottom, text());
   }
@@ -92,15 +110,22 @@ void PlaceList::setCurrent(int row) {
 }
 
 void PlaceList::restyle() {
-  setFixedWidth(narrow_ ? kNarrow_px : kWide_px);
+  int widest = 0;
   for (QAbstractButton* button : group_.buttons()) {
     static_cast<QToolButton*>(button)->setToolButtonStyle(narrow_ ? Qt::ToolButtonIconOnly
                                                                   : Qt::ToolButtonTextUnderIcon);
-    button->setMinimumHeight(narrow_ ? 40 : 56);
+    widest = std::max(widest, button->sizeHint().width());
   }
+  const QMargins around = layout()->contentsMargins();
+  setFixedWidth(narrow_ ? kNarrow_px : std::max(kLeastWide_px, widest + around.left() + around.right()));
   fold_->setIcon(inkIcon(narrow_ ? QStringLiteral("wide") : QStringLiteral("narrow")));
   fold_->setText(narrow_ ? tr("Show words") : tr("Show icons only"));
   fold_->setToolTip(fold_->text());
+}
+
+void PlaceList::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) restyle();
 }
 
 void PlaceList::paintEvent(QPaintEvent*) {

@@ -27,6 +27,7 @@ class PlaceList : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void changeEvent(QEvent* event) override;
 
  private:
   void restyle();

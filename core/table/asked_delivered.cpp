@@ -2,10 +2,10 @@
 #include "core/table/asked_delivered.h"
 
 #include <algorithm>
-#include <charconv>
+#include <array>
 #include <cmath>
-#include <sstream>
 
+#include "core/base/csv.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -181,17 +181,23 @@ std::vector<Pair> pairsOf(std::span<const AskedShot> shots, Asked asked, Deliver
   return pairs;
 }
 
-std::vector<std::string> cellsOf(std::string line) {
-  if (!line.empty() && line.back() == '\r') line.pop_back();
-  std::vector<std::string> cells(1);
-  for (const char c : line) {
-    if (c == ',') {
-      cells.emplace_back();
-    } else if (c != ' ') {
-      cells.back().push_back(c);
-    }
-  }
-  return cells;
+/// The columns of a list of commands besides the shot's number, as they stand in the file.
+struct AskedColumn {
+  const char* name;
+  std::optional<double> AskedStrike::*value;
+  bool degrees;
+};
+constexpr std::array kColumns{
+    AskedColumn{"aim_deg", &AskedStrike::aim_rad, true},
+    AskedColumn{"speed_m_s", &AskedStrike::speed_mps, false},
+    AskedColumn{"side", &AskedStrike::side, false},
+    AskedColumn{"height", &AskedStrike::height, false},
+    AskedColumn{"elevation_deg", &AskedStrike::elevation_rad, true},
+};
+
+std::string withoutSpaces(std::string text) {
+  std::erase(text, ' ');
+  return text;
 }
 
 }  // namespace
@@ -207,39 +213,31 @@ AskedDelivered askedDelivered(std::span<const AskedShot> shots) {
 }
 
 Result<std::vector<AskedLine>> parseAskedCsv(const std::string& text, const std::string& name) {
-  std::istringstream lines(text);
-  std::string line;
-  if (!std::getline(lines, line)) return failure(ErrorCode::FileEmpty, name);
-  if (line.starts_with("\xEF\xBB\xBF")) line.erase(0, 3);
-  const std::vector<std::string> header = cellsOf(line);
-  const bool known = std::ranges::any_of(header, [](const std::string& cell) {
-    return cell == "aim_deg" || cell == "speed_m_s" || cell == "side" || cell == "height" || cell == "elevation_deg";
-  });
+  CsvText csv = parseCsv(text);
+  if (csv.rows.empty()) return failure(ErrorCode::FileEmpty, name);
+  std::vector<std::string>& header = csv.rows.front().fields;
+  std::ranges::transform(header, header.begin(), withoutSpaces);
+  const auto columnOf = [&](std::size_t i) { return std::ranges::find(kColumns, header[i], &AskedColumn::name); };
+  const bool known = std::ranges::any_of(
+      kColumns, [&](const AskedColumn& column) { return std::ranges::find(header, column.name) != header.end(); });
   if (!known) return failure(ErrorCode::FieldMissing, name, "aim_deg, speed_m_s, side, height, elevation_deg");
   std::vector<AskedLine> all;
-  for (int number = 2; std::getline(lines, line); ++number) {
-    const std::vector<std::string> cells = cellsOf(line);
-    if (cells.size() == 1 && cells.front().empty()) continue;
-    AskedLine asked;
-    asked.shot = all.empty() ? 1 : all.back().shot + 1;
-    for (std::size_t i = 0; i < std::min(cells.size(), header.size()); ++i) {
-      if (cells[i].empty()) continue;
-      double value = 0.0;
-      const char* end = cells[i].data() + cells[i].size();
-      const auto [stopped, error] = std::from_chars(cells[i].data(), end, value);
-      const bool sound = error == std::errc() && stopped == end && std::isfinite(value);
-      const bool ours = header[i] == "shot" || header[i] == "aim_deg" || header[i] == "speed_m_s" ||
-                        header[i] == "side" || header[i] == "height" || header[i] == "elevation_deg";
-      if (!ours) continue;
-      if (!sound) return failure(ErrorCode::FileMalformed, name, std::to_string(number) + ": " + header[i]);
-      if (header[i] == "shot") asked.shot = static_cast<int>(value);
-      if (header[i] == "aim_deg") asked.asked.aim_rad = radiansFromDegrees(value);
-      if (header[i] == "speed_m_s") asked.asked.speed_mps = value;
-      if (header[i] == "side") asked.asked.side = value;
-      if (header[i] == "height") asked.asked.height = value;
-      if (header[i] == "elevation_deg") asked.asked.elevation_rad = radiansFromDegrees(value);
+  for (const CsvRow& row : std::span(csv.rows).subspan(1)) {
+    AskedLine line;
+    line.shot = all.empty() ? 1 : all.back().shot + 1;
+    for (std::size_t i = 0; i < std::min(row.fields.size(), header.size()); ++i) {
+      const auto* column = columnOf(i);
+      const bool isShot = header[i] == "shot";
+      if ((!isShot && column == kColumns.end()) || withoutSpaces(row.fields[i]).empty()) continue;
+      const auto value = csv.number(row.fields[i]);
+      if (!value) return failure(ErrorCode::FileMalformed, name, std::to_string(row.line) + ": " + header[i]);
+      if (isShot) {
+        line.shot = static_cast<int>(*value);
+      } else {
+        line.asked.*(column->value) = column->degrees ? radiansFromDegrees(*value) : *value;
+      }
     }
-    all.push_back(asked);
+    all.push_back(line);
   }
   return all;
 }

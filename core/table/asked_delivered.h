@@ -69,9 +69,9 @@ struct AskedLine {
 };
 
 /// One line a shot with a header: shot,aim_deg,speed_m_s,side,height,elevation_deg. Columns may be missing or empty,
-/// and stand in any order; others are skipped. Lines without a shot number count on from the one before. RFC 4180
-/// without quotes. name: the file, for errors.
-/// Errors: FileMalformed (detail: the line), FieldMissing (no column that is known).
+/// and stand in any order; others are skipped. Lines without a shot number count on from the one before. As
+/// core/base/csv.h reads it, so with semicolons and decimal commas too. name: the file, for errors. Errors:
+/// FileMalformed (detail: the line), FieldMissing (no column that is known).
 [[nodiscard]] Result<std::vector<AskedLine>> parseAskedCsv(const std::string& text, const std::string& name);
 
 }  // namespace ferrule

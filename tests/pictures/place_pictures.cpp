@@ -51,8 +51,9 @@ int main(int argc, char** argv) {
   QCoreApplication::setApplicationName(QStringLiteral("ferrule-pictures"));
   QCoreApplication::setOrganizationName(QStringLiteral("ferrule-pictures"));
   QStandardPaths::setTestModeEnabled(true);
-  QLocale::setDefault(QLocale(QString::fromLocal8Bit(argv[2])));
-  ferrule::loadTranslations(application);
+  const QString language = QString::fromLocal8Bit(argv[2]);
+  QLocale::setDefault(QLocale(language));
+  const ferrule::SpokenLanguage spoken(language);
   const QDir folder(QString::fromLocal8Bit(argv[1]));
   if (!folder.mkpath(QStringLiteral("."))) {
     std::fprintf(stderr, "cannot make %s\n", argv[1]);

@@ -53,6 +53,7 @@ class AskedDeliveredTest : public QObject {
   void anglesAreComparedAcrossTheTurn();
   void fewShotsSayNothing();
   void commandsAreReadFromCsv();
+  void decimalCommasOfASpreadsheetAreRead();
   void aBadCommandNamesItsLine();
 };
 
@@ -125,6 +126,14 @@ void AskedDeliveredTest::commandsAreReadFromCsv() {
   QCOMPARE((*lines)[1].shot, 3);
   QVERIFY(!(*lines)[1].asked.side.has_value());
   QCOMPARE(*(*lines)[1].asked.speed_mps, 2.5);
+}
+
+void AskedDeliveredTest::decimalCommasOfASpreadsheetAreRead() {
+  const auto points = parseAskedCsv("shot,speed_m_s,aim_deg\n1,2.75,-90.5\n", "commands.csv");
+  const auto commas = parseAskedCsv("shot;speed_m_s;aim_deg\r\n1;2,75;-90,5\r\n", "commands.csv");
+  QVERIFY(points.has_value() && commas.has_value());
+  QCOMPARE(*commas, *points);
+  QCOMPARE(*(*commas)[0].asked.speed_mps, 2.75);
 }
 
 void AskedDeliveredTest::aBadCommandNamesItsLine() {

@@ -17,7 +17,21 @@ namespace {
 constexpr int kFramesPerSession = 10;
 constexpr int kShotsPerFrame = 10;
 
-void fill(const std::string& path, int shots) {
+void printTime(const char* what, const std::function<void()>& work) {
+  std::vector<double> times_ms;
+  for (int i = 0; i < 5; ++i) {
+    const auto start = std::chrono::steady_clock::now();
+    work();
+    times_ms.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+  }
+  const double first = times_ms.front();
+  std::ranges::sort(times_ms);
+  std::printf("  %-44s first %8.2f ms  median %8.2f ms\n", what, first, times_ms[times_ms.size() / 2]);
+}
+
+}  // namespace
+
+void fillLargeRecord(const std::string& path, int shots) {
   Record record = sample::openOrDie(path);
   const PlayerId ada = must(record.addPlayer(sample::player("Ada")));
   const FilmId film = must(record.addFilm(sample::film()));
@@ -38,24 +52,10 @@ void fill(const std::string& path, int shots) {
   }
 }
 
-void printTime(const char* what, const std::function<void()>& work) {
-  std::vector<double> times_ms;
-  for (int i = 0; i < 5; ++i) {
-    const auto start = std::chrono::steady_clock::now();
-    work();
-    times_ms.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-  }
-  const double first = times_ms.front();
-  std::ranges::sort(times_ms);
-  std::printf("  %-44s first %8.2f ms  median %8.2f ms\n", what, first, times_ms[times_ms.size() / 2]);
-}
-
-}  // namespace
-
 void printLargeRecord(const std::string& path, const std::string& fillFolder, int shots) {
   if (!std::filesystem::exists(path)) {
     const std::string part = fillFolder + "/large.part.sqlite";
-    fill(part, shots);
+    fillLargeRecord(part, shots);
     std::filesystem::copy_file(part, path);
     std::filesystem::remove(part);
   }

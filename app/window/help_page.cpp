@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/help_page.h"
+
+#include <QCoreApplication>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QVBoxLayout>
+#include <array>
+#include <cstring>
+
+#include "app/window/inks.h"
+#include "app/window/places.h"
+#include "app/window/vertical_scroll.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr QSize kPageSize{560, 480};
+
+constexpr std::array kSetup{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Go through the steps from the first; you can leave and come back at any time."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square."),
+    QT_TRANSLATE_NOOP(
+        "PlaceHelp",
+        "Print the board at its true size, check its ruler, and take at least ten sharp stills that reach "
+        "every corner of the image."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Measure where the tags lie and how high they stand: one centimetre of height is worth "
+                      "millimetres at the balls."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Ask the self-check whether lens and rig fit the film, and the error map how far a ball "
+                      "may be off."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Without tags and board the cushions serve; the error map then says what they cost."),
+};
+constexpr std::array kSession{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Begin with the game and who plays, or with practice alone."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Drag the balls to where they lie; they are drawn to spots, cushions and other balls."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Click the ball and the pocket that are played for, then press the key of what happened."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "The referee keeps turn and score; undo takes back any step."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Ask for a suggestion only when you want one: that it was shown is kept with the shot."),
+};
+constexpr std::array kReview{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Choose a shot on the left, or scrub along the time line."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Step by image, by event or by shot; film and plan always show the same moment."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Suggested is dashed, taken is solid; the panel on the right sets both side by side."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Each number stands with its standard uncertainty; what the film cannot show is called "
+                      "not observable."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Filter the shots to play, say, all thick misses one after another."),
+};
+constexpr std::array kProgress{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Choose a player and a period; a second column compares another period or player."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Bands and whiskers are 95 % intervals; a change within them may be chance."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Click a point or a cell to look at the shots behind it."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "What to work on names three things at most, with what each is worth in frames."),
+};
+constexpr std::array kReports{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Choose the student, the period and the student's own language."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Write a note of your own: it stands on the first page."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "The sheets on the screen are the ones that print; export them as PDF or HTML."),
+};
+
+}  // namespace
+
+std::span<const char* const> helpSteps(const char* place) {
+  const auto is = [place](const char* name) { return std::strcmp(place, name) == 0; };
+  if (is("setup")) return kSetup;
+  if (is("session")) return kSession;
+  if (is("review")) return kReview;
+  if (is("progress")) return kProgress;
+  if (is("reports")) return kReports;
+  return {};
+}
+
+HelpPage::HelpPage(const PlaceRow& place, QWidget* parent) : QDialog(parent) {
+  setObjectName(QStringLiteral("helpPage"));
+  const QString name = QCoreApplication::translate("Places", place.text);
+  setWindowTitle(name);
+  resize(kPageSize);
+  auto* steps = new QWidget;
+  auto* lines = new QVBoxLayout(steps);
+  lines->setContentsMargins(0, 0, 8, 0);
+  lines->setSpacing(12);
+  const auto add = [&](const QString& words) {
+    auto* label = new QLabel(words);
+    label->setWordWrap(true);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    lines->addWidget(label);
+    return label;
+  };
+  add(name)->setFont(scaled(font(), 1.4, true));
+  add(QCoreApplication::translate("Places", place.help) + QLatin1Char('.'));
+  int number = 0;
+  for (const char* step : helpSteps(place.name))
+    add(QStringLiteral("%1. %2").arg(++number).arg(QCoreApplication::translate("PlaceHelp", step)));
+  lines->addStretch(1);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(16, 16, 16, 16);
+  column->addWidget(new VerticalScroll(steps), 1);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  column->addWidget(buttons);
+}
+
+}  // namespace ferrule

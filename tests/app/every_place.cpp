@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/app/every_place.h"
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QtTest>
+
+#include "app/film/film_file.h"
+#include "app/progress/progress_place.h"
+#include "app/reports/reports_place.h"
+#include "app/review/record_source.h"
+#include "app/review/review_place.h"
+#include "app/session/session_place.h"
+#include "app/window/languages.h"
+#include "app/window/main_window.h"
+#include "tests/app/fresh_settings.h"
+#include "tests/app/squad_file.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr QSize kWindow{1280, 720};
+constexpr int kSetupSteps = 10;
+constexpr int kSettled_ms = 60;
+
+/// The application's font and locale while it lives.
+class Dressed {
+ public:
+  Dressed(const QFont& font, const QLocale& locale) : font_(QApplication::font()) {
+    QApplication::setFont(font);
+    QLocale::setDefault(locale);
+  }
+  ~Dressed() {
+    QApplication::setFont(font_);
+    QLocale::setDefault(QLocale::c());
+  }
+  Dressed(const Dressed&) = delete;
+  Dressed& operator=(const Dressed&) = delete;
+
+ private:
+  QFont font_;
+};
+
+}  // namespace
+
+void visitEveryPlace(const QString& language, const QFont& font,
+                     const std::function<void(MainWindow&, const QString&)>& visit) {
+  const FreshSettings settings;
+  const Dressed dressed(font, QLocale(language));
+  const SpokenLanguage spoken(language);
+  // A copy: a session is begun in it.
+  const QString record = settings.filePath(QStringLiteral("squad.sqlite"));
+  QVERIFY(QFile::copy(squadRecord(), record));
+  MainWindow window({openRecordSource, openFilmFile, {}});
+  window.start(record);
+  window.resize(kWindow);
+  window.show();
+  QVERIFY(QTest::qWaitForWindowExposed(&window));
+  const auto show = [&](const QString& place, const QString& name) {
+    window.showPlace(place);
+    QTest::qWait(kSettled_ms);
+    visit(window, name);
+  };
+  const auto act = [&window](ActionId action) { window.actions().at(action)->trigger(); };
+
+  for (int step = 1; step <= kSetupSteps; ++step) {
+    show(QStringLiteral("setup"), QStringLiteral("setup %1").arg(step));
+    act(ActionId::StepOn);
+  }
+  show(QStringLiteral("session"), QStringLiteral("session form"));
+  auto& session = *window.findChild<SessionPlace*>();
+  window.findChild<QLineEdit*>(QStringLiteral("sessionPlayers"))->setText(QStringLiteral("Ada, Ben"));
+  window.findChild<QPushButton*>(QStringLiteral("beginSession"))->click();
+  QTRY_VERIFY(session.desk().hand() != nullptr);
+  show(QStringLiteral("session"), QStringLiteral("session"));
+  act(ActionId::ShowSuggestion);
+  QTRY_VERIFY_WITH_TIMEOUT(session.desk().suggestion() != nullptr, 60'000);
+  show(QStringLiteral("session"), QStringLiteral("session with a suggestion"));
+  act(ActionId::ShowSuggestion);
+
+  window.showPlace(QStringLiteral("review"));
+  auto& review = *window.findChild<ReviewPlace*>();
+  QTRY_VERIFY_WITH_TIMEOUT(review.desk().shot() != nullptr, 60'000);
+  show(QStringLiteral("review"), QStringLiteral("review"));
+  act(ActionId::FilterShots);
+  show(QStringLiteral("review"), QStringLiteral("review with a filter"));
+  act(ActionId::FilterShots);
+  window.showPlace(QStringLiteral("progress"));
+  QTRY_VERIFY_WITH_TIMEOUT(window.findChild<ProgressPlace*>()->answer() != nullptr, 120'000);
+  show(QStringLiteral("progress"), QStringLiteral("progress"));
+  QSignalSpy built(window.findChild<ReportsPlace*>(), &ReportsPlace::shown);
+  window.showPlace(QStringLiteral("reports"));
+  QVERIFY(built.wait(120'000));
+  show(QStringLiteral("reports"), QStringLiteral("reports"));
+}
+
+}  // namespace ferrule

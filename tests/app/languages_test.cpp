@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/languages.h"
+
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QXmlStreamReader>
+#include <QtTest>
+#include <map>
+#include <tuple>
+
+#include "app/film/film_file.h"
+#include "app/review/record_source.h"
+#include "app/window/main_window.h"
+#include "app/window/window_host.h"
+#include "tests/app/fresh_settings.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+/// A text of the program as its translators see it.
+struct Message {
+  QString context;
+  QString source;
+  QString comment;
+
+  bool operator<(const Message& other) const {
+    return std::tie(context, source, comment) < std::tie(other.context, other.source, other.comment);
+  }
+};
+
+struct Words {
+  bool plural = false;
+  bool finished = true;
+  QStringList forms;
+};
+
+std::map<Message, Words> readWords(const QString& path) {
+  std::map<Message, Words> words;
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) return words;
+  QXmlStreamReader xml(&file);
+  Message message;
+  Words found;
+  QString context;
+  while (!xml.atEnd()) {
+    const auto token = xml.readNext();
+    if (token == QXmlStreamReader::EndElement && xml.name() == QLatin1String("message")) {
+      message.context = context;
+      words[message] = found;
+    }
+    if (token != QXmlStreamReader::StartElement) continue;
+    if (xml.name() == QLatin1String("message")) {
+      message = {};
+      found = {};
+      found.plural = xml.attributes().value(QLatin1String("numerus")) == QLatin1String("yes");
+    } else if (xml.name() == QLatin1String("name")) {
+      context = xml.readElementText();
+    } else if (xml.name() == QLatin1String("source")) {
+      message.source = xml.readElementText();
+    } else if (xml.name() == QLatin1String("comment")) {
+      message.comment = xml.readElementText();
+    } else if (xml.name() == QLatin1String("translation")) {
+      found.finished = xml.attributes().value(QLatin1String("type")).isEmpty();
+      if (!found.plural) found.forms << xml.readElementText();
+    } else if (xml.name() == QLatin1String("numerusform")) {
+      found.forms << xml.readElementText();
+    }
+  }
+  return words;
+}
+
+/// Every text of the program, as the toolkit's own reader of sources finds them.
+const std::map<Message, Words>& programWords() {
+  static const std::map<Message, Words> words = [] {
+    const QTemporaryDir folder;
+    const QString file = folder.filePath(QStringLiteral("all.ts"));
+    QProcess reader;
+    reader.start(QStringLiteral(FERRULE_LUPDATE),
+                 {QStringLiteral("-silent"), QStringLiteral(FERRULE_SOURCE_DIR "/app"), QStringLiteral("-I"),
+                  QStringLiteral(FERRULE_SOURCE_DIR), QStringLiteral("-ts"), file});
+    reader.waitForFinished(120'000);
+    return readWords(file);
+  }();
+  return words;
+}
+
+/// The places of a text that numbers and names are put into, in order of the alphabet.
+QStringList marks(const QString& text) {
+  static const QRegularExpression mark(QStringLiteral("%L?n|%L?[0-9]+"));
+  QStringList found;
+  for (auto match = mark.globalMatch(text); match.hasNext();)
+    found << match.next().captured();
+  found.sort();
+  return found;
+}
+
+/// How many plural forms a language has. Source: Unicode CLDR 42, plural rules, as far as the toolkit keeps them apart.
+int pluralForms(const QString& language) {
+  return language == QLatin1String("zh_CN") ? 1 : 2;
+}
+
+}  // namespace
+
+class LanguagesTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void everyTextStandsInEveryLanguage_data();
+  void everyTextStandsInEveryLanguage();
+  void aLocaleIsServedInItsLanguage_data();
+  void aLocaleIsServedInItsLanguage();
+  void pluralsAreFormedInEveryLanguage();
+  void anotherLanguageIsSpokenWithoutARestart();
+};
+
+void LanguagesTest::everyTextStandsInEveryLanguage_data() {
+  QTest::addColumn<QString>("language");
+  for (const Language& language : languages().subspan(1))
+    QTest::newRow(language.code) << QString::fromLatin1(language.code);
+}
+
+void LanguagesTest::everyTextStandsInEveryLanguage() {
+  QFETCH(const QString, language);
+  QVERIFY(programWords().size() > 1000);
+  const auto words = readWords(QStringLiteral(FERRULE_SOURCE_DIR "/translations/ferrule_%1.ts").arg(language));
+  QStringList faults;
+  for (const auto& [message, program] : programWords()) {
+    const QString text = message.context + QStringLiteral(": ") + message.source;
+    const auto at = words.find(message);
+    if (at == words.end() || !at->second.finished || at->second.forms.isEmpty()) {
+      faults << QStringLiteral("not translated: ") + text;
+      continue;
+    }
+    if (at->second.plural != program.plural ||
+        at->second.forms.size() != (program.plural ? pluralForms(language) : 1)) {
+      faults << QStringLiteral("wrong number of plural forms: ") + text;
+    }
+    for (const QString& form : at->second.forms) {
+      if (form.isEmpty()) faults << QStringLiteral("empty: ") + text;
+      // A form for one thing may say "one" in a word.
+      if (!program.plural && marks(form) != marks(message.source)) faults << QStringLiteral("other places: ") + text;
+    }
+  }
+  for (const QString& fault : faults)
+    qWarning("%s", qPrintable(fault));
+  QCOMPARE(faults.size(), 0);
+}
+
+void LanguagesTest::aLocaleIsServedInItsLanguage_data() {
+  QTest::addColumn<QString>("locale");
+  QTest::addColumn<QString>("language");
+  QTest::newRow("Austria") << "de_AT"
+                           << "de";
+  QTest::newRow("Mexico") << "es_MX"
+                          << "es";
+  QTest::newRow("Quebec") << "fr_CA"
+                          << "fr";
+  QTest::newRow("mainland China") << "zh_CN"
+                                  << "zh_CN";
+  QTest::newRow("Singapore") << "zh_SG"
+                             << "zh_CN";
+  QTest::newRow("Taiwan writes the other script") << "zh_TW"
+                                                  << "en";
+  QTest::newRow("no words for it") << "fi_FI"
+                                   << "en";
+}
+
+void LanguagesTest::aLocaleIsServedInItsLanguage() {
+  QFETCH(const QString, locale);
+  QTEST(languageFor(QLocale(locale)), "language");
+}
+
+void LanguagesTest::pluralsAreFormedInEveryLanguage() {
+  const auto shots = [](const char* language, int count) {
+    const SpokenLanguage spoken(QString::fromLatin1(language));
+    return QCoreApplication::translate("ReportWords", "%Ln shot(s)", nullptr, count);
+  };
+  QCOMPARE(shots("en", 1), QStringLiteral("1 shot"));
+  QCOMPARE(shots("en", 2), QStringLiteral("2 shots"));
+  for (const Language& language : languages()) {
+    QVERIFY2(!shots(language.code, 2).contains(QLatin1String("(s)")), language.code);
+    QVERIFY2(shots(language.code, 5).contains(QLatin1Char('5')), language.code);
+  }
+  // French counts nought with one.
+  QCOMPARE(shots("fr", 0).mid(1), shots("fr", 1).mid(1));
+}
+
+void LanguagesTest::anotherLanguageIsSpokenWithoutARestart() {
+  const FreshSettings settings;
+  QSettings().setValue(kLanguageSetting, QStringLiteral("en"));
+  WindowHost host({openRecordSource, openFilmFile, {}});
+  host.open({});
+  host.window().showPlace(QStringLiteral("progress"));
+  QCOMPARE(host.window().actions().at(ActionId::Quit)->text(), QStringLiteral("&Quit"));
+  host.window().actions().at(ActionId::LanguageGerman)->trigger();
+  QTRY_COMPARE(host.window().actions().at(ActionId::Quit)->text(), QStringLiteral("&Beenden"));
+  QVERIFY(host.window().isVisible());
+  QVERIFY(host.window().actions().at(ActionId::LanguageGerman)->isChecked());
+  QCOMPARE(QLocale().decimalPoint(), QStringLiteral(","));
+  QCOMPARE(QSettings().value("window/place").toString(), QStringLiteral("progress"));
+  host.window().actions().at(ActionId::LanguageEnglish)->trigger();
+  QTRY_COMPARE(host.window().actions().at(ActionId::Quit)->text(), QStringLiteral("&Quit"));
+}
+
+FERRULE_TEST(LanguagesTest)
+#include "languages_test.moc"

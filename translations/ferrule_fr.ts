@@ -1,0 +1,5848 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
+<TS version="2.1" language="fr">
+    <context>
+        <name>Actions</name>
+        <message>
+            <source>&amp;Open a record…</source>
+            <translation>&amp;Ouvrir un carnet…</translation>
+        </message>
+        <message>
+            <source>Open a record of measured sessions</source>
+            <translation>Ouvrir un carnet de séances mesurées</translation>
+        </message>
+        <message>
+            <source>&amp;Quit</source>
+            <translation>&amp;Quitter</translation>
+        </message>
+        <message>
+            <source>Close the window</source>
+            <translation>Fermer la fenêtre</translation>
+        </message>
+        <message>
+            <source>&amp;Undo</source>
+            <translation>&amp;Annuler</translation>
+        </message>
+        <message>
+            <source>Take back the last change</source>
+            <translation>Annuler la dernière modification</translation>
+        </message>
+        <message>
+            <source>&amp;Redo</source>
+            <translation>&amp;Rétablir</translation>
+        </message>
+        <message>
+            <source>Make the change again</source>
+            <translation>Refaire la modification</translation>
+        </message>
+        <message>
+            <source>&amp;Plan</source>
+            <translation>&amp;Plan</translation>
+        </message>
+        <message>
+            <source>Show the table from above</source>
+            <translation>Montrer la table vue de dessus</translation>
+        </message>
+        <message>
+            <source>&amp;Film</source>
+            <translation>&amp;Film</translation>
+        </message>
+        <message>
+            <source>Show the film with the measured ways</source>
+            <translation>Montrer le film avec les trajectoires mesurées</translation>
+        </message>
+        <message>
+            <source>&amp;Side by side</source>
+            <translation>&amp;Côte à côte</translation>
+        </message>
+        <message>
+            <source>Show plan and film together</source>
+            <translation>Montrer le plan et le film ensemble</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;in</source>
+            <translation>Zoom a&amp;vant</translation>
+        </message>
+        <message>
+            <source>Enlarge the picture</source>
+            <translation>Agrandir l’image</translation>
+        </message>
+        <message>
+            <source>Zoom &amp;out</source>
+            <translation>Zoom a&amp;rrière</translation>
+        </message>
+        <message>
+            <source>Make the picture smaller</source>
+            <translation>Réduire l’image</translation>
+        </message>
+        <message>
+            <source>&amp;Whole table</source>
+            <translation>&amp;Toute la table</translation>
+        </message>
+        <message>
+            <source>Fit the whole picture into its space</source>
+            <translation>Ajuster l’image entière à l’espace disponible</translation>
+        </message>
+        <message>
+            <source>&amp;Narrow list of places</source>
+            <translation>Liste étroite des ru&amp;briques</translation>
+        </message>
+        <message>
+            <source>Show the places as icons only</source>
+            <translation>Montrer les rubriques en icônes seulement</translation>
+        </message>
+        <message>
+            <source>&amp;Play</source>
+            <translation>&amp;Lecture</translation>
+        </message>
+        <message>
+            <source>Play in real time, or pause</source>
+            <translation>Lire en temps réel ou mettre en pause</translation>
+        </message>
+        <message>
+            <source>Image back</source>
+            <translation>Image précédente</translation>
+        </message>
+        <message>
+            <source>One image back</source>
+            <translation>Reculer d’une image</translation>
+        </message>
+        <message>
+            <source>Image on</source>
+            <translation>Image suivante</translation>
+        </message>
+        <message>
+            <source>One image on</source>
+            <translation>Avancer d’une image</translation>
+        </message>
+        <message>
+            <source>Event back</source>
+            <translation>Événement précédent</translation>
+        </message>
+        <message>
+            <source>Back to the last contact, strike or rest</source>
+            <translation>Revenir au dernier contact, à la frappe ou à l’arrêt des billes</translation>
+        </message>
+        <message>
+            <source>Event on</source>
+            <translation>Événement suivant</translation>
+        </message>
+        <message>
+            <source>On to the next contact or to rest</source>
+            <translation>Aller au prochain contact ou à l’arrêt des billes</translation>
+        </message>
+        <message>
+            <source>Shot back</source>
+            <translation>Coup précédent</translation>
+        </message>
+        <message>
+            <source>The shot before</source>
+            <translation>Le coup d’avant</translation>
+        </message>
+        <message>
+            <source>Shot on</source>
+            <translation>Coup suivant</translation>
+        </message>
+        <message>
+            <source>The next shot</source>
+            <translation>Le coup d’après</translation>
+        </message>
+        <message>
+            <source>&amp;Filter the shots</source>
+            <translation>&amp;Filtrer les coups</translation>
+        </message>
+        <message>
+            <source>List the shots that meet conditions, or go back to all sessions</source>
+            <translation>Lister les coups qui remplissent des conditions, ou revenir à toutes les séances</translation>
+        </message>
+        <message>
+            <source>Play the &amp;list</source>
+            <translation>Lire la l&amp;iste</translation>
+        </message>
+        <message>
+            <source>Play the listed shots one after another, or stop</source>
+            <translation>Lire l’un après l’autre les coups de la liste, ou arrêter</translation>
+        </message>
+        <message>
+            <source>&amp;Made</source>
+            <translation>&amp;Réussi</translation>
+        </message>
+        <message>
+            <source>The chosen ball went into its pocket</source>
+            <translation>La bille choisie est tombée dans sa poche</translation>
+        </message>
+        <message>
+            <source>Missed thic&amp;k</source>
+            <translation>Manqué, trop &amp;plein</translation>
+        </message>
+        <message>
+            <source>The chosen ball was hit too full</source>
+            <translation>La bille choisie a été prise trop pleine</translation>
+        </message>
+        <message>
+            <source>Missed thi&amp;n</source>
+            <translation>Manqué, trop fi&amp;n</translation>
+        </message>
+        <message>
+            <source>The chosen ball was cut too much</source>
+            <translation>La bille choisie a été prise trop fine</translation>
+        </message>
+        <message>
+            <source>M&amp;issed</source>
+            <translation>&amp;Manqué</translation>
+        </message>
+        <message>
+            <source>The chosen ball was missed, on either side</source>
+            <translation>La bille choisie a été manquée, d’un côté ou de l’autre</translation>
+        </message>
+        <message>
+            <source>&amp;Safety</source>
+            <translation>&amp;Défense</translation>
+        </message>
+        <message>
+            <source>A safety was played</source>
+            <translation>Un coup défensif a été joué</translation>
+        </message>
+        <message>
+            <source>S&amp;cratch</source>
+            <translation>Blanche p&amp;erdue</translation>
+        </message>
+        <message>
+            <source>The cue ball fell or left the table</source>
+            <translation>La blanche est tombée ou a quitté la table</translation>
+        </message>
+        <message>
+            <source>&amp;Foul…</source>
+            <translation>&amp;Faute…</translation>
+        </message>
+        <message>
+            <source>Another foul, to be chosen</source>
+            <translation>Une autre faute, à choisir</translation>
+        </message>
+        <message>
+            <source>&amp;Break</source>
+            <translation>&amp;Casse</translation>
+        </message>
+        <message>
+            <source>The balls were broken</source>
+            <translation>C’était la casse</translation>
+        </message>
+        <message>
+            <source>Su&amp;ggest a shot</source>
+            <translation>&amp;Suggérer un coup</translation>
+        </message>
+        <message>
+            <source>Show what would be suggested here, or hide it</source>
+            <translation>Montrer ce qui serait suggéré ici, ou le masquer</translation>
+        </message>
+        <message>
+            <source>&amp;Rack the balls</source>
+            <translation>P&amp;lacer les billes</translation>
+        </message>
+        <message>
+            <source>Set all balls up for a break</source>
+            <translation>Mettre toutes les billes en place pour la casse</translation>
+        </message>
+        <message>
+            <source>Ne&amp;xt frame</source>
+            <translation>Partie sui&amp;vante</translation>
+        </message>
+        <message>
+            <source>End this frame and begin the next one</source>
+            <translation>Terminer cette partie et commencer la suivante</translation>
+        </message>
+        <message>
+            <source>&amp;End the session</source>
+            <translation>&amp;Terminer la séance</translation>
+        </message>
+        <message>
+            <source>Keep all shots and close the session</source>
+            <translation>Garder tous les coups et fermer la séance</translation>
+        </message>
+        <message>
+            <source>&amp;Shots behind it</source>
+            <translation>Voir les &amp;coups</translation>
+        </message>
+        <message>
+            <source>Look at the shots behind the chosen part of a chart</source>
+            <translation>Voir les coups que résume la partie choisie d’un graphique</translation>
+        </message>
+        <message>
+            <source>&amp;Export the chart…</source>
+            <translation>&amp;Exporter le graphique…</translation>
+        </message>
+        <message>
+            <source>Write the chosen chart as SVG, PNG or CSV</source>
+            <translation>Écrire le graphique choisi en SVG, PNG ou CSV</translation>
+        </message>
+        <message>
+            <source>Export the &amp;report…</source>
+            <translation>Exporter le &amp;bilan…</translation>
+        </message>
+        <message>
+            <source>Write the report as PDF or HTML, or its numbers as CSV</source>
+            <translation>Écrire le bilan en PDF ou HTML, ou ses chiffres en CSV</translation>
+        </message>
+        <message>
+            <source>Step &amp;back</source>
+            <translation>Étape &amp;précédente</translation>
+        </message>
+        <message>
+            <source>The step of the set-up before</source>
+            <translation>L’étape précédente de l’installation</translation>
+        </message>
+        <message>
+            <source>Step &amp;on</source>
+            <translation>Étape &amp;suivante</translation>
+        </message>
+        <message>
+            <source>The next step of the set-up</source>
+            <translation>L’étape suivante de l’installation</translation>
+        </message>
+        <message>
+            <source>&amp;Check the rig again…</source>
+            <translation>&amp;Revérifier le calage…</translation>
+        </message>
+        <message>
+            <source>Ask a film whether the rig in use still fits</source>
+            <translation>Vérifier sur un film si le calage utilisé convient toujours</translation>
+        </message>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>&amp;Arrêter</translation>
+        </message>
+        <message>
+            <source>Stop the long work that is going on</source>
+            <translation>Arrêter le traitement en cours</translation>
+        </message>
+        <message>
+            <source>&amp;Metres per second</source>
+            <translation>&amp;Mètres par seconde</translation>
+        </message>
+        <message>
+            <source>Show speeds in m/s</source>
+            <translation>Afficher les vitesses en m/s</translation>
+        </message>
+        <message>
+            <source>&amp;Kilometres per hour</source>
+            <translation>&amp;Kilomètres par heure</translation>
+        </message>
+        <message>
+            <source>Show speeds in km/h</source>
+            <translation>Afficher les vitesses en km/h</translation>
+        </message>
+        <message>
+            <source>M&amp;iles per hour</source>
+            <translation>M&amp;iles par heure</translation>
+        </message>
+        <message>
+            <source>Show speeds in mph</source>
+            <translation>Afficher les vitesses en mph</translation>
+        </message>
+        <message>
+            <source>As the &amp;system</source>
+            <translation>Comme le &amp;système</translation>
+        </message>
+        <message>
+            <source>Light or dark as the desktop is</source>
+            <translation>Clair ou sombre, comme le bureau</translation>
+        </message>
+        <message>
+            <source>&amp;Light</source>
+            <translation>&amp;Clair</translation>
+        </message>
+        <message>
+            <source>Always light</source>
+            <translation>Toujours clair</translation>
+        </message>
+        <message>
+            <source>&amp;Dark</source>
+            <translation>S&amp;ombre</translation>
+        </message>
+        <message>
+            <source>Always dark</source>
+            <translation>Toujours sombre</translation>
+        </message>
+        <message>
+            <source>&amp;Keys</source>
+            <translation>&amp;Raccourcis clavier</translation>
+        </message>
+        <message>
+            <source>Every key of the window</source>
+            <translation>Tous les raccourcis de la fenêtre</translation>
+        </message>
+        <message>
+            <source>&amp;About Ferrule</source>
+            <translation>À &amp;propos de Ferrule</translation>
+        </message>
+        <message>
+            <source>Version and licence</source>
+            <translation>Version et licence</translation>
+        </message>
+        <message>
+            <source>&amp;Record</source>
+            <translation>&amp;Carnet</translation>
+        </message>
+        <message>
+            <source>&amp;Edit</source>
+            <translation>É&amp;dition</translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <translation>&amp;Affichage</translation>
+        </message>
+        <message>
+            <source>&amp;Step</source>
+            <translation>&amp;Navigation</translation>
+        </message>
+        <message>
+            <source>Sess&amp;ion</source>
+            <translation>&amp;Séance</translation>
+        </message>
+        <message>
+            <source>Fi&amp;gures</source>
+            <translation>&amp;Graphiques</translation>
+        </message>
+        <message>
+            <source>Set-&amp;up</source>
+            <translation>&amp;Installation</translation>
+        </message>
+        <message>
+            <source>S&amp;peed unit</source>
+            <translation>&amp;Unité de vitesse</translation>
+        </message>
+        <message>
+            <source>&amp;Appearance</source>
+            <translation>&amp;Apparence</translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <translation>Aid&amp;e</translation>
+        </message>
+        <message>
+            <source>The desktop's language, where the program speaks it</source>
+            <translation>La langue du bureau, si le programme la parle</translation>
+        </message>
+        <message>
+            <source>Show every word in this language</source>
+            <translation>Afficher tous les mots dans cette langue</translation>
+        </message>
+        <message>
+            <source>&amp;How this place is used</source>
+            <translation>Com&amp;ment utiliser cette rubrique</translation>
+        </message>
+        <message>
+            <source>What the place is for, and the steps in their order</source>
+            <translation>À quoi sert la rubrique, et les étapes dans l’ordre</translation>
+        </message>
+        <message>
+            <source>Every action of the window and its keys</source>
+            <translation>Toutes les actions de la fenêtre et leurs touches</translation>
+        </message>
+        <message>
+            <source>Version, cautions and licences</source>
+            <translation>Version, précautions et licences</translation>
+        </message>
+        <message>
+            <source>&amp;Language</source>
+            <translation>&amp;Langue</translation>
+        </message>
+    </context>
+    <context>
+        <name>AskedSentence</name>
+        <message>
+            <source>Aim</source>
+            <translation>Direction</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Vitesse</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Effet latéral</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Hauteur</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Inclinaison</translation>
+        </message>
+        <message>
+            <source>the cue ball leaves %1 to the left of what was asked</source>
+            <translation>la blanche part %1 à gauche de ce qui était demandé</translation>
+        </message>
+        <message>
+            <source>the cue ball leaves %1 to the right of what was asked</source>
+            <translation>la blanche part %1 à droite de ce qui était demandé</translation>
+        </message>
+        <message>
+            <source>shots come out %1 too fast</source>
+            <translation>les coups sont trop rapides de %1</translation>
+        </message>
+        <message>
+            <source>shots come out %1 too slow</source>
+            <translation>les coups sont trop lents de %1</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too far right</source>
+            <translation>le procédé touche la bille %1 trop à droite</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too far left</source>
+            <translation>le procédé touche la bille %1 trop à gauche</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too high</source>
+            <translation>le procédé touche la bille %1 trop haut</translation>
+        </message>
+        <message>
+            <source>the tip meets the ball %1 too low</source>
+            <translation>le procédé touche la bille %1 trop bas</translation>
+        </message>
+        <message>
+            <source>the cue is %1 too steep</source>
+            <translation>la queue est trop relevée de %1</translation>
+        </message>
+        <message>
+            <source>the cue is %1 too flat</source>
+            <translation>la queue est trop à plat de %1</translation>
+        </message>
+        <message>
+            <source>the harder the shot, the more falls short: %1 of what is asked</source>
+            <translation>plus le coup est fort, plus il manque de vitesse : %1 de la vitesse demandée</translation>
+        </message>
+        <message>
+            <source>the harder the shot, the more it overshoots: %1 of what is asked</source>
+            <translation>plus le coup est fort, plus la vitesse dépasse : %1 de la vitesse demandée</translation>
+        </message>
+        <message>
+            <source>turns of the aim come out %1 too small</source>
+            <translation>les changements de direction sont trop petits de %1</translation>
+        </message>
+        <message>
+            <source>turns of the aim come out %1 too large</source>
+            <translation>les changements de direction sont trop grands de %1</translation>
+        </message>
+        <message>
+            <source>the more is asked, the more is missing: %1 of it</source>
+            <translation>plus on demande, plus il en manque : %1 de la demande</translation>
+        </message>
+        <message>
+            <source>the more is asked, the more is too much: %1 of it</source>
+            <translation>plus on demande, plus il y en a trop : %1 de la demande</translation>
+        </message>
+        <message>
+            <source>long shots fall %1 short</source>
+            <translation>les coups longs restent trop courts de %1</translation>
+        </message>
+        <message>
+            <source>long shots go %1 too far</source>
+            <translation>les coups longs vont trop loin de %1</translation>
+        </message>
+        <message>
+            <source>clipped at %1: more was asked and did not arrive</source>
+            <translation>plafonné à %1 : ce qui était demandé au-delà n’est pas arrivé</translation>
+        </message>
+        <message>
+            <source>comes as asked, to within %1</source>
+            <translation>conforme à la demande, à %1 près</translation>
+        </message>
+        <message>
+            <source>single shots scatter by %1</source>
+            <translation>les coups isolés se dispersent de %1</translation>
+        </message>
+        <message>
+            <source>single shots scatter by less than the film can tell</source>
+            <translation>les coups isolés se dispersent moins que le film ne permet de le voir</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>quantity, findings</comment>
+            <translation>%1 : %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChartWords</name>
+        <message>
+            <source>%1 m</source>
+            <translation>%1 m</translation>
+        </message>
+        <message>
+            <source>%1: %2 (%3 to %4), %5</source>
+            <translation>%1 : %2 (%3 à %4), %5</translation>
+        </message>
+        <message>
+            <source>a change beyond luck</source>
+            <translation>un changement au-delà du hasard</translation>
+        </message>
+        <message>
+            <source>no change beyond luck</source>
+            <translation>aucun changement au-delà du hasard</translation>
+        </message>
+        <message>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <translation>Traits et zone : intervalle à 95 %. Nombres : coups de la séance. Symboles creux : matchs.</translation>
+        </message>
+        <message>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <translation>Traits et zone : intervalle à 95 %. Nombres : coups de la séance.</translation>
+        </message>
+        <message>
+            <source>cut across, distance down</source>
+            <translation>coupe en largeur, distance en hauteur</translation>
+        </message>
+        <message>
+            <source>only %1</source>
+            <translation>seulement %1</translation>
+        </message>
+        <message>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <translation>Réussite, intervalle à 95 % et nombre de tentatives. Moins de %1 : trop peu pour conclure.</translation>
+        </message>
+        <message>
+            <source>Made by pocket</source>
+            <translation>Réussite par poche</translation>
+        </message>
+        <message>
+            <source>Made and number tried; lines: 95 % interval.</source>
+            <translation>Réussite et nombre de tentatives ; traits : intervalle à 95 %.</translation>
+        </message>
+        <message>
+            <source>Which side it misses</source>
+            <translation>De quel côté sont les erreurs</translation>
+        </message>
+        <message>
+            <source>too thick</source>
+            <translation>trop plein</translation>
+        </message>
+        <message>
+            <source>too thin</source>
+            <translation>trop fin</translation>
+        </message>
+        <message>
+            <source>%1 thick</source>
+            <translation>%1 trop plein</translation>
+        </message>
+        <message>
+            <source>not enough</source>
+            <translation>trop peu</translation>
+        </message>
+        <message>
+            <source>cuts to the left</source>
+            <translation>coupes vers la gauche</translation>
+        </message>
+        <message>
+            <source>cuts to the right</source>
+            <translation>coupes vers la droite</translation>
+        </message>
+        <message>
+            <source>%1 m/s</source>
+            <translation>%1 m/s</translation>
+        </message>
+        <message>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <translation>Coupes manquées seulement. À droite : intervalle à 95 % de la part des coupes trop pleines.</translation>
+        </message>
+        <message>
+            <source>Like shots under other conditions</source>
+            <translation>Coups comparables dans d’autres conditions</translation>
+        </message>
+        <message>
+            <source>first 40 minutes</source>
+            <translation>40 premières minutes</translation>
+        </message>
+        <message>
+            <source>after 40 minutes</source>
+            <translation>après 40 minutes</translation>
+        </message>
+        <message>
+            <source>in practice</source>
+            <translation>à l’entraînement</translation>
+        </message>
+        <message>
+            <source>in matches</source>
+            <translation>en match</translation>
+        </message>
+        <message>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <translation>Réussite, coups de même difficulté ; traits : intervalle à 95 % de la différence.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CheckSentence</name>
+        <message>
+            <source>%1 fits %2 and %3.</source>
+            <translation>%1 convient à %2 et à %3.</translation>
+        </message>
+        <message>
+            <source>The camera has moved by %1 mm and turned by %2 degrees since %3 was made; make the rig again from %4.</source>
+            <translation>La caméra s’est déplacée de %1 mm et a tourné de %2 degrés depuis que %3 a été fait ; refaites le calage à partir de %4.</translation>
+        </message>
+        <message>
+            <source>The lens in %1 belongs to another camera or another zoom than %2; calibrate the lens of this camera and make the rig again with it.</source>
+            <translation>L’objectif de %1 est celui d’une autre caméra ou d’un autre zoom que %2 ; étalonnez l’objectif de cette caméra et refaites le calage avec lui.</translation>
+        </message>
+        <message>
+            <source>%1 was straightened before, and the lens in %2 straightens it a second time; switch off the lens correction of the camera or the editor and film again.</source>
+            <translation>%1 a déjà été redressé, et l’objectif de %2 le redresse une seconde fois ; désactivez la correction d’objectif de la caméra ou du logiciel de montage et filmez de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 is bent by its lens and %2 does not straighten it; calibrate the lens of this camera and make the rig again with it.</source>
+            <translation>%1 est courbé par son objectif et %2 ne le redresse pas ; étalonnez l’objectif de cette caméra et refaites le calage avec lui.</translation>
+        </message>
+        <message>
+            <source>The picture of %1 is %2 times the size that the lens in %3 was made for; film at the size, zoom and crop of the calibration, or calibrate again at this one and make the rig again.</source>
+            <translation>L’image de %1 fait %2 fois la taille pour laquelle l’objectif de %3 a été étalonné ; filmez avec la taille, le zoom et le cadrage de l’étalonnage, ou étalonnez de nouveau avec ceux-ci et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>The tags lie %1 mm higher than %2 says; measure their height above the cloth, correct the file and make the rig again.</source>
+            <translation>Les repères sont %1 mm plus haut que ne le dit %2 ; mesurez leur hauteur au-dessus du tapis, corrigez le fichier et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>The tags lie %1 mm lower than %2 says; measure their height above the cloth, correct the file and make the rig again.</source>
+            <translation>Les repères sont %1 mm plus bas que ne le dit %2 ; mesurez leur hauteur au-dessus du tapis, corrigez le fichier et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>Tag %1 lies %2 mm from where %3 has it; measure its corners, correct the file and make the rig again.</source>
+            <translation>Le repère %1 se trouve à %2 mm de l’endroit indiqué par %3 ; mesurez ses coins, corrigez le fichier et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>The tags %1 lie in each other's place; swap them, or correct %2, and make the rig again.</source>
+            <translation>Les repères %1 sont intervertis ; échangez-les, ou corrigez %2, et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>Tag %1 is turned by %2 degrees from what %3 says; turn it, or correct the file, and make the rig again.</source>
+            <translation>Le repère %1 est tourné de %2 degrés par rapport à ce que dit %3 ; tournez-le, ou corrigez le fichier, et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>The table is %1 mm longer and %2 mm wider than %3 says (less than 0: shorter, narrower); measure it nose to nose, correct the file and make the rig again.</source>
+            <translation>La table est %1 mm plus longue et %2 mm plus large que ne le dit %3 (moins de 0 : plus courte, plus étroite) ; mesurez-la de nez à nez, corrigez le fichier et refaites le calage.</translation>
+        </message>
+        <message>
+            <source>%1 does not fit %2 and %3, and no single fault explains it; measure the tags again, make the rig again from this film, and check again.</source>
+            <translation>%1 ne convient pas à %2 et à %3, et aucun défaut seul ne l’explique ; mesurez de nouveau les repères, refaites le calage à partir de ce film et vérifiez encore.</translation>
+        </message>
+        <message>
+            <source>tag %1 from its place</source>
+            <translation>repère %1, écart à sa place</translation>
+        </message>
+        <message>
+            <source>nose %1 from a straight line</source>
+            <translation>nez %1, écart à la ligne droite</translation>
+        </message>
+        <message>
+            <source>nose %1 from its place (+ inward)</source>
+            <translation>nez %1, écart à sa place (+ vers l’intérieur)</translation>
+        </message>
+        <message>
+            <source>%1 from parallel</source>
+            <translation>%1, écart au parallélisme</translation>
+        </message>
+        <message>
+            <source>length nose to nose, seen minus measured</source>
+            <translation>longueur de nez à nez, vue moins mesurée</translation>
+        </message>
+        <message>
+            <source>width nose to nose, seen minus measured</source>
+            <translation>largeur de nez à nez, vue moins mesurée</translation>
+        </message>
+        <message>
+            <source>diameters of the balls, largest minus smallest</source>
+            <translation>diamètres des billes, le plus grand moins le plus petit</translation>
+        </message>
+        <message>
+            <source>deepest ball inside a cushion or another ball</source>
+            <translation>bille la plus enfoncée dans une bande ou une autre bille</translation>
+        </message>
+        <message>
+            <source>%1: not seen</source>
+            <translation>%1 : non vu</translation>
+        </message>
+        <message>
+            <source>%1: %2 mm (sound up to %3 mm)</source>
+            <translation>%1 : %2 mm (correct jusqu’à %3 mm)</translation>
+        </message>
+        <message>
+            <source>%1 - too much</source>
+            <translation>%1 – trop grand</translation>
+        </message>
+    </context>
+    <context>
+        <name>ErrorSentence</name>
+        <message>
+            <source>%1 is a folder; choose a file in it.</source>
+            <translation>%1 est un dossier ; choisissez un fichier qu’il contient.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be read (%2); check its permissions.</source>
+            <translation>%1 ne peut pas être lu (%2) ; vérifiez ses droits d’accès.</translation>
+        </message>
+        <message>
+            <source>%1 has an unusable value for "%2"; correct it.</source>
+            <translation>%1 contient une valeur inutilisable pour « %2 » ; corrigez-la.</translation>
+        </message>
+        <message>
+            <source>%1 gives %3 for "%2", outside %4 to %5; measure it again.</source>
+            <translation>%1 donne %3 pour « %2 », hors de la plage de %4 à %5 ; mesurez de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 but %3 was made at %4; calibrate the rig on a film of this size.</source>
+            <translation>%1 fait %2, mais %3 a été fait en %4 ; faites le calage sur un film de cette taille.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 but the lens %3 was made at %4, another shape of picture; calibrate the lens in the film's mode.</source>
+            <translation>%1 fait %2, mais l’objectif %3 a été étalonné en %4, un autre format d’image ; étalonnez l’objectif dans le mode du film.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs 3 to 100 columns and rows, such as 9x6; count them on the print.</source>
+            <translation>La mire « %1 » doit avoir de 3 à 100 colonnes et lignes, par exemple 9x6 ; comptez-les sur l’impression.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs its square's side in millimetres, 1 to 1000; measure it on the print.</source>
+            <translation>La mire « %1 » doit indiquer le côté de ses cases en millimètres, de 1 à 1000 ; mesurez-le sur l’impression.</translation>
+        </message>
+        <message>
+            <source>The board "%1" needs its marker's side in millimetres, smaller than the square; measure it on the print.</source>
+            <translation>La mire « %1 » doit indiquer le côté de ses marqueurs en millimètres, plus petit que la case ; mesurez-le sur l’impression.</translation>
+        </message>
+        <message>
+            <source>The board "%1" names an unknown set of markers; use the name it was printed with, such as DICT_5X5_100.</source>
+            <translation>La mire « %1 » nomme un jeu de marqueurs inconnu ; utilisez le nom avec lequel elle a été imprimée, par exemple DICT_5X5_100.</translation>
+        </message>
+        <message>
+            <source>The board "%1" has more squares than its set of markers can fill; check the counts or name a larger set.</source>
+            <translation>La mire « %1 » a plus de cases que son jeu de marqueurs ne peut en remplir ; vérifiez les nombres ou indiquez un jeu plus grand.</translation>
+        </message>
+        <message>
+            <source>"%1" does not fit on this paper with its margins; choose larger paper or smaller squares.</source>
+            <translation>« %1 » ne tient pas sur ce papier avec ses marges ; choisissez un papier plus grand ou des cases plus petites.</translation>
+        </message>
+        <message>
+            <source>The printer drew the board "%1" %2 mm across and %3 mm down where both should be equal; print it again without fitting it to the page.</source>
+            <translation>L’imprimante a tracé la mire « %1 » avec %2 mm en largeur et %3 mm en hauteur, alors que les deux devraient être égaux ; réimprimez-la sans l’ajuster à la page.</translation>
+        </message>
+        <message>
+            <source>The board "%1" is not in the form chessboard:9x6:25 or charuco:8x6:40:30:DICT_5X5_100; write it so.</source>
+            <translation>La mire « %1 » n’est pas de la forme chessboard:9x6:25 ou charuco:8x6:40:30:DICT_5X5_100 ; écrivez-la ainsi.</translation>
+        </message>
+        <message>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <translation>(%1 % des cellules à cet endroit, il en faut %2 %) ; ajoutez des photos avec la mire à cet endroit.</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board on the left of the picture %2</source>
+            <translation>Les photos de %1 ne montrent guère la mire à gauche de l’image %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board on the right of the picture %2</source>
+            <translation>Les photos de %1 ne montrent guère la mire à droite de l’image %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board at the top of the picture %2</source>
+            <translation>Les photos de %1 ne montrent guère la mire en haut de l’image %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 hardly show the board at the bottom of the picture %2</source>
+            <translation>Les photos de %1 ne montrent guère la mire en bas de l’image %2</translation>
+        </message>
+        <message>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <translation>Les photos de %1 montrent la mire dans une trop petite partie de l’image (%2 %, il en faut %3 %) ; ajoutez des photos avec la mire dans les parties vides.</translation>
+        </message>
+        <message>
+            <source>The cushions in %1 fit no camera over this table; check the table's size in the table file.</source>
+            <translation>Les bandes vues dans %1 ne correspondent à aucune caméra au-dessus de cette table ; vérifiez les dimensions dans le fichier de table.</translation>
+        </message>
+        <message>
+            <source>No lens explains the stills of %1; check the board's counts and take stills with the board tilted.</source>
+            <translation>Aucun objectif n’explique les photos de %1 ; vérifiez les nombres de la mire et prenez des photos avec la mire inclinée.</translation>
+        </message>
+        <message>
+            <source>The stills of %1 do not fix the lens out to the corners of the picture; add stills with the board in the corners.</source>
+            <translation>Les photos de %1 ne déterminent pas l’objectif jusqu’aux coins de l’image ; ajoutez des photos avec la mire dans les coins.</translation>
+        </message>
+        <message>
+            <source>%1 holds a lens that cannot be used (%2); calibrate it again.</source>
+            <translation>%1 contient un objectif inutilisable (%2) ; étalonnez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 lists %2 tags and %3 are needed; measure the tags into a table file, or set up from the table itself.</source>
+            <translation>%1 indique %2 repères et il en faut %3 ; mesurez les repères dans un fichier de table, ou faites le calage d’après la table elle-même.</translation>
+        </message>
+        <message>
+            <source>%1 shows the noses of %2 cushions, and every side of the table is needed; film the whole table from above, in even light, without people before it.</source>
+            <translation>%1 montre les nez de %2 bandes, et il faut tous les côtés de la table ; filmez la table entière de dessus, sous une lumière régulière, sans personne devant.</translation>
+        </message>
+        <message>
+            <source>%1 shows %2 of the projected tags on the cloth and %3 are needed; darken the room, clear the table, and let the projector's picture cover most of it.</source>
+            <translation>%1 montre %2 des repères projetés sur le tapis et il en faut %3 ; assombrissez la salle, débarrassez la table et laissez l’image du projecteur en couvrir la plus grande partie.</translation>
+        </message>
+        <message>
+            <source>%1 shows %2 of the table's tags and %3 are needed; uncover or light them, and check the set of markers in the table file.</source>
+            <translation>%1 montre %2 des repères de la table et il en faut %3 ; découvrez-les ou éclairez-les, et vérifiez le jeu de marqueurs dans le fichier de table.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 twice; cover or remove one of them.</source>
+            <translation>%1 montre deux fois le repère %2 ; couvrez ou retirez l’un des deux.</translation>
+        </message>
+        <message>
+            <source>%1 shows the projected tag %2 twice; switch off the second projector or the other grid.</source>
+            <translation>%1 montre deux fois le repère projeté %2 ; éteignez le second projecteur ou l’autre grille.</translation>
+        </message>
+        <message>
+            <source>The projected tags in %1 do not lie as one picture on a flat cloth (%2 mm off); check that the grid file belongs to the picture that was sent, and that camera and projector stood still.</source>
+            <translation>Les repères projetés dans %1 ne forment pas une seule image sur un tapis plan (écart de %2 mm) ; vérifiez que le fichier de grille correspond à l’image envoyée et que la caméra et le projecteur n’ont pas bougé.</translation>
+        </message>
+        <message>
+            <source>%1 shows tags %2 and %3 in each other's place; swap them, or correct the table file.</source>
+            <translation>%1 montre les repères %2 et %3 intervertis ; échangez-les, ou corrigez le fichier de table.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 turned by %3 degrees from what the table file says; turn it, or correct the file.</source>
+            <translation>%1 montre le repère %2 tourné de %3 degrés par rapport à ce que dit le fichier de table ; tournez-le, ou corrigez le fichier.</translation>
+        </message>
+        <message>
+            <source>%1 shows tag %2 about %3 mm from where the table file says; measure it again, and check that the lens belongs to this camera.</source>
+            <translation>%1 montre le repère %2 à environ %3 mm de l’endroit indiqué par le fichier de table ; mesurez-le de nouveau, et vérifiez que l’objectif est bien celui de cette caméra.</translation>
+        </message>
+        <message>
+            <source>%1 shows tags that fit no camera position; check the table file and the lens.</source>
+            <translation>%1 montre des repères qui ne correspondent à aucune position de caméra ; vérifiez le fichier de table et l’objectif.</translation>
+        </message>
+        <message>
+            <source>the turn of the picture</source>
+            <translation>la rotation de l’image</translation>
+        </message>
+        <message>
+            <source>the image size</source>
+            <translation>la taille de l’image</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>l’objectif</translation>
+        </message>
+        <message>
+            <source>the camera's place</source>
+            <translation>la position de la caméra</translation>
+        </message>
+        <message>
+            <source>There is no file %1; check the path.</source>
+            <translation>Le fichier %1 n’existe pas ; vérifiez le chemin.</translation>
+        </message>
+        <message>
+            <source>%1 is empty; copy or export it again.</source>
+            <translation>%1 est vide ; copiez-le ou exportez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be written (%2); choose another folder.</source>
+            <translation>%1 ne peut pas être écrit (%2) ; choisissez un autre dossier.</translation>
+        </message>
+        <message>
+            <source>%1 is not in the expected form (%2); make it again or correct it.</source>
+            <translation>%1 n’a pas la forme attendue (%2) ; refaites-le ou corrigez-le.</translation>
+        </message>
+        <message>
+            <source>%1 has no value for "%2"; add it.</source>
+            <translation>%1 n’a pas de valeur pour « %2 » ; ajoutez-la.</translation>
+        </message>
+        <message>
+            <source>%1 is not a film that can be read; export it again as MP4 or MKV.</source>
+            <translation>%1 n’est pas un film lisible ; exportez-le de nouveau en MP4 ou MKV.</translation>
+        </message>
+        <message>
+            <source>%1 holds sound but no picture; choose the film itself.</source>
+            <translation>%1 contient du son mais pas d’image ; choisissez le film lui-même.</translation>
+        </message>
+        <message>
+            <source>%1 breaks off before its first whole image; copy it from the camera again.</source>
+            <translation>%1 s’interrompt avant sa première image complète ; copiez-le de nouveau depuis la caméra.</translation>
+        </message>
+        <message>
+            <source>%1 is not a picture that can be read; leave it out or export it again as JPEG or PNG.</source>
+            <translation>%1 n’est pas une image lisible ; laissez-la de côté ou exportez-la de nouveau en JPEG ou PNG.</translation>
+        </message>
+        <message>
+            <source>%1 is %2 while the stills before it are %3; use stills of one camera at one size.</source>
+            <translation>%1 fait %2 alors que les photos précédentes font %3 ; utilisez des photos d’une seule caméra, d’une seule taille.</translation>
+        </message>
+        <message>
+            <source>Every still that shows the board "%1" is blurred; focus, expose shorter or put the board down, and take them again.</source>
+            <translation>Toutes les photos qui montrent la mire « %1 » sont floues ; faites la mise au point, réduisez le temps de pose ou posez la mire, et reprenez-les.</translation>
+        </message>
+        <message>
+            <source>None of %2 stills shows the whole board "%1"; check its counts and keep it flat, sharp and in the picture.</source>
+            <translation>Aucune des %2 photos ne montre la mire « %1 » entière ; vérifiez ses nombres et gardez-la plane, nette et dans l’image.</translation>
+        </message>
+        <message>
+            <source>The stills show the board "%1" in the old layout, with the markers on the other squares; print it again, or use one with an odd number of rows.</source>
+            <translation>Les photos montrent la mire « %1 » dans l’ancienne disposition, avec les marqueurs sur les autres cases ; réimprimez-la, ou utilisez-en une avec un nombre impair de lignes.</translation>
+        </message>
+        <message>
+            <source>The grid in %1 is mirrored; switch off the projector's mirror or rear setting.</source>
+            <translation>La grille dans %1 est inversée ; désactivez l’effet miroir ou la rétroprojection du projecteur.</translation>
+        </message>
+        <message>
+            <source>%1 is mirrored; switch off the mirror setting of the camera and film again.</source>
+            <translation>%1 est inversé comme dans un miroir ; désactivez l’effet miroir de la caméra et filmez de nouveau.</translation>
+        </message>
+        <message>
+            <source>Only %2 stills show the board %1 well enough and %3 are needed; take more.</source>
+            <translation>Seules %2 photos montrent assez bien la mire %1 et il en faut %3 ; prenez-en d’autres.</translation>
+        </message>
+        <message>
+            <source>%1 corrects %2 twice; make the rig again from the film and the lens as they came.</source>
+            <translation>%1 corrige deux fois %2 ; refaites le calage à partir du film et de l’objectif d’origine.</translation>
+        </message>
+        <message>
+            <source>No balls were found in %1; check that the rig and the table file belong to this film.</source>
+            <translation>Aucune bille n’a été trouvée dans %1 ; vérifiez que le calage et le fichier de table sont bien ceux de ce film.</translation>
+        </message>
+        <message>
+            <source>%1 is in use by another program; close it there and try again.</source>
+            <translation>%1 est utilisé par un autre programme ; fermez-le dans cet autre programme et réessayez.</translation>
+        </message>
+        <message>
+            <source>%1 may only be read; copy it to a folder of your own.</source>
+            <translation>%1 est en lecture seule ; copiez-le dans un dossier à vous.</translation>
+        </message>
+        <message>
+            <source>%1 may only be read (%2); copy it to a folder of your own.</source>
+            <translation>%1 est en lecture seule (%2) ; copiez-le dans un dossier à vous.</translation>
+        </message>
+        <message>
+            <source>%1 was written by a later version (form %2, this one knows %3); update this program.</source>
+            <translation>%1 a été écrit par une version plus récente (format %2, celle-ci connaît %3) ; mettez ce programme à jour.</translation>
+        </message>
+        <message>
+            <source>%1 is not a record; choose another file.</source>
+            <translation>%1 n’est pas un carnet ; choisissez un autre fichier.</translation>
+        </message>
+        <message>
+            <source>%1 is not a record (%2); choose another file.</source>
+            <translation>%1 n’est pas un carnet (%2) ; choisissez un autre fichier.</translation>
+        </message>
+        <message>
+            <source>There is no room left to write %1; free some disk space. Nothing that was saved is lost.</source>
+            <translation>Il n’y a plus de place pour écrire %1 ; libérez de l’espace sur le disque. Rien de ce qui était enregistré n’est perdu.</translation>
+        </message>
+        <message>
+            <source>%1 is damaged (%2); open the newest backup beside it.</source>
+            <translation>%1 est endommagé (%2) ; ouvrez la sauvegarde la plus récente, juste à côté.</translation>
+        </message>
+        <message>
+            <source>%1 is already in the record; choose another name.</source>
+            <translation>%1 est déjà dans le carnet ; choisissez un autre nom.</translation>
+        </message>
+        <message>
+            <source>%1 is already in the record as session "%2"; add --again to measure it once more beside it.</source>
+            <translation>%1 est déjà dans le carnet comme séance « %2 » ; ajoutez --again pour le mesurer une fois de plus à côté.</translation>
+        </message>
+        <message>
+            <source>%1 leaves no legal shot: no ball that may be played is on the table or can be reached; check the balls, the game and the group.</source>
+            <translation>%1 ne laisse aucun coup permis : aucune bille jouable n’est sur la table ou ne peut être atteinte ; vérifiez les billes, le jeu et le groupe.</translation>
+        </message>
+        <message>
+            <source>There is no %1 in %2; check the spelling.</source>
+            <translation>%2 ne contient pas %1 ; vérifiez l’orthographe.</translation>
+        </message>
+        <message>
+            <source>%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.</source>
+            <translation>%1 frappe la bille à %2 rayons de son centre, au-delà de la limite de fausse queue de %3 ; ramenez le point d’attaque vers le centre.</translation>
+        </message>
+        <message>
+            <source>%1 has the balls %2 overlapping by %3 mm, more than %4; correct their places.</source>
+            <translation>Dans %1, les billes %2 se chevauchent de %3 mm, plus que %4 ; corrigez leur position.</translation>
+        </message>
+        <message>
+            <source>%1 has the ball %2 outside the table; correct its place.</source>
+            <translation>Dans %1, la bille %2 est hors de la table ; corrigez sa position.</translation>
+        </message>
+        <message>
+            <source>Stopped before the end; what was recorded until then is kept.</source>
+            <translation>Arrêté avant la fin ; ce qui était enregistré jusque-là est conservé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureWords</name>
+        <message>
+            <source>not enough yet: two sessions with %1 or more are needed</source>
+            <translation>pas encore assez : il faut deux séances d’au moins %1</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim</source>
+            <translation>Dispersion de la visée</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed in repeated set-ups</source>
+            <translation>Dispersion de la vitesse sur positions répétées</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed</source>
+            <translation>Dispersion de la vitesse</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the cue ball</source>
+            <translation>Réussite, par coupe et trajet de la blanche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the object ball</source>
+            <translation>Réussite, par coupe et trajet de la bille visée</translation>
+        </message>
+        <message>
+            <source>Deliveries on the target</source>
+            <translation>Exécutions sur la cible</translation>
+        </message>
+        <message>
+            <source>Miss map</source>
+            <translation>Carte des coups manqués</translation>
+        </message>
+        <message>
+            <source>Which side it misses</source>
+            <translation>De quel côté sont les erreurs</translation>
+        </message>
+        <message>
+            <source>Made by pocket</source>
+            <translation>Réussite par poche</translation>
+        </message>
+        <message>
+            <source>Speed asked and delivered</source>
+            <translation>Vitesse demandée et obtenue</translation>
+        </message>
+        <message>
+            <source>Where the cue ball came to rest</source>
+            <translation>Où la blanche s’est arrêtée</translation>
+        </message>
+        <message>
+            <source>Where the tip met the ball</source>
+            <translation>Où le procédé a touché la bille</translation>
+        </message>
+        <message>
+            <source>Like shots under other conditions</source>
+            <translation>Coups comparables dans d’autres conditions</translation>
+        </message>
+    </context>
+    <context>
+        <name>FirstPage</name>
+        <message>
+            <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
+            <translation>Il n’y a aucun coup de ce joueur dans cette période, donc rien à dire. Choisissez une autre période, ou mesurez d’abord un film.</translation>
+        </message>
+        <message>
+            <source>In short</source>
+            <translation>En bref</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>du %1 au %2</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>à partir du %1</translation>
+        </message>
+        <message>
+            <source>until %1</source>
+            <translation>jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>the whole record</source>
+            <translation>tout le carnet</translation>
+        </message>
+        <message>
+            <source>Progress report</source>
+            <translation>Bilan de progression</translation>
+        </message>
+        <message>
+            <source>%1 hours</source>
+            <translation>%1 heures</translation>
+        </message>
+        <message>
+            <source>How many balls go in cannot be said yet (%1).</source>
+            <translation>On ne peut pas encore dire combien de billes rentrent (%1).</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
+            <translation>Sur 100 billes tentées, environ %1 sont rentrées. En tenant compte du hasard et des bons et mauvais jours, le vrai nombre se situe entre %2 et %3.</translation>
+        </message>
+        <message>
+            <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
+            <translation>On ne peut pas encore dire si quelque chose a changé : il faut pour cela au moins %1 avec assez de coups.</translation>
+        </message>
+        <message>
+            <source>Over these weeks nothing changed by more than luck alone would bring about. That is usual for so short a time and no verdict on the practice.</source>
+            <translation>Sur ces semaines, rien n’a changé plus que le hasard seul ne le ferait. C’est habituel sur une période si courte, et ce n’est pas un jugement sur l’entraînement.</translation>
+        </message>
+        <message>
+            <source>There is not yet enough to say what to work on first; every further session helps.</source>
+            <translation>Il n’y a pas encore de quoi dire sur quoi travailler d’abord ; chaque séance de plus aide.</translation>
+        </message>
+        <message>
+            <source>To work on first: %1. The drill is “%2”.</source>
+            <translation>À travailler d’abord : %1. L’exercice est « %2 ».</translation>
+        </message>
+        <message>
+            <source>What we can be sure of</source>
+            <translation>Ce qui est sûr</translation>
+        </message>
+        <message>
+            <source>Nothing stands out beyond luck in this period.</source>
+            <translation>Rien ne dépasse le hasard sur cette période.</translation>
+        </message>
+        <message>
+            <source>Also looked at, and no more than luck: %1.</source>
+            <translation>Examiné aussi, sans rien au-delà du hasard : %1.</translation>
+        </message>
+        <message>
+            <source>Not enough shots or sessions yet: %1.</source>
+            <translation>Pas encore assez de coups ou de séances : %1.</translation>
+        </message>
+        <message>
+            <source>What to work on</source>
+            <translation>À travailler</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>Drill: %1. %2</source>
+            <translation>Exercice : %1. %2</translation>
+        </message>
+        <message>
+            <source>This one and the next are about equal; take either first.</source>
+            <translation>Ce point et le suivant se valent à peu près ; commencez par l’un ou par l’autre.</translation>
+        </message>
+        <message>
+            <source>The order is by frames won: the player's own shots are played again in the simulator, with one part of the scatter a fifth smaller. A simulation is a guide, not a promise.</source>
+            <translation>L’ordre suit les parties gagnées : les coups du joueur lui-même sont rejoués dans le simulateur, avec une part de la dispersion réduite d’un cinquième. Une simulation est un guide, pas une promesse.</translation>
+        </message>
+        <message>
+            <source>The order comes from a simple rule: the lines on which the balls ran are judged again with one cause taken away. Position, speed and choice of shot are not judged by it.</source>
+            <translation>L’ordre vient d’une règle simple : les lignes suivies par les billes sont jugées de nouveau sans l’une des causes. Elle ne juge ni le placement, ni la vitesse, ni le choix du coup.</translation>
+        </message>
+        <message>
+            <source>How far to trust this</source>
+            <translation>Jusqu’où s’y fier</translation>
+        </message>
+        <message>
+            <source>Every one of these shots was corrected by a person; nothing rests on the camera alone.</source>
+            <translation>Tous ces coups ont été corrigés à la main ; rien ne repose sur la caméra seule.</translation>
+        </message>
+        <message>
+            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
+            <translation>%1 des coups ont été corrigés à la main, et pour %2 le film n’a pas montré le geste.</translation>
+        </message>
+        <message>
+            <source>That is much; look at the camera before the next session.</source>
+            <translation>C’est beaucoup ; vérifiez la caméra avant la prochaine séance.</translation>
+        </message>
+        <message>
+            <source>Still waiting for a person's word: %1.</source>
+            <translation>En attente de l’avis d’une personne : %1.</translation>
+        </message>
+        <message>
+            <source>The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.</source>
+            <translation>La poche a été indiquée par une personne pour %1 tentatives et déduite des billes pour %2 ; les deux cas ne sont pas mélangés.</translation>
+        </message>
+        <message>
+            <source>Left out: %1 on the table “%2”, whose pockets are of another width (%3 mm at the corners).</source>
+            <translation>Laissé de côté : %1 sur la table « %2 », dont les poches ont une autre largeur (%3 mm aux coins).</translation>
+        </message>
+        <message>
+            <source>Dated in the future: %1; set the clock of the camera or computer.</source>
+            <translation>Daté dans le futur : %1 ; réglez l’horloge de la caméra ou de l’ordinateur.</translation>
+        </message>
+        <message>
+            <source>A clock went back during a session (%1); times within sessions are doubtful.</source>
+            <translation>Une horloge a reculé pendant une séance (%1) ; les heures au sein des séances sont douteuses.</translation>
+        </message>
+        <message>
+            <source>For %1 the time within the session is unknown.</source>
+            <translation>Heure au sein de la séance inconnue : %1.</translation>
+        </message>
+        <message>
+            <source>The coach's note</source>
+            <translation>Note de l’entraîneur</translation>
+        </message>
+    </context>
+    <context>
+        <name>JudgementSection</name>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>Shot</source>
+            <translation>Coup</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Réussite</translation>
+        </message>
+        <message>
+            <source>Foul</source>
+            <translation>Faute</translation>
+        </message>
+        <message>
+            <source>Worth</source>
+            <comment>of a shot, in hundredths of a frame</comment>
+            <translation>Valeur</translation>
+        </message>
+        <message>
+            <source>Aim</source>
+            <translation>Direction</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Vitesse</translation>
+        </message>
+        <message>
+            <source>Side / height, R</source>
+            <translation>Côté / hauteur, R</translation>
+        </message>
+        <message>
+            <source>The suggestion had been shown before the shot.</source>
+            <translation>La suggestion avait été montrée avant le coup.</translation>
+        </message>
+        <message>
+            <source>Squirt</source>
+            <translation>Déflexion (squirt)</translation>
+        </message>
+        <message>
+            <source>Swerve</source>
+            <translation>Courbe (swerve)</translation>
+        </message>
+        <message>
+            <source>Throw of the cut</source>
+            <translation>Décalage de coupe (throw)</translation>
+        </message>
+        <message>
+            <source>Throw of the spin</source>
+            <translation>Décalage d’effet (throw)</translation>
+        </message>
+        <message>
+            <source>Unexplained</source>
+            <translation>Inexpliqué</translation>
+        </message>
+        <message>
+            <source>In all</source>
+            <translation>En tout</translation>
+        </message>
+    </context>
+    <context>
+        <name>JudgementSentence</name>
+        <message>
+            <source>what came out was %1 in 100 better than the shot is worth</source>
+            <translation>le résultat dépasse de %1 sur 100 la valeur du coup</translation>
+        </message>
+        <message>
+            <source>delivery cost %1 in 100</source>
+            <translation>l’exécution a coûté %1 sur 100</translation>
+        </message>
+        <message>
+            <source>The choice cost nothing that can be told</source>
+            <translation>Le choix n’a rien coûté de perceptible</translation>
+        </message>
+        <message>
+            <source>The choice gained %1 in 100</source>
+            <translation>Le choix a rapporté %1 sur 100</translation>
+        </message>
+        <message>
+            <source>The choice cost %1 in 100</source>
+            <translation>Le choix a coûté %1 sur 100</translation>
+        </message>
+        <message>
+            <source>No game is known for this shot, so that no plan can be set beside it.</source>
+            <translation>Le jeu n’est pas connu pour ce coup ; aucune suggestion ne peut lui être comparée.</translation>
+        </message>
+        <message>
+            <source>The frame was over.</source>
+            <translation>La partie était finie.</translation>
+        </message>
+        <message>
+            <source>Where the cue ball lay before the shot is not known.</source>
+            <translation>On ne sait pas où se trouvait la blanche avant le coup.</translation>
+        </message>
+        <message>
+            <source>No legal shot was found from this position.</source>
+            <translation>Aucun coup permis n’a été trouvé depuis cette position.</translation>
+        </message>
+        <message>
+            <source>%1; %2.</source>
+            <comment>what the choice cost; what the delivery cost</comment>
+            <translation>%1 ; %2.</translation>
+        </message>
+        <message>
+            <source>Suggested: %1. What was taken could not be matched to a plan.</source>
+            <translation>Suggéré : %1. Ce qui a été joué ne correspond à aucun coup calculé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MissSentence</name>
+        <message>
+            <source>Missed %1 by %2 (%3 at the pocket).</source>
+            <translation>Manqué %1 de %2 (%3 à la poche).</translation>
+        </message>
+        <message>
+            <source>The line was %1 off the middle of the pocket.</source>
+            <translation>La ligne était à %1 du milieu de la poche.</translation>
+        </message>
+        <message>
+            <source>It rattled in the jaws.</source>
+            <translation>La bille a rebondi dans les mâchoires.</translation>
+        </message>
+        <message>
+            <source>the aim was %1 %2 of the ghost ball</source>
+            <translation>visée : %1 %2 par rapport à la bille fantôme</translation>
+        </message>
+        <message>
+            <source>squirt made it %1 %2</source>
+            <translation>déflexion (squirt) : %1 %2</translation>
+        </message>
+        <message>
+            <source>swerve made it %1 %2</source>
+            <translation>courbe (swerve) : %1 %2</translation>
+        </message>
+        <message>
+            <source>throw of the cut made it %1 %2</source>
+            <translation>décalage de coupe (throw) : %1 %2</translation>
+        </message>
+        <message>
+            <source>throw of the side spin made it %1 %2</source>
+            <translation>décalage d’effet (throw) : %1 %2</translation>
+        </message>
+        <message>
+            <source>the speed made it %1 %2</source>
+            <translation>vitesse : %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 stays unexplained</source>
+            <translation>part inexpliquée : %1 %2</translation>
+        </message>
+        <message>
+            <source>The film does not tell what brought it there.</source>
+            <translation>Le film ne dit pas ce qui y a conduit.</translation>
+        </message>
+        <message>
+            <source>the cue ball was not seen for long enough</source>
+            <translation>la blanche n’a pas été vue assez longtemps</translation>
+        </message>
+        <message>
+            <source>no stroke that can be simulated goes this way</source>
+            <translation>aucun coup simulable ne suit ce trajet</translation>
+        </message>
+        <message>
+            <source>no cushion, no curve: side spin cannot be seen</source>
+            <translation>ni bande, ni courbe : l’effet latéral ne se voit pas</translation>
+        </message>
+        <message>
+            <source>side spin did too little to be seen</source>
+            <translation>l’effet latéral a trop peu agi pour être vu</translation>
+        </message>
+        <message>
+            <source>the slide was too short to tell the height of the tip</source>
+            <translation>la glissade était trop courte pour révéler la hauteur d’attaque</translation>
+        </message>
+        <message>
+            <source>no hop, no curve: the cue's elevation cannot be seen</source>
+            <translation>ni saut, ni courbe : l’inclinaison de la queue ne se voit pas</translation>
+        </message>
+        <message>
+            <source>the film begins with balls in motion</source>
+            <translation>le film commence avec des billes en mouvement</translation>
+        </message>
+        <message>
+            <source>the film ends before every ball rests</source>
+            <translation>le film s’arrête avant que toutes les billes soient immobiles</translation>
+        </message>
+        <message>
+            <source>the next strike came before every ball rested</source>
+            <translation>la frappe suivante est venue avant l’arrêt de toutes les billes</translation>
+        </message>
+        <message>
+            <source>a ball was taken up during the shot</source>
+            <translation>une bille a été ramassée pendant le coup</translation>
+        </message>
+        <message>
+            <source>a ball moved that nothing hit</source>
+            <translation>une bille a bougé sans être touchée</translation>
+        </message>
+        <message>
+            <source>balls may have been taken for each other</source>
+            <translation>des billes ont pu être prises l’une pour l’autre</translation>
+        </message>
+        <message>
+            <source>a moving ball was lost from view</source>
+            <translation>une bille en mouvement a été perdue de vue</translation>
+        </message>
+        <message>
+            <source>two balls were hit too close together to tell which came first</source>
+            <translation>deux billes ont été touchées trop près l’une de l’autre pour dire laquelle en premier</translation>
+        </message>
+        <message>
+            <source>a ball was lost on its way to a pocket</source>
+            <translation>une bille a été perdue en route vers une poche</translation>
+        </message>
+    </context>
+    <context>
+        <name>NumberWords</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 s</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 m</source>
+            <translation>%1 m</translation>
+        </message>
+        <message>
+            <source>km/h</source>
+            <translation>km/h</translation>
+        </message>
+        <message>
+            <source>mph</source>
+            <translation>mph</translation>
+        </message>
+        <message>
+            <source>m/s</source>
+            <translation>m/s</translation>
+        </message>
+    </context>
+    <context>
+        <name>Places</name>
+        <message>
+            <source>Set-up</source>
+            <translation>Installation</translation>
+        </message>
+        <message>
+            <source>Set up table, lens and rig, and see how far to trust them</source>
+            <translation>Mettre en place table, objectif et calage, et voir jusqu’où s’y fier</translation>
+        </message>
+        <message>
+            <source>Session</source>
+            <translation>Séance</translation>
+        </message>
+        <message>
+            <source>Put in what is played, shot by shot</source>
+            <translation>Saisir ce qui est joué, coup par coup</translation>
+        </message>
+        <message>
+            <source>Review</source>
+            <translation>Relecture</translation>
+        </message>
+        <message>
+            <source>Look at measured shots, film and plan together</source>
+            <translation>Revoir les coups mesurés, film et plan ensemble</translation>
+        </message>
+        <message>
+            <source>Progress</source>
+            <translation>Progression</translation>
+        </message>
+        <message>
+            <source>See how a player's aim, speed and makes hold up</source>
+            <translation>Voir comment tiennent la visée, la vitesse et la réussite d’un joueur</translation>
+        </message>
+        <message>
+            <source>Reports</source>
+            <translation>Bilans</translation>
+        </message>
+        <message>
+            <source>Make the progress report that a student takes home</source>
+            <translation>Faire le bilan de progression que l’élève emporte chez lui</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanSentence</name>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>leaves the opponent an open pot %1 times in 10</source>
+            <translation>laisse à l’adversaire une bille jouable %1 fois sur 10</translation>
+        </message>
+        <message>
+            <source>pot %1</source>
+            <translation>réussite %1</translation>
+        </message>
+        <message>
+            <source>pot %1 against %2</source>
+            <translation>réussite %1 contre %2</translation>
+        </message>
+        <message>
+            <source>the leave gives %1 a shot %2 times in 10</source>
+            <translation>le placement rend %1 jouable %2 fois sur 10</translation>
+        </message>
+        <message>
+            <source>foul %1</source>
+            <translation>faute %1</translation>
+        </message>
+        <message>
+            <source>as good as %1</source>
+            <translation>vaut autant que %1</translation>
+        </message>
+        <message>
+            <source>better than %1</source>
+            <translation>vaut mieux que %1</translation>
+        </message>
+        <message>
+            <source>behind %1</source>
+            <translation>vaut moins que %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>la %1 vers %2</translation>
+        </message>
+        <message>
+            <source>%1 into %2 to %3</source>
+            <comment>ball, ball, pocket</comment>
+            <translation>combinaison %1-%2 vers %3</translation>
+        </message>
+        <message>
+            <source>off %1 onto %2 to %3</source>
+            <comment>ball, ball, pocket</comment>
+            <translation>carambole %1-%2 vers %3</translation>
+        </message>
+        <message>
+            <source>bank %1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>la %1 par la bande vers %2</translation>
+        </message>
+        <message>
+            <source>two-cushion bank %1 to %2</source>
+            <comment>ball, pocket</comment>
+            <translation>la %1 par deux bandes vers %2</translation>
+        </message>
+        <message>
+            <source>kick at %1</source>
+            <comment>a ball</comment>
+            <translation>bricole sur la %1</translation>
+        </message>
+        <message>
+            <source>two-cushion kick at %1</source>
+            <comment>a ball</comment>
+            <translation>bricole par deux bandes sur la %1</translation>
+        </message>
+        <message>
+            <source>safety off %1</source>
+            <comment>a ball</comment>
+            <translation>défense sur la %1</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>casse</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <comment>between parts of a sentence</comment>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>%1 was the right shot.</source>
+            <translation>%1 : c’était le bon coup.</translation>
+        </message>
+        <message>
+            <source>%1 was the right ball, but another speed or spin was better: %2.</source>
+            <translation>%1 : c’était la bonne bille, mais une autre vitesse ou un autre effet valait mieux : %2.</translation>
+        </message>
+        <message>
+            <source>%1 is as good as %2: %3.</source>
+            <translation>%1 vaut autant que %2 : %3.</translation>
+        </message>
+        <message>
+            <source>%1 was better than %2.</source>
+            <translation>%1 valait mieux que %2.</translation>
+        </message>
+        <message>
+            <source>%1 was better than %2: %3.</source>
+            <translation>%1 valait mieux que %2 : %3.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>Imprimez à 100 %, sans ajuster à la page. Les deux lignes doivent mesurer 100 mm à la règle métallique ; sinon, indiquez au programme ce qu’elles mesurent.</translation>
+        </message>
+        <message>
+            <source>Calibration board %1</source>
+            <translation>Mire d’étalonnage %1</translation>
+        </message>
+        <message>
+            <source>Tags for the rails</source>
+            <translation>Repères pour le cadre de la table</translation>
+        </message>
+        <message>
+            <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
+            <translation>Repère %1 : côté noir %2 mm ; coupez le long des tirets, le haut est en haut</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProgressWords</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>du %1 au %2</translation>
+        </message>
+        <message>
+            <source>since %1</source>
+            <translation>depuis le %1</translation>
+        </message>
+        <message>
+            <source>practice</source>
+            <translation>entraînement</translation>
+        </message>
+        <message>
+            <source>matches</source>
+            <translation>matchs</translation>
+        </message>
+        <message>
+            <source>lessons</source>
+            <translation>cours</translation>
+        </message>
+        <message>
+            <source>There is not yet enough to say what to work on first; every further session helps.</source>
+            <translation>Il n’y a pas encore de quoi dire sur quoi travailler d’abord ; chaque séance de plus aide.</translation>
+        </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>Exercice : %1</translation>
+        </message>
+        <message>
+            <source>This one and the next are about equal; take either first.</source>
+            <translation>Ce point et le suivant se valent à peu près ; commencez par l’un ou par l’autre.</translation>
+        </message>
+        <message>
+            <source>There is no shot of this player in this selection.</source>
+            <translation>Il n’y a aucun coup de ce joueur dans cette sélection.</translation>
+        </message>
+        <message>
+            <source>pots tried: %1</source>
+            <translation>tentatives : %1</translation>
+        </message>
+        <message>
+            <source>Not tracked: %1. Changed by a person: %2. Waiting for a person: %3.</source>
+            <translation>Non suivis : %1. Modifiés à la main : %2. En attente d’une personne : %3.</translation>
+        </message>
+        <message>
+            <source>Pocket named by a person: %1 of %2; never mixed with pockets read from the balls.</source>
+            <translation>Poches indiquées par une personne : %1 sur %2 ; jamais mélangées à celles déduites des billes.</translation>
+        </message>
+        <message>
+            <source>Left out, since its pockets differ: %1 (mouth %2 mm, %3).</source>
+            <translation>Laissé de côté, car ses poches diffèrent : %1 (ouverture %2 mm, %3).</translation>
+        </message>
+        <message>
+            <source>Dated in the future: %1. Check the clock.</source>
+            <translation>Daté dans le futur : %1. Vérifiez l’horloge.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReportBuilder</name>
+        <message>
+            <source>Progress report: %1</source>
+            <translation>Bilan de progression : %1</translation>
+        </message>
+        <message>
+            <source>%1 · made with Ferrule on %2</source>
+            <translation>%1 · fait avec Ferrule le %2</translation>
+        </message>
+        <message>
+            <source>Pots</source>
+            <translation>Empochage</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was named by a person. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Tentatives dont la poche a été indiquée par une personne. Chaque case montre combien des billes tentées sont rentrées, entre quelles parts se situe la vraie, et combien ont été tentées.</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Tentatives dont la poche a été déduite du trajet des billes ; un raccroc peut compter comme voulu. Chaque case montre combien des billes tentées sont rentrées, entre quelles parts se situe la vraie, et combien ont été tentées.</translation>
+        </message>
+        <message>
+            <source>Made by cut and distance: %1.</source>
+            <translation>Réussite par coupe et distance : %1.</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the cue ball</source>
+            <translation>Réussite, par coupe et trajet de la blanche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and way of the object ball</source>
+            <translation>Réussite, par coupe et trajet de la bille visée</translation>
+        </message>
+        <message>
+            <source>Which side it misses: too few missed cuts to say.</source>
+            <translation>De quel côté sont les erreurs : trop peu de coupes manquées pour conclure.</translation>
+        </message>
+        <message>
+            <source>All pots</source>
+            <translation>Toutes tentatives</translation>
+        </message>
+        <message>
+            <source>made</source>
+            <translation>réussies</translation>
+        </message>
+        <message>
+            <source>95 % interval</source>
+            <translation>intervalle à 95 %</translation>
+        </message>
+        <message>
+            <source>tried</source>
+            <translation>tentées</translation>
+        </message>
+        <message>
+            <source>pocket read from the balls</source>
+            <translation>poche déduite des billes</translation>
+        </message>
+        <message>
+            <source>pocket named by a person</source>
+            <translation>poche indiquée par une personne</translation>
+        </message>
+        <message>
+            <source>Aim and speed</source>
+            <translation>Visée et vitesse</translation>
+        </message>
+        <message>
+            <source>How far the strokes scatter, session by session: lower is steadier. The aim is worked out from the line on which the object ball ran, so near and far shots compare.</source>
+            <translation>De combien les coups se dispersent, séance par séance : plus bas, c’est plus régulier. La visée est calculée d’après la ligne suivie par la bille visée, pour que coups courts et longs se comparent.</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim</source>
+            <translation>Dispersion de la visée</translation>
+        </message>
+        <message>
+            <source>Scatter of the aim: not enough sessions with %1 or more to draw.</source>
+            <translation>Dispersion de la visée : pas assez de séances d’au moins %1 pour un tracé.</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed in repeated set-ups</source>
+            <translation>Dispersion de la vitesse sur positions répétées</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed</source>
+            <translation>Dispersion de la vitesse</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed: not enough sessions with %1 or more to draw.</source>
+            <translation>Dispersion de la vitesse : pas assez de séances d’au moins %1 pour un tracé.</translation>
+        </message>
+        <message>
+            <source>Scatter of the speed: %1.</source>
+            <translation>Dispersion de la vitesse : %1.</translation>
+        </message>
+        <message>
+            <source>Stroke</source>
+            <translation>Geste</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>valeur</translation>
+        </message>
+        <message>
+            <source>shots</source>
+            <translation>coups</translation>
+        </message>
+        <message>
+            <source>aim: scatter</source>
+            <translation>visée : dispersion</translation>
+        </message>
+        <message>
+            <source>aim: mean, + to the left</source>
+            <translation>visée : moyenne, + vers la gauche</translation>
+        </message>
+        <message>
+            <source>cuts to the left: mean, + thin, − thick</source>
+            <translation>coupes vers la gauche : moyenne, + fin, − plein</translation>
+        </message>
+        <message>
+            <source>cuts to the right: mean, + thin, − thick</source>
+            <translation>coupes vers la droite : moyenne, + fin, − plein</translation>
+        </message>
+        <message>
+            <source>speed: scatter</source>
+            <translation>vitesse : dispersion</translation>
+        </message>
+        <message>
+            <source>speed: mean error</source>
+            <translation>vitesse : erreur moyenne</translation>
+        </message>
+        <message>
+            <source>tip point, side: scatter</source>
+            <translation>point d’attaque, côté : dispersion</translation>
+        </message>
+        <message>
+            <source>tip point, height: scatter</source>
+            <translation>point d’attaque, hauteur : dispersion</translation>
+        </message>
+        <message>
+            <source>rest of the cue ball: scatter each way</source>
+            <translation>arrêt de la blanche : dispersion dans chaque sens</translation>
+        </message>
+        <message>
+            <source>Nobody wrote down what was meant, so speed, tip point and rest are compared with the player's own mean in set-ups that were repeated: this shows how well a stroke is repeated, not whether it was right.</source>
+            <translation>Personne n’a noté ce qui était voulu ; la vitesse, le point d’attaque et l’arrêt sont donc comparés à la moyenne du joueur lui-même sur des positions répétées : cela montre si un geste se répète bien, pas s’il était juste.</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Le jeu</translation>
+        </message>
+        <message>
+            <source>Measure</source>
+            <translation>Mesure</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>nombre</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>casse : une bille et pas de faute</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>casse : billes</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>casse : distance de la blanche au centre</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>billes par reprise</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>parties gagnées en une reprise</translation>
+        </message>
+        <message>
+            <source>safeties that left no direct shot</source>
+            <translation>défenses ne laissant aucun coup direct</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>fautes, sur tous les coups</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>billes faciles manquées, sur les faciles</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>temps par coup</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>temps avant une bille rentrée</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>temps avant un coup manqué</translation>
+        </message>
+        <message>
+            <source>An easy pot is one that this player makes at least four times in five. Hard shots take longer and are missed more often, so more time before a miss is no fault by itself. Innings depend on the opponent and the rack.</source>
+            <translation>Une bille est facile quand ce joueur la rentre au moins quatre fois sur cinq. Les coups difficiles prennent plus de temps et sont plus souvent manqués ; plus de temps avant un coup manqué n’est donc pas un défaut en soi. Les reprises dépendent de l’adversaire et de la position après la casse.</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Choix et exécution</translation>
+        </message>
+        <message>
+            <source>Whether the right shot was chosen cannot be said: no suggestions are recorded for these shots.</source>
+            <translation>On ne peut pas dire si le bon coup a été choisi : aucune suggestion n’est enregistrée pour ces coups.</translation>
+        </message>
+        <message>
+            <source>Whether the right shot was chosen cannot be said: %1.</source>
+            <translation>On ne peut pas dire si le bon coup a été choisi : %1.</translation>
+        </message>
+        <message>
+            <source>Cost of a shot</source>
+            <translation>Coût d’un coup</translation>
+        </message>
+        <message>
+            <source>by the choice</source>
+            <translation>par le choix</translation>
+        </message>
+        <message>
+            <source>by the delivery</source>
+            <translation>par l’exécution</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>bien exécuté</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>mal exécuté</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>bon choix</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>mauvais choix</translation>
+        </message>
+        <message>
+            <source>Options that are too close to tell apart count as good. A shot is never wrong merely for differing from the suggestion.</source>
+            <translation>Des options trop proches pour être départagées comptent comme bonnes. Un coup n’est jamais faux du seul fait qu’il diffère de la suggestion.</translation>
+        </message>
+        <message>
+            <source>%1, %2, shot %3 to %4</source>
+            <translation>%1, %2, coup %3, poche %4</translation>
+        </message>
+        <message>
+            <source>Worth looking at again</source>
+            <translation>À revoir</translation>
+        </message>
+        <message>
+            <source>The best: %1. This player makes such a ball about %2 of the time.</source>
+            <translation>Le meilleur : %1. Ce joueur rentre une telle bille dans environ %2 des cas.</translation>
+        </message>
+        <message>
+            <source>The most instructive: %1. Missed, though such a ball goes in about %2 of the time.</source>
+            <translation>Le plus instructif : %1. Manqué, alors qu’une telle bille rentre dans environ %2 des cas.</translation>
+        </message>
+        <message>
+            <source>How the numbers were made</source>
+            <translation>Comment les chiffres sont obtenus</translation>
+        </message>
+        <message>
+            <source>Intervals hold the true value 95 times in 100. They come from drawing whole sessions again, since shots of one day are alike; shares of single cells are Wilson intervals.</source>
+            <translation>Les intervalles contiennent la vraie valeur 95 fois sur 100. Ils viennent de nouveaux tirages de séances entières, car les coups d’un même jour se ressemblent ; les parts des cases isolées sont des intervalles de Wilson.</translation>
+        </message>
+        <message>
+            <source>All findings of this report together raise a false alarm in at most 5 of 100 reports about players of whom none is true.</source>
+            <translation>Tous les constats de ce bilan réunis donnent une fausse alerte dans 5 bilans sur 100 au plus, pour des joueurs chez qui aucun n’est vrai.</translation>
+        </message>
+        <message>
+            <source>Harder shots are allowed for: what went in is compared with what this player makes of shots with the same cut, distances and pocket.</source>
+            <translation>La difficulté des coups est prise en compte : ce qui est rentré est comparé à ce que ce joueur réussit avec la même coupe, les mêmes distances et la même poche.</translation>
+        </message>
+        <message>
+            <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
+            <translation>Les tables dont les poches n’ont pas la même largeur ne sont jamais réunies, et les joueurs ne sont pas classés.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReportWords</name>
+        <message>
+            <source>d MMMM yyyy</source>
+            <translation>d MMMM yyyy</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <translation>d MMM</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln coup</numerusform>
+                <numerusform>%Ln coups</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln session(s)</source>
+            <translation>
+                <numerusform>%Ln séance</numerusform>
+                <numerusform>%Ln séances</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough yet: %1 of %2 shots</source>
+            <translation>pas encore assez : %1 coups sur %2</translation>
+        </message>
+        <message>
+            <source>not enough yet: %1 of %2 sessions</source>
+            <translation>pas encore assez : %1 séances sur %2</translation>
+        </message>
+        <message>
+            <source>nobody wrote down what was meant</source>
+            <translation>personne n’a noté ce qui était voulu</translation>
+        </message>
+        <message>
+            <source>nobody wrote down what was meant, and no set-up was repeated</source>
+            <translation>personne n’a noté ce qui était voulu, et aucune position n’a été répétée</translation>
+        </message>
+        <message>
+            <source>the films have no clock</source>
+            <translation>les films n’ont pas d’horloge</translation>
+        </message>
+        <message>
+            <source>not recorded yet</source>
+            <translation>pas encore enregistré</translation>
+        </message>
+        <message>
+            <source>the aim over the weeks</source>
+            <translation>la visée au fil des semaines</translation>
+        </message>
+        <message>
+            <source>the control of speed over the weeks</source>
+            <translation>le dosage de la vitesse au fil des semaines</translation>
+        </message>
+        <message>
+            <source>the balls potted over the weeks</source>
+            <translation>les billes rentrées au fil des semaines</translation>
+        </message>
+        <message>
+            <source>the aim after 40 minutes</source>
+            <translation>la visée après 40 minutes</translation>
+        </message>
+        <message>
+            <source>the balls potted after 40 minutes</source>
+            <translation>les billes rentrées après 40 minutes</translation>
+        </message>
+        <message>
+            <source>the balls potted in matches</source>
+            <translation>les billes rentrées en match</translation>
+        </message>
+        <message>
+            <source>a pull to the left or right</source>
+            <translation>une dérive vers la gauche ou la droite</translation>
+        </message>
+        <message>
+            <source>thick or thin cuts to the left</source>
+            <translation>des coupes vers la gauche trop pleines ou trop fines</translation>
+        </message>
+        <message>
+            <source>thick or thin cuts to the right</source>
+            <translation>des coupes vers la droite trop pleines ou trop fines</translation>
+        </message>
+        <message>
+            <source>The aim got steadier: from about %1 off to about %2 off.</source>
+            <translation>La visée est devenue plus régulière : d’environ %1 d’écart à environ %2.</translation>
+        </message>
+        <message>
+            <source>The aim got less steady: from about %1 off to about %2 off.</source>
+            <translation>La visée est devenue moins régulière : d’environ %1 d’écart à environ %2.</translation>
+        </message>
+        <message>
+            <source>The speed of the stroke got steadier: it strayed by about %1 at first and by about %2 at the end.</source>
+            <translation>La vitesse des coups est devenue plus régulière : elle variait d’environ %1 au début et d’environ %2 à la fin.</translation>
+        </message>
+        <message>
+            <source>The speed of the stroke got less steady: it strayed by about %1 at first and by about %2 at the end.</source>
+            <translation>La vitesse des coups est devenue moins régulière : elle variait d’environ %1 au début et d’environ %2 à la fin.</translation>
+        </message>
+        <message>
+            <source>Fewer balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they were.</source>
+            <translation>Moins de billes sont rentrées : sur 100 tentées, environ %1 au début et %2 à la fin, difficulté prise en compte.</translation>
+        </message>
+        <message>
+            <source>More balls went in: of 100 tried, about %1 at first and %2 at the end, counting how hard they were.</source>
+            <translation>Plus de billes sont rentrées : sur 100 tentées, environ %1 au début et %2 à la fin, difficulté prise en compte.</translation>
+        </message>
+        <message>
+            <source>The aim is better late in a session: about %1 off before 40 minutes and %2 after.</source>
+            <translation>La visée est meilleure en fin de séance : environ %1 d’écart avant 40 minutes et %2 après.</translation>
+        </message>
+        <message>
+            <source>The aim gets worse when a session grows long: about %1 off before 40 minutes and %2 after. A break may help.</source>
+            <translation>La visée baisse quand la séance s’allonge : environ %1 d’écart avant 40 minutes et %2 après. Une pause peut aider.</translation>
+        </message>
+        <message>
+            <source>Fewer balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
+            <translation>Moins de billes rentrent en fin de séance : sur 100 de même difficulté, environ %1 avant 40 minutes et %2 après.</translation>
+        </message>
+        <message>
+            <source>More balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
+            <translation>Plus de billes rentrent en fin de séance : sur 100 de même difficulté, environ %1 avant 40 minutes et %2 après.</translation>
+        </message>
+        <message>
+            <source>Fewer balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in matches.</source>
+            <translation>Moins de billes rentrent en match : sur 100 de même difficulté, environ %1 à l’entraînement et %2 en match.</translation>
+        </message>
+        <message>
+            <source>More balls are potted in matches: of 100 equally hard ones about %1 in practice and %2 in matches.</source>
+            <translation>Plus de billes rentrent en match : sur 100 de même difficulté, environ %1 à l’entraînement et %2 en match.</translation>
+        </message>
+        <message>
+            <source>The aim is pulled to the right by %1 on average, whichever way the ball has to go.</source>
+            <translation>La visée dérive vers la droite de %1 en moyenne, où que la bille doive aller.</translation>
+        </message>
+        <message>
+            <source>The aim is pulled to the left by %1 on average, whichever way the ball has to go.</source>
+            <translation>La visée dérive vers la gauche de %1 en moyenne, où que la bille doive aller.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the left are hit too full (thick): the aim is off by %1 on average.</source>
+            <translation>Les billes qui doivent aller à gauche sont prises trop pleines : la visée a %1 d’écart en moyenne.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the left are hit too thin: the aim is off by %1 on average.</source>
+            <translation>Les billes qui doivent aller à gauche sont prises trop fines : la visée a %1 d’écart en moyenne.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the right are hit too full (thick): the aim is off by %1 on average.</source>
+            <translation>Les billes qui doivent aller à droite sont prises trop pleines : la visée a %1 d’écart en moyenne.</translation>
+        </message>
+        <message>
+            <source>Balls that must go to the right are hit too thin: the aim is off by %1 on average.</source>
+            <translation>Les billes qui doivent aller à droite sont prises trop fines : la visée a %1 d’écart en moyenne.</translation>
+        </message>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Aller et retour sur la ligne médiane</translation>
+        </message>
+        <message>
+            <source>Cut fan, left half</source>
+            <translation>Éventail de coupes, moitié gauche</translation>
+        </message>
+        <message>
+            <source>Cut fan, right half</source>
+            <translation>Éventail de coupes, moitié droite</translation>
+        </message>
+        <message>
+            <source>Cut fan as the last drill of the day</source>
+            <translation>Éventail de coupes en dernier exercice du jour</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Échelle d’arrêts en ligne</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Coupe fine</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cut</source>
+            <translation>Longue coupe depuis la mouche de pied</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Tirage vers la bande de tête</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Rétros en ligne par zones</translation>
+        </message>
+        <message>
+            <source>Send the cue ball alone from the head spot over the middle of the foot cushion and back; it should return over its start.</source>
+            <translation>Jouez la blanche seule depuis la mouche de tête, par le milieu de la bande de pied, et retour ; elle doit repasser sur son point de départ.</translation>
+        </message>
+        <message>
+            <source>Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; cuts of 15, 30, 45 and 60 degrees to the left.</source>
+            <translation>Bille visée sur la ligne médiane, à un quart de table de la bande de pied ; blanche à une demi-largeur de table ; coupes de 15, 30, 45 et 60 degrés vers la gauche.</translation>
+        </message>
+        <message>
+            <source>Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; cuts of 15, 30, 45 and 60 degrees to the right.</source>
+            <translation>Bille visée sur la ligne médiane, à un quart de table de la bande de pied ; blanche à une demi-largeur de table ; coupes de 15, 30, 45 et 60 degrés vers la droite.</translation>
+        </message>
+        <message>
+            <source>Cuts of 15, 30, 45 and 60 degrees to both sides, played after 40 minutes of practice: rest for five minutes first, and keep the routine.</source>
+            <translation>Coupes de 15, 30, 45 et 60 degrés des deux côtés, jouées après 40 minutes d’entraînement : reposez-vous d’abord cinq minutes, et gardez votre routine.</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer; the cue ball stops dead at the contact.</source>
+            <translation>Billes en ligne à quatre distances, chacune un peu plus longue ; la blanche s’arrête net au contact.</translation>
+        </message>
+        <message>
+            <source>Object ball a quarter of the table from the foot cushion and near the side; cut of 65 degrees into the corner.</source>
+            <translation>Bille visée à un quart de table de la bande de pied et près de la grande bande ; coupe de 65 degrés dans le coin.</translation>
+        </message>
+        <message>
+            <source>Object ball on the foot spot, cue ball behind the head string: cuts of 33, 47 and 60 degrees into the corner.</source>
+            <translation>Bille visée sur la mouche de pied, blanche derrière la ligne de tête : coupes de 33, 47 et 60 degrés dans le coin.</translation>
+        </message>
+        <message>
+            <source>Send the cue ball alone from behind the head string to the foot cushion and back; it should stop as near to the head cushion as it can.</source>
+            <translation>Jouez la blanche seule de derrière la ligne de tête jusqu’à la bande de pied et retour ; elle doit s’arrêter le plus près possible de la bande de tête.</translation>
+        </message>
+        <message>
+            <source>Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands' breadths, called before each stroke.</source>
+            <translation>Billes en ligne à un mètre ; la blanche revient de rien, d’une, de deux et de trois largeurs de main, annoncées avant chaque coup.</translation>
+        </message>
+        <message>
+            <source>The pull of the aim to one side</source>
+            <translation>La dérive de la visée d’un côté</translation>
+        </message>
+        <message>
+            <source>Cuts to the left</source>
+            <translation>Coupes vers la gauche</translation>
+        </message>
+        <message>
+            <source>Cuts to the right</source>
+            <translation>Coupes vers la droite</translation>
+        </message>
+        <message>
+            <source>The end of long sessions</source>
+            <translation>La fin des longues séances</translation>
+        </message>
+        <message>
+            <source>Long shots</source>
+            <translation>Coups longs</translation>
+        </message>
+        <message>
+            <source>Thin cuts</source>
+            <translation>Coupes fines</translation>
+        </message>
+        <message>
+            <source>Short and medium shots</source>
+            <translation>Coups courts et moyens</translation>
+        </message>
+        <message>
+            <source>Control of the speed</source>
+            <translation>Dosage de la vitesse</translation>
+        </message>
+        <message>
+            <source>Where the tip meets the ball</source>
+            <translation>Où le procédé touche la bille</translation>
+        </message>
+        <message>
+            <source>%1 shots were played again in the simulator with a fifth less scatter of the speed.</source>
+            <translation>%1 coups ont été rejoués dans le simulateur avec un cinquième de dispersion de la vitesse en moins.</translation>
+        </message>
+        <message>
+            <source>%1 shots were played again in the simulator with a fifth less scatter of the tip.</source>
+            <translation>%1 coups ont été rejoués dans le simulateur avec un cinquième de dispersion du point d’attaque en moins.</translation>
+        </message>
+        <message>
+            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
+            <translation>Avec un cinquième de dispersion en moins, environ %1 billes de plus sur 100 tentées rentreraient (%2).</translation>
+        </message>
+        <message>
+            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
+            <translation>Sans cela, environ %1 billes de plus sur 100 tentées rentreraient (%2).</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (%2).</source>
+            <translation>Cela vaut environ %1 parties sur 100 (%2).</translation>
+        </message>
+        <message>
+            <source>%1 such pots were tried and %2 made.</source>
+            <translation>Tentatives de ce genre : %1, dont %2 réussies.</translation>
+        </message>
+        <message>
+            <source>Test again on %1.</source>
+            <translation>Nouveau test le %1.</translation>
+        </message>
+        <message>
+            <source>Target: speeds that scatter by %1 or less.</source>
+            <translation>Cible : des vitesses qui se dispersent de %1 au plus.</translation>
+        </message>
+        <message>
+            <source>Target: a tip that scatters by %1 of the ball's radius or less.</source>
+            <translation>Cible : un point d’attaque qui se disperse de %1 du rayon de la bille au plus.</translation>
+        </message>
+        <message>
+            <source>Target: %1 of %2.</source>
+            <translation>Cible : %1 sur %2.</translation>
+        </message>
+        <message>
+            <source>From %1 of %2 on it is more than luck.</source>
+            <translation>À partir de %1 sur %2, c’est plus que du hasard.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReviewWords</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>image %1 of %2</source>
+            <translation>image %1 sur %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>RulingSentence</name>
+        <message>
+            <source>Foul: %1.</source>
+            <translation>Faute : %1.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <comment>last of a list</comment>
+            <translation> et </translation>
+        </message>
+        <message>
+            <source>A push-out.</source>
+            <translation>Un push-out.</translation>
+        </message>
+        <message>
+            <source>The break was too weak, which is no foul.</source>
+            <translation>La casse était trop faible, ce qui n’est pas une faute.</translation>
+        </message>
+        <message>
+            <source>%1 has %2.</source>
+            <translation>%1 joue %2.</translation>
+        </message>
+        <message>
+            <source>%1 is spotted.</source>
+            <translation>%1 est remise sur la mouche.</translation>
+        </message>
+        <message>
+            <source>%1 is put back.</source>
+            <translation>%1 est remise à sa place.</translation>
+        </message>
+        <message>
+            <source>All balls are racked.</source>
+            <translation>Toutes les billes sont replacées.</translation>
+        </message>
+        <message>
+            <source>14 balls are racked without the apex.</source>
+            <translation>14 billes sont replacées dans le triangle, sans celle de pointe.</translation>
+        </message>
+        <message>
+            <source>%1 is at the table, %2.</source>
+            <translation>%1 est à la table, %2.</translation>
+        </message>
+        <message>
+            <source>%1 plays on.</source>
+            <translation>%1 continue.</translation>
+        </message>
+        <message>
+            <source>%1 is at the table.</source>
+            <translation>%1 est à la table.</translation>
+        </message>
+        <message>
+            <source>%1 may choose: %2.</source>
+            <translation>%1 peut choisir : %2.</translation>
+        </message>
+        <message>
+            <source> or </source>
+            <comment>last of a list</comment>
+            <translation> ou </translation>
+        </message>
+        <message>
+            <source>%1: %2, now %3.</source>
+            <comment>player, points of the shot, points in all</comment>
+            <translation>%1 : %2, total %3.</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame: %2.</source>
+            <translation>%1 gagne la partie : %2.</translation>
+        </message>
+        <message>
+            <source>Overruled by %1.</source>
+            <translation>Décision modifiée par %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RulingWords</name>
+        <message>
+            <source>a ball</source>
+            <translation>une bille</translation>
+        </message>
+        <message>
+            <source>another ball</source>
+            <translation>une autre bille</translation>
+        </message>
+        <message>
+            <source>Which ball was met first, %1 or %2?</source>
+            <translation>Quelle bille a été touchée en premier, %1 ou %2 ?</translation>
+        </message>
+        <message>
+            <source>Did %1 touch a cushion?</source>
+            <translation>Pendant le coup, %1 a-t-elle touché une bande ?</translation>
+        </message>
+        <message>
+            <source>Did %1 fall?</source>
+            <translation>Finalement, %1 est-elle tombée ?</translation>
+        </message>
+        <message>
+            <source>Where did %1 end: on the table, in a pocket or off the table?</source>
+            <translation>Où a fini %1 : sur la table, dans une poche ou hors de la table ?</translation>
+        </message>
+        <message>
+            <source>Did %1 leave the table and touch anything before it came back?</source>
+            <translation>Avant de revenir, %1 a-t-elle quitté la table et touché quelque chose ?</translation>
+        </message>
+        <message>
+            <source>Did somebody touch %1?</source>
+            <translation>Quelqu’un a-t-il touché %1 ?</translation>
+        </message>
+        <message>
+            <source>Was the cue ball struck twice? It lay very close to %1.</source>
+            <translation>La blanche a-t-elle été frappée deux fois ? Tout près d’elle se trouvait %1.</translation>
+        </message>
+        <message>
+            <source>Was %1 declared frozen to the cushion?</source>
+            <translation>A-t-on annoncé %1 collée à la bande ?</translation>
+        </message>
+        <message>
+            <source>Which was which, %1 and %2?</source>
+            <translation>Laquelle était laquelle : %1 et %2 ?</translation>
+        </message>
+        <message>
+            <source>Did %1 lie behind the head string?</source>
+            <translation>Avant le coup, %1 était-elle derrière la ligne de tête ?</translation>
+        </message>
+        <message>
+            <source>Was %1 called in that pocket?</source>
+            <translation>A-t-on annoncé %1 dans cette poche ?</translation>
+        </message>
+        <message>
+            <source>the first player</source>
+            <translation>le premier joueur</translation>
+        </message>
+        <message>
+            <source>the second player</source>
+            <translation>le second joueur</translation>
+        </message>
+        <message>
+            <source>the cue ball fell or left the table</source>
+            <translation>la blanche est tombée ou a quitté la table</translation>
+        </message>
+        <message>
+            <source>%1 was met first</source>
+            <translation>%1 a été touchée en premier</translation>
+        </message>
+        <message>
+            <source>a wrong ball</source>
+            <translation>une mauvaise bille</translation>
+        </message>
+        <message>
+            <source>no ball was met</source>
+            <translation>aucune bille n’a été touchée</translation>
+        </message>
+        <message>
+            <source>nothing fell and no ball met a cushion after the contact</source>
+            <translation>rien n’est tombé et aucune bille n’a touché de bande après le contact</translation>
+        </message>
+        <message>
+            <source>no foot was on the floor</source>
+            <translation>aucun pied n’était au sol</translation>
+        </message>
+        <message>
+            <source>%1 left the table</source>
+            <translation>%1 a quitté la table</translation>
+        </message>
+        <message>
+            <source>%1 was touched</source>
+            <translation>%1 a été touchée</translation>
+        </message>
+        <message>
+            <source>the cue ball was struck twice</source>
+            <translation>la blanche a été frappée deux fois</translation>
+        </message>
+        <message>
+            <source>the cue ball was pushed</source>
+            <translation>la blanche a été poussée</translation>
+        </message>
+        <message>
+            <source>balls were still moving</source>
+            <translation>des billes bougeaient encore</translation>
+        </message>
+        <message>
+            <source>the cue ball was not placed behind the head string</source>
+            <translation>la blanche n’était pas placée derrière la ligne de tête</translation>
+        </message>
+        <message>
+            <source>the cue ball did not cross the head string before it met %1</source>
+            <translation>la blanche n’a pas franchi la ligne de tête avant de toucher %1</translation>
+        </message>
+        <message>
+            <source>the cue was laid on the table to aim</source>
+            <translation>la queue a été posée sur la table pour viser</translation>
+        </message>
+        <message>
+            <source>it was the other's turn</source>
+            <translation>c’était le tour de l’autre joueur</translation>
+        </message>
+        <message>
+            <source>the time was over</source>
+            <translation>le temps était écoulé</translation>
+        </message>
+        <message>
+            <source>the rack template was in the way</source>
+            <translation>le gabarit de placement gênait</translation>
+        </message>
+        <message>
+            <source>unsportsmanlike conduct</source>
+            <translation>conduite antisportive</translation>
+        </message>
+        <message>
+            <source>too few balls were driven to a cushion on the break</source>
+            <translation>trop peu de billes ont été envoyées à la bande à la casse</translation>
+        </message>
+        <message>
+            <source>Did balls still move when the shot began?</source>
+            <translation>Des billes bougeaient-elles encore au début du coup ?</translation>
+        </message>
+        <message>
+            <source>Did the cue ball lie behind the head string?</source>
+            <translation>La blanche était-elle derrière la ligne de tête ?</translation>
+        </message>
+        <message>
+            <source>The film does not show the shot well enough. What happened?</source>
+            <translation>Le film ne montre pas assez bien le coup. Que s’est-il passé ?</translation>
+        </message>
+        <message>
+            <source>Who plays the solids and who the stripes?</source>
+            <translation>Qui joue les pleines et qui les rayées ?</translation>
+        </message>
+        <message>
+            <source>How many balls fell or passed the head string on the break?</source>
+            <translation>Combien de billes sont tombées ou ont passé la ligne de tête à la casse ?</translation>
+        </message>
+        <message>
+            <source>Was a push-out announced?</source>
+            <translation>Un push-out a-t-il été annoncé ?</translation>
+        </message>
+        <message>
+            <source>Was the player told of two fouls in a row?</source>
+            <translation>Le joueur a-t-il été prévenu de ses deux fautes de suite ?</translation>
+        </message>
+        <message>
+            <source>Other balls lie on the table than the shots before left there. Which are in play?</source>
+            <translation>Les billes sur la table ne sont pas celles que les coups précédents y ont laissées. Lesquelles sont en jeu ?</translation>
+        </message>
+        <message>
+            <source>The rules do not spell this case out. How is it ruled?</source>
+            <translation>Les règles ne précisent pas ce cas. Quelle est la décision ?</translation>
+        </message>
+        <message>
+            <source>The frame was over before this shot. Was it?</source>
+            <translation>La partie était finie avant ce coup. Est-ce exact ?</translation>
+        </message>
+        <message>
+            <source>play from here</source>
+            <translation>jouer la position telle quelle</translation>
+        </message>
+        <message>
+            <source>take the cue ball in hand</source>
+            <translation>prendre la blanche en main</translation>
+        </message>
+        <message>
+            <source>take it behind the head string</source>
+            <translation>prendre la blanche derrière la ligne de tête</translation>
+        </message>
+        <message>
+            <source>have the balls racked and break</source>
+            <translation>faire replacer les billes et casser</translation>
+        </message>
+        <message>
+            <source>have %1 break again</source>
+            <translation>faire recasser %1</translation>
+        </message>
+        <message>
+            <source>have the 8 spotted and play</source>
+            <translation>faire remettre la 8 sur la mouche et jouer</translation>
+        </message>
+        <message>
+            <source>have %1 play on</source>
+            <translation>laisser continuer %1</translation>
+        </message>
+        <message>
+            <source>the 8 was potted as called</source>
+            <translation>la 8 a été empochée comme annoncé</translation>
+        </message>
+        <message>
+            <source>the 8 fell on a foul</source>
+            <translation>la 8 est tombée sur une faute</translation>
+        </message>
+        <message>
+            <source>the 8 fell before its time</source>
+            <translation>la 8 est tombée trop tôt</translation>
+        </message>
+        <message>
+            <source>the 8 fell into a pocket that was not called</source>
+            <translation>la 8 est tombée dans une poche non annoncée</translation>
+        </message>
+        <message>
+            <source>the 8 left the table</source>
+            <translation>la 8 a quitté la table</translation>
+        </message>
+        <message>
+            <source>the 8 fell on the break</source>
+            <translation>la 8 est tombée à la casse</translation>
+        </message>
+        <message>
+            <source>the 8 and the cue ball fell on the break</source>
+            <translation>la 8 et la blanche sont tombées à la casse</translation>
+        </message>
+        <message>
+            <source>the cue ball was lost with the 8 on</source>
+            <translation>blanche perdue en jouant la 8</translation>
+        </message>
+        <message>
+            <source>the 9 was potted</source>
+            <translation>la 9 a été empochée</translation>
+        </message>
+        <message>
+            <source>the 10 was potted as called</source>
+            <translation>la 10 a été empochée comme annoncé</translation>
+        </message>
+        <message>
+            <source>the points are reached</source>
+            <translation>les points sont atteints</translation>
+        </message>
+        <message>
+            <source>three fouls in a row</source>
+            <translation>trois fautes de suite</translation>
+        </message>
+        <message>
+            <source>the other conceded</source>
+            <translation>l’autre joueur a abandonné</translation>
+        </message>
+        <message>
+            <source>ruled by a person</source>
+            <translation>décidé par une personne</translation>
+        </message>
+        <message>
+            <source>the solids</source>
+            <translation>les pleines</translation>
+        </message>
+        <message>
+            <source>the stripes</source>
+            <translation>les rayées</translation>
+        </message>
+        <message>
+            <source>cue ball in hand behind the head string</source>
+            <translation>blanche en main derrière la ligne de tête</translation>
+        </message>
+        <message>
+            <source>cue ball in hand</source>
+            <translation>blanche en main</translation>
+        </message>
+        <message>
+            <source>cue ball on the head spot</source>
+            <translation>blanche sur la mouche de tête</translation>
+        </message>
+        <message>
+            <source>cue ball on the centre spot</source>
+            <translation>blanche sur la mouche centrale</translation>
+        </message>
+        <message>
+            <source>rules before 2008</source>
+            <translation>règles d’avant 2008</translation>
+        </message>
+        <message>
+            <source>house rule</source>
+            <translation>règle maison</translation>
+        </message>
+        <message>
+            <source>world rules 2008, %1</source>
+            <translation>règles mondiales 2008, %1</translation>
+        </message>
+        <message>
+            <source>world rules 2016, %1</source>
+            <translation>règles mondiales 2016, %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>SessionWords</name>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Entraînement sans arbitre</translation>
+        </message>
+        <message>
+            <source>%1 won: %2.</source>
+            <translation>%1 a gagné : %2.</translation>
+        </message>
+        <message>
+            <source>%1 breaks</source>
+            <translation>%1 casse</translation>
+        </message>
+        <message>
+            <source>%1 is at the table, %2 to %3</source>
+            <comment>player, points of the first and the second seat</comment>
+            <translation>%1 est à la table, %2 à %3</translation>
+        </message>
+        <message>
+            <source>%1 is on the 8</source>
+            <translation>%1 joue la 8</translation>
+        </message>
+        <message>
+            <source>%1 is at the table and has %2</source>
+            <translation>%1 est à la table et joue %2</translation>
+        </message>
+        <message>
+            <source>%1 is at the table</source>
+            <translation>%1 est à la table</translation>
+        </message>
+        <message>
+            <source>Choose the ball that is played for, then say what happened.</source>
+            <translation>Choisissez la bille jouée, puis dites ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>%1; choose its pocket.</source>
+            <translation>%1 ; choisissez sa poche.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 vers %2</translation>
+        </message>
+        <message>
+            <source>%1, cut %2</source>
+            <comment>ball to pocket, angle</comment>
+            <translation>%1, coupe %2</translation>
+        </message>
+        <message>
+            <source>%1  %2, %3</source>
+            <comment>rank, plan, speed</comment>
+            <translation>%1  %2, %3</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>plan, chance</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>easy</source>
+            <translation>facile</translation>
+        </message>
+        <message>
+            <source>fair</source>
+            <translation>moyen</translation>
+        </message>
+        <message>
+            <source>hard</source>
+            <translation>difficile</translation>
+        </message>
+        <message>
+            <source>very hard</source>
+            <translation>très difficile</translation>
+        </message>
+        <message>
+            <source>%1 for this player: the aim may be off by %2 to the left and %3 to the right.</source>
+            <translation>%1 pour ce joueur : la visée peut dévier de %2 à gauche et de %3 à droite.</translation>
+        </message>
+        <message>
+            <source>The record holds no measured pot of this player; a club player stands in.</source>
+            <translation>Le carnet ne contient aucune tentative mesurée de ce joueur ; un joueur de club en tient lieu.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Aim spread %1, from %n measured shot(s).</source>
+            <translation>
+                <numerusform>Dispersion de la visée %1, d’après %n coup mesuré.</numerusform>
+                <numerusform>Dispersion de la visée %1, d’après %n coups mesurés.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>SetupSteps</name>
+        <message>
+            <source>Table</source>
+            <translation>Table</translation>
+        </message>
+        <message>
+            <source>Balls</source>
+            <translation>Billes</translation>
+        </message>
+        <message>
+            <source>Camera</source>
+            <translation>Caméra</translation>
+        </message>
+        <message>
+            <source>Lens</source>
+            <translation>Objectif</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Repères</translation>
+        </message>
+        <message>
+            <source>Rig</source>
+            <translation>Calage</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Vérification</translation>
+        </message>
+        <message>
+            <source>Trust</source>
+            <translation>Confiance</translation>
+        </message>
+        <message>
+            <source>Projector</source>
+            <translation>Projecteur</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Enregistrement</translation>
+        </message>
+        <message>
+            <source>Choose the table's size, or measure it from cushion nose to cushion nose.</source>
+            <translation>Choisissez la taille de la table, ou mesurez-la de nez de bande à nez de bande.</translation>
+        </message>
+        <message>
+            <source>A ball's size tells how high its middle lies above the cloth, and where a pocket takes it.</source>
+            <translation>La taille d’une bille dit à quelle hauteur son centre se trouve au-dessus du tapis, et où une poche la prend.</translation>
+        </message>
+        <message>
+            <source>Film the whole table as you will film play, and choose that film or a still of it.</source>
+            <translation>Filmez toute la table comme vous filmerez le jeu, et choisissez ce film ou une image qui en est tirée.</translation>
+        </message>
+        <message>
+            <source>Every lens bends the picture. Stills of a printed board show how much, and where.</source>
+            <translation>Tout objectif courbe l’image. Des photos d’une mire imprimée montrent de combien, et où.</translation>
+        </message>
+        <message>
+            <source>Four printed tags on the rails tell where the camera sits.</source>
+            <translation>Quatre repères imprimés sur le cadre disent où se trouve la caméra.</translation>
+        </message>
+        <message>
+            <source>Lens, tags and film together give the camera's place over this table.</source>
+            <translation>Objectif, repères et film réunis donnent la position de la caméra au-dessus de cette table.</translation>
+        </message>
+        <message>
+            <source>Does everything belong together? The film itself is asked.</source>
+            <translation>Tout concorde-t-il ? C’est le film lui-même qui répond.</translation>
+        </message>
+        <message>
+            <source>How far a ball may be off, where that comes from, and what it is worth in a shot.</source>
+            <translation>De combien une bille peut être décalée, d’où cela vient et ce que cela vaut dans un coup.</translation>
+        </message>
+        <message>
+            <source>If a projector hangs over the table: let the camera see where its light falls.</source>
+            <translation>Si un projecteur est suspendu au-dessus de la table : laissez la caméra voir où tombe sa lumière.</translation>
+        </message>
+        <message>
+            <source>Save the files; films of this table are measured with them from now on.</source>
+            <translation>Enregistrez les fichiers ; les films de cette table seront désormais mesurés avec eux.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Prudence</translation>
+        </message>
+        <message>
+            <source> mm</source>
+            <translation> mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>SetupWords</name>
+        <message>
+            <source>found</source>
+            <translation>trouvée</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>non trouvée</translation>
+        </message>
+        <message>
+            <source>old layout: print the board anew</source>
+            <translation>ancienne disposition : réimprimez la mire</translation>
+        </message>
+        <message>
+            <source>mirrored: not used</source>
+            <translation>inversée : non utilisée</translation>
+        </message>
+        <message>
+            <source>blurred: not used</source>
+            <translation>floue : non utilisée</translation>
+        </message>
+        <message>
+            <source>same as %1: counts once</source>
+            <translation>identique à %1 : compte une fois</translation>
+        </message>
+        <message>
+            <source>other size: not used</source>
+            <translation>autre taille : non utilisée</translation>
+        </message>
+        <message>
+            <source>not a picture: not used</source>
+            <translation>pas une image : non utilisé</translation>
+        </message>
+        <message>
+            <source>Looking for the board</source>
+            <translation>Recherche de la mire</translation>
+        </message>
+        <message>
+            <source>Looking for the tags</source>
+            <translation>Recherche des repères</translation>
+        </message>
+        <message>
+            <source>Looking for the cushions</source>
+            <translation>Recherche des bandes</translation>
+        </message>
+        <message>
+            <source>Looking at the film</source>
+            <translation>Examen du film</translation>
+        </message>
+        <message>
+            <source>Comparing what could be wrong</source>
+            <translation>Comparaison des défauts possibles</translation>
+        </message>
+        <message>
+            <source>Working it out</source>
+            <translation>Calcul en cours</translation>
+        </message>
+        <message>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
+            <translation>L’objectif prédit les coins de la mire à %1 px (rms) près sur %2 photos sur %3, jusqu’à %4 % du chemin vers les coins de l’image.</translation>
+        </message>
+        <message>
+            <source>Beyond that the lens is a guess: add stills with the board in the corners.</source>
+            <translation>Au-delà, l’objectif est deviné : ajoutez des photos avec la mire dans les coins.</translation>
+        </message>
+        <message>
+            <source>Turn</source>
+            <translation>Rotation</translation>
+        </message>
+        <message>
+            <source>Image size</source>
+            <translation>Taille de l’image</translation>
+        </message>
+        <message>
+            <source>Lens</source>
+            <translation>Objectif</translation>
+        </message>
+        <message>
+            <source>Camera's place</source>
+            <translation>Position de la caméra</translation>
+        </message>
+        <message>
+            <source>Height of the tags</source>
+            <translation>Hauteur des repères</translation>
+        </message>
+        <message>
+            <source>Finding the ball</source>
+            <translation>Détection de la bille</translation>
+        </message>
+        <message>
+            <source>Ball and bed</source>
+            <translation>Bille et ardoise</translation>
+        </message>
+        <message>
+            <source>Rows read in turn</source>
+            <translation>Lignes lues l’une après l’autre</translation>
+        </message>
+        <message>
+            <source>Measure the tags' corners again with a steel rule, and lay them far apart.</source>
+            <translation>Mesurez de nouveau les coins des repères à la règle métallique, et éloignez-les les uns des autres.</translation>
+        </message>
+        <message>
+            <source>Add stills of the board, tilted and out to the picture's corners.</source>
+            <translation>Ajoutez des photos de la mire, inclinée et jusque dans les coins de l’image.</translation>
+        </message>
+        <message>
+            <source>Measure the height of the tags above the cloth with a depth gauge.</source>
+            <translation>Mesurez la hauteur des repères au-dessus du tapis avec une jauge de profondeur.</translation>
+        </message>
+        <message>
+            <source>Use a larger picture, more even light, or a cloth that differs from the balls.</source>
+            <translation>Utilisez une image plus grande, une lumière plus régulière, ou un tapis qui se distingue des billes.</translation>
+        </message>
+        <message>
+            <source>Nothing is gained here: balls and bed are as even as they are made.</source>
+            <translation>Rien à gagner ici : les billes et l’ardoise sont aussi régulières que leur fabrication le permet.</translation>
+        </message>
+        <message>
+            <source>A camera that reads all rows at once would help moving balls; those at rest need none.</source>
+            <translation>Une caméra qui lit toutes les lignes à la fois aiderait pour les billes en mouvement ; celles au repos n’en ont pas besoin.</translation>
+        </message>
+        <message>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <translation>Coupe %1 ± %2 ; la bille arrive à %3 mm (rms) du milieu de la poche, où il y a %4 mm de chaque côté. Quelqu’un qui jouerait parfaitement sur ces positions réussirait %5 % des coups.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShotChartWords</name>
+        <message>
+            <source>%1, shot %2</source>
+            <translation>%1, coup %2</translation>
+        </message>
+        <message>
+            <source>the last %1 of %2 shots</source>
+            <translation>les %1 derniers coups sur %2</translation>
+        </message>
+        <message>
+            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation> Quand personne n’a dit ce qui était voulu, la moyenne de la position répétée en tient lieu.</translation>
+        </message>
+        <message>
+            <source>Deliveries on the target</source>
+            <translation>Exécutions sur la cible</translation>
+        </message>
+        <message>
+            <source>aim: left – right</source>
+            <translation>visée : gauche – droite</translation>
+        </message>
+        <message>
+            <source>speed: harder, softer</source>
+            <translation>vitesse : plus fort, plus doux</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2 %</source>
+            <translation>visée %1°, vitesse %2 %</translation>
+        </message>
+        <message>
+            <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
+            <translation>Symboles creux : tentatives manquées. Ellipse : 95 coups sur 100.</translation>
+        </message>
+        <message>
+            <source>Where the tip met the ball</source>
+            <translation>Où le procédé a touché la bille</translation>
+        </message>
+        <message>
+            <source>side %1 R, height %2 R</source>
+            <translation>côté %1 R, hauteur %2 R</translation>
+        </message>
+        <message>
+            <source>As seen along the cue. Dashed: miscue limit. Hollow: missed pots.</source>
+            <translation>Vu dans l’axe de la queue. Tirets : limite de fausse queue. Symboles creux : tentatives manquées.</translation>
+        </message>
+        <message>
+            <source>Speed asked and delivered</source>
+            <translation>Vitesse demandée et obtenue</translation>
+        </message>
+        <message>
+            <source>asked, m/s</source>
+            <translation>demandée, m/s</translation>
+        </message>
+        <message>
+            <source>delivered, m/s</source>
+            <translation>obtenue, m/s</translation>
+        </message>
+        <message>
+            <source>asked %1 m/s, delivered %2 m/s</source>
+            <translation>demandée %1 m/s, obtenue %2 m/s</translation>
+        </message>
+        <message>
+            <source>On the dashed line both agree. Hollow: missed pots.</source>
+            <translation>Sur la ligne en tirets, les deux concordent. Symboles creux : tentatives manquées.</translation>
+        </message>
+        <message>
+            <source>Where the cue ball came to rest</source>
+            <translation>Où la blanche s’est arrêtée</translation>
+        </message>
+        <message>
+            <source>along the table, + to the foot, mm</source>
+            <translation>en long, + vers le pied, mm</translation>
+        </message>
+        <message>
+            <source>across the table, mm</source>
+            <translation>en travers, mm</translation>
+        </message>
+        <message>
+            <source>%1 mm along, %2 mm across</source>
+            <translation>%1 mm en long, %2 mm en travers</translation>
+        </message>
+        <message>
+            <source>The middle is where it was asked to rest. Ellipse: 95 of 100 shots.</source>
+            <translation>Le centre est l’arrêt demandé. Ellipse : 95 coups sur 100.</translation>
+        </message>
+        <message>
+            <source>Miss map</source>
+            <translation>Carte des coups manqués</translation>
+        </message>
+        <message>
+            <source>%1 thick, %2 thin</source>
+            <translation>%1 plein, %2 fin</translation>
+        </message>
+        <message>
+            <source>too thick, %1, cut %2</source>
+            <translation>trop plein, %1, coupe %2</translation>
+        </message>
+        <message>
+            <source>too thin, %1, cut %2</source>
+            <translation>trop fin, %1, coupe %2</translation>
+        </message>
+        <message>
+            <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
+            <translation>Billes visées manquées, tête à gauche. Disque rempli : trop plein, creux : trop fin. Aux poches : ce qui y a été manqué.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShotWords</name>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>à %1 de la bande de pied</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>à %1 de la bande de tête</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>à %1 de la bande gauche</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>à %1 de la bande droite</translation>
+        </message>
+        <message>
+            <source>player</source>
+            <translation>joueur</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>résultat</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>premier contact</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanche perdue</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>bille</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>poche</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>inconnu</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>the cue ball was hidden</source>
+            <translation>la blanche était cachée</translation>
+        </message>
+        <message>
+            <source>Aim</source>
+            <translation>Direction</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Vitesse</translation>
+        </message>
+        <message>
+            <source>Tip side</source>
+            <translation>Attaque, côté</translation>
+        </message>
+        <message>
+            <source>nothing that it did shows the spin</source>
+            <translation>rien dans son trajet ne montre l’effet</translation>
+        </message>
+        <message>
+            <source>Tip height</source>
+            <translation>Attaque, hauteur</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Inclinaison</translation>
+        </message>
+        <message>
+            <source>no curve and no hop</source>
+            <translation>ni courbe ni saut</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>coupe %1</translation>
+        </message>
+        <message>
+            <source>%1 to the ball</source>
+            <translation>%1 jusqu’à la bille</translation>
+        </message>
+        <message>
+            <source>%1 to the pocket</source>
+            <translation>%1 jusqu’à la poche</translation>
+        </message>
+        <message>
+            <source>%1 left the pocket's middle by %2</source>
+            <translation>%1 est passée à %2 du milieu de la poche</translation>
+        </message>
+        <message>
+            <source>, %1 at the pocket</source>
+            <translation>, %1 à la poche</translation>
+        </message>
+        <message>
+            <source>: cut too much, thin</source>
+            <translation> : trop coupée, trop fin</translation>
+        </message>
+        <message>
+            <source>: cut too little, thick</source>
+            <translation> : pas assez coupée, trop plein</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3</source>
+            <comment>ball, along, across</comment>
+            <translation>%1 : %2, %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) did not move.</source>
+            <translation>
+                <numerusform>%n bille n’a pas bougé.</numerusform>
+                <numerusform>%n billes n’ont pas bougé.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>corrected by hand</source>
+            <translation>corrigé à la main</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1 : mesuré %2, corrigé en %3</translation>
+        </message>
+        <message>
+            <source>Not a clean reading: %1.</source>
+            <translation>Lecture douteuse : %1.</translation>
+        </message>
+        <message>
+            <source>Ruled before: %1</source>
+            <translation>Décision précédente : %1</translation>
+        </message>
+        <message>
+            <source>To be settled: %1</source>
+            <translation>À trancher : %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TradeWords</name>
+        <message>
+            <source>%1 o'clock</source>
+            <comment>a place on the ball's face</comment>
+            <translation>%1 h</translation>
+        </message>
+        <message>
+            <source>half past twelve</source>
+            <translation>12 h 30</translation>
+        </message>
+        <message>
+            <source>half past one</source>
+            <translation>1 h 30</translation>
+        </message>
+        <message>
+            <source>half past two</source>
+            <translation>2 h 30</translation>
+        </message>
+        <message>
+            <source>half past three</source>
+            <translation>3 h 30</translation>
+        </message>
+        <message>
+            <source>half past four</source>
+            <translation>4 h 30</translation>
+        </message>
+        <message>
+            <source>half past five</source>
+            <translation>5 h 30</translation>
+        </message>
+        <message>
+            <source>half past six</source>
+            <translation>6 h 30</translation>
+        </message>
+        <message>
+            <source>half past seven</source>
+            <translation>7 h 30</translation>
+        </message>
+        <message>
+            <source>half past eight</source>
+            <translation>8 h 30</translation>
+        </message>
+        <message>
+            <source>half past nine</source>
+            <translation>9 h 30</translation>
+        </message>
+        <message>
+            <source>half past ten</source>
+            <translation>10 h 30</translation>
+        </message>
+        <message>
+            <source>half past eleven</source>
+            <translation>11 h 30</translation>
+        </message>
+        <message>
+            <source>the cue ball</source>
+            <translation>la blanche</translation>
+        </message>
+        <message>
+            <source>the %1</source>
+            <comment>an object ball by its number</comment>
+            <translation>la %1</translation>
+        </message>
+        <message>
+            <source>The cue ball</source>
+            <translation>La blanche</translation>
+        </message>
+        <message>
+            <source>The %1</source>
+            <comment>an object ball by its number</comment>
+            <translation>La %1</translation>
+        </message>
+        <message>
+            <source>cue</source>
+            <comment>cue ball, in a narrow list</comment>
+            <translation>blanche</translation>
+        </message>
+        <message>
+            <source>head-left</source>
+            <translation>tête gauche</translation>
+        </message>
+        <message>
+            <source>head-right</source>
+            <translation>tête droite</translation>
+        </message>
+        <message>
+            <source>side-left</source>
+            <translation>milieu gauche</translation>
+        </message>
+        <message>
+            <source>side-right</source>
+            <translation>milieu droit</translation>
+        </message>
+        <message>
+            <source>foot-left</source>
+            <translation>pied gauche</translation>
+        </message>
+        <message>
+            <source>foot-right</source>
+            <translation>pied droit</translation>
+        </message>
+        <message>
+            <source>the head cushion</source>
+            <translation>la bande de tête</translation>
+        </message>
+        <message>
+            <source>the foot cushion</source>
+            <translation>la bande de pied</translation>
+        </message>
+        <message>
+            <source>the left-head cushion</source>
+            <translation>la bande gauche côté tête</translation>
+        </message>
+        <message>
+            <source>the left-foot cushion</source>
+            <translation>la bande gauche côté pied</translation>
+        </message>
+        <message>
+            <source>the right-head cushion</source>
+            <translation>la bande droite côté tête</translation>
+        </message>
+        <message>
+            <source>the right-foot cushion</source>
+            <translation>la bande droite côté pied</translation>
+        </message>
+        <message>
+            <source>made</source>
+            <translation>réussi</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>manqué</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>défense</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanche perdue</translation>
+        </message>
+        <message>
+            <source>foul</source>
+            <translation>faute</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>casse</translation>
+        </message>
+        <message>
+            <source>certain</source>
+            <translation>certain</translation>
+        </message>
+        <message>
+            <source>likely</source>
+            <translation>probable</translation>
+        </message>
+        <message>
+            <source>cannot be decided from the film: please check</source>
+            <translation>le film ne permet pas d’en décider : veuillez vérifier</translation>
+        </message>
+        <message>
+            <source>eight-ball</source>
+            <translation>jeu de la 8</translation>
+        </message>
+        <message>
+            <source>nine-ball</source>
+            <translation>jeu de la 9</translation>
+        </message>
+        <message>
+            <source>ten-ball</source>
+            <translation>jeu de la 10</translation>
+        </message>
+        <message>
+            <source>straight pool</source>
+            <translation>14/1 continu</translation>
+        </message>
+        <message>
+            <source>%1 meets %2</source>
+            <comment>two balls</comment>
+            <translation>%1 touche %2</translation>
+        </message>
+        <message>
+            <source>%1 meets a ball</source>
+            <translation>%1 touche une bille</translation>
+        </message>
+        <message>
+            <source>%1 meets %2</source>
+            <comment>ball and cushion</comment>
+            <translation>%1 touche %2</translation>
+        </message>
+        <message>
+            <source>%1 meets a cushion</source>
+            <translation>%1 touche une bande</translation>
+        </message>
+        <message>
+            <source>%1 falls, %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1 tombe, poche %2</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1 tombe</translation>
+        </message>
+        <message>
+            <source>%1 leaves the table</source>
+            <translation>%1 quitte la table</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1 vers %2</translation>
+        </message>
+        <message>
+            <source>off %1</source>
+            <comment>the first ball met</comment>
+            <translation>sur %1</translation>
+        </message>
+        <message>
+            <source>no ball met</source>
+            <translation>aucune bille touchée</translation>
+        </message>
+        <message>
+            <source>thin</source>
+            <translation>trop fin</translation>
+        </message>
+        <message>
+            <source>thick</source>
+            <translation>trop plein</translation>
+        </message>
+        <message>
+            <source>Shot %1: the break</source>
+            <translation>Coup %1 : la casse</translation>
+        </message>
+        <message>
+            <source>no ball</source>
+            <translation>aucune bille</translation>
+        </message>
+        <message>
+            <source>Shot %1: met %2, %3</source>
+            <translation>Coup %1 : %2 touchée, %3</translation>
+        </message>
+        <message>
+            <source>missed %1</source>
+            <comment>thin or thick</comment>
+            <translation>manqué %1</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2 to %3, %4</source>
+            <translation>Coup %1 : %2 vers %3, %4</translation>
+        </message>
+        <message>
+            <source>Struck at the centre, as far as can be seen.</source>
+            <translation>Frappée au centre, pour autant qu’on puisse voir.</translation>
+        </message>
+        <message>
+            <source>Struck at about %1, %2 from the centre.</source>
+            <translation>Frappée à environ %1, à %2 du centre.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::BallTray</name>
+        <message>
+            <source>Balls off the table</source>
+            <translation>Billes hors de la table</translation>
+        </message>
+        <message>
+            <source>Every ball is on the table.</source>
+            <translation>Toutes les billes sont sur la table.</translation>
+        </message>
+        <message>
+            <source>Off the table:</source>
+            <translation>Hors de la table :</translation>
+        </message>
+        <message>
+            <source>Put %1 on the table</source>
+            <translation>Poser %1 sur la table</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::BallsPage</name>
+        <message>
+            <source>A ball's diameter</source>
+            <translation>Diamètre d’une bille</translation>
+        </message>
+        <message>
+            <source>&amp;Diameter</source>
+            <translation>&amp;Diamètre</translation>
+        </message>
+        <message>
+            <source>A ball's weight</source>
+            <translation>Poids d’une bille</translation>
+        </message>
+        <message>
+            <source> g</source>
+            <translation> g</translation>
+        </message>
+        <message>
+            <source>&amp;Weight</source>
+            <translation>&amp;Poids</translation>
+        </message>
+        <message>
+            <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
+            <translation>Alignez cinq billes contre un bord droit et mesurez d’un bout à l’autre : un cinquième donne le diamètre, cinq fois plus précis. Les billes conformes aux normes mondiales mesurent 57,15 mm et pèsent 156 à 170 g.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraPage</name>
+        <message>
+            <source>Such as: wide camera, hall</source>
+            <translation>Par exemple : caméra grand angle, salle</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>&amp;Caméra</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>Picture</source>
+            <translation>Image</translation>
+        </message>
+        <message>
+            <source>Choose a &amp;film or still…</source>
+            <translation>Choisir un &amp;film ou une photo…</translation>
+        </message>
+        <message>
+            <source>Fixed focus and exposure, a whole number of mains periods, the highest image rate; stabilisation, zoom and lens correction off. Every later step needs pictures of this size.</source>
+            <translation>Mise au point et exposition fixes (exposition d’un nombre entier de périodes du secteur), cadence d’images maximale ; stabilisation, zoom et correction d’objectif désactivés. Toutes les étapes suivantes demandent des images de cette taille.</translation>
+        </message>
+        <message>
+            <source>A camera overhead hangs over people: fix it to the building's structure with fittings rated for its load, never to a ceiling tile, and add a steel tether to a second point. Work from a proper ladder with a second person, not from the table, and secure yourself against a fall. Fixed mains wiring is the work of a licensed electrician; lead no cable where people walk. Local codes come first.</source>
+            <translation>Une caméra au-dessus de la table est suspendue au-dessus des gens : fixez-la à la structure du bâtiment avec des attaches prévues pour sa charge, jamais à une dalle de faux plafond, et ajoutez une élingue d’acier à un second point. Travaillez depuis une vraie échelle, à deux, pas depuis la table, et protégez-vous contre les chutes. L’installation électrique fixe est l’affaire d’un électricien agréé ; aucun câble là où l’on marche. Les règles locales priment.</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>encore aucun</translation>
+        </message>
+        <message>
+            <source>not known yet</source>
+            <translation>encore inconnu</translation>
+        </message>
+        <message>
+            <source>%1 × %2 px</source>
+            <translation>%1 × %2 px</translation>
+        </message>
+        <message>
+            <source>%1, %2 images a second</source>
+            <translation>%1, %2 images par seconde</translation>
+        </message>
+        <message>
+            <source>%1, turned by %2° as its file says</source>
+            <translation>%1, tournée de %2° selon le fichier</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ChainRow</name>
+        <message>
+            <source>then</source>
+            <translation>puis</translation>
+        </message>
+        <message>
+            <source>Sensor</source>
+            <translation>Capteur</translation>
+        </message>
+        <message>
+            <source>%1 × %2 px</source>
+            <translation>%1 × %2 px</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CheckPage</name>
+        <message>
+            <source>Everything fits</source>
+            <translation>Tout concorde</translation>
+        </message>
+        <message>
+            <source>The camera has moved</source>
+            <translation>La caméra a bougé</translation>
+        </message>
+        <message>
+            <source>Lens of another camera</source>
+            <translation>Objectif d’une autre caméra</translation>
+        </message>
+        <message>
+            <source>Corrected twice</source>
+            <translation>Corrigé deux fois</translation>
+        </message>
+        <message>
+            <source>Not corrected</source>
+            <translation>Non corrigé</translation>
+        </message>
+        <message>
+            <source>Other size of picture</source>
+            <translation>Autre taille d’image</translation>
+        </message>
+        <message>
+            <source>Tags at another height</source>
+            <translation>Repères à une autre hauteur</translation>
+        </message>
+        <message>
+            <source>A tag at another place</source>
+            <translation>Un repère à un autre endroit</translation>
+        </message>
+        <message>
+            <source>Two tags swapped</source>
+            <translation>Deux repères intervertis</translation>
+        </message>
+        <message>
+            <source>A tag turned</source>
+            <translation>Un repère tourné</translation>
+        </message>
+        <message>
+            <source>Other size of table</source>
+            <translation>Autre taille de table</translation>
+        </message>
+        <message>
+            <source>Something does not fit</source>
+            <translation>Quelque chose ne concorde pas</translation>
+        </message>
+        <message>
+            <source>Every correction between sensor and table, in order</source>
+            <translation>Toutes les corrections entre capteur et table, dans l’ordre</translation>
+        </message>
+        <message>
+            <source>&amp;Check this film</source>
+            <translation>&amp;Vérifier ce film</translation>
+        </message>
+        <message>
+            <source>Check &amp;another film…</source>
+            <translation>Vérifier un &amp;autre film…</translation>
+        </message>
+        <message>
+            <source>Add a &amp;lens to the chain…</source>
+            <translation>Ajouter un &amp;objectif à la chaîne…</translation>
+        </message>
+        <message>
+            <source>What the film shows</source>
+            <translation>Ce que montre le film</translation>
+        </message>
+        <message>
+            <source>What else was tried</source>
+            <translation>Ce qui a été essayé d’autre</translation>
+        </message>
+        <message>
+            <source>There is no film of the table yet; choose one in the step Camera.</source>
+            <translation>Il n’y a pas encore de film de la table ; choisissez-en un à l’étape Caméra.</translation>
+        </message>
+        <message>
+            <source>Add a lens to the chain</source>
+            <translation>Ajouter un objectif à la chaîne</translation>
+        </message>
+        <message>
+            <source>Lens files (*.json);;All files (*)</source>
+            <translation>Fichiers d’objectif (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Not checked yet</source>
+            <translation>Pas encore vérifié</translation>
+        </message>
+        <message>
+            <source>There is no rig yet</source>
+            <translation>Il n’y a pas encore de calage</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 (sure to %2 %)</source>
+            <comment>what the check found, how sure</comment>
+            <translation>%1 (sûr à %2 %)</translation>
+        </message>
+        <message>
+            <source>As it is, a ball's place is off by %1 (rms), by %2 at the worst place: %3 toward the foot and %4 to the left of the middle.</source>
+            <translation>En l’état, la position d’une bille est fausse de %1 (rms), de %2 au pire endroit : %3 vers le pied et %4 à gauche du milieu.</translation>
+        </message>
+        <message>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <translation>%1 : probabilité %2 %, s’écarte de ce qui est vu de %3 écarts-types</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CoverageView</name>
+        <message>
+            <source>The board was seen in %1 % of the picture</source>
+            <translation>La mire a été vue dans %1 % de l’image</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErrorMapView</name>
+        <message>
+            <source>How far a ball may be off, over the table</source>
+            <translation>De combien une bille peut être décalée, sur toute la table</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EventListModel</name>
+        <message>
+            <source>Strike</source>
+            <translation>Frappe</translation>
+        </message>
+        <message>
+            <source>Every ball rests</source>
+            <translation>Billes toutes arrêtées</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmView</name>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilterBar</name>
+        <message>
+            <source>Player</source>
+            <translation>Joueur</translation>
+        </message>
+        <message>
+            <source>Period</source>
+            <translation>Période</translation>
+        </message>
+        <message>
+            <source>All time</source>
+            <translation>Depuis le début</translation>
+        </message>
+        <message>
+            <source>Last 30 days</source>
+            <translation>30 derniers jours</translation>
+        </message>
+        <message>
+            <source>Last 90 days</source>
+            <translation>90 derniers jours</translation>
+        </message>
+        <message>
+            <source>This month</source>
+            <translation>Ce mois-ci</translation>
+        </message>
+        <message>
+            <source>Last month</source>
+            <translation>Le mois dernier</translation>
+        </message>
+        <message>
+            <source>From day to day</source>
+            <translation>Entre deux dates</translation>
+        </message>
+        <message>
+            <source>First day</source>
+            <translation>Premier jour</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Dernier jour</translation>
+        </message>
+        <message>
+            <source>Table</source>
+            <translation>Table</translation>
+        </message>
+        <message>
+            <source>Game</source>
+            <translation>Jeu</translation>
+        </message>
+        <message>
+            <source>Practice or match</source>
+            <translation>Entraînement ou match</translation>
+        </message>
+        <message>
+            <source>Practice and matches</source>
+            <translation>Entraînement et matchs</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Entraînement</translation>
+        </message>
+        <message>
+            <source>Matches</source>
+            <translation>Matchs</translation>
+        </message>
+        <message>
+            <source>Lessons</source>
+            <translation>Cours</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>Toutes les tables</translation>
+        </message>
+        <message>
+            <source>Every game</source>
+            <translation>Tous les jeux</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FirstPicture</name>
+        <message>
+            <source>The film's first picture</source>
+            <translation>La première image du film</translation>
+        </message>
+        <message>
+            <source>No film yet</source>
+            <translation>Pas encore de film</translation>
+        </message>
+        <message>
+            <source>A film or still of the table</source>
+            <translation>Un film ou une photo de la table</translation>
+        </message>
+        <message>
+            <source>Films and stills (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;All files (*)</source>
+            <translation>Films et photos (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;Tous les fichiers (*)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::KeepPage</name>
+        <message>
+            <source>This set-up</source>
+            <translation>Cette installation</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>Utilisée</translation>
+        </message>
+        <message>
+            <source>&amp;Save into a folder…</source>
+            <translation>&amp;Enregistrer dans un dossier…</translation>
+        </message>
+        <message>
+            <source>&amp;Check again with a film…</source>
+            <translation>&amp;Revérifier avec un film…</translation>
+        </message>
+        <message>
+            <source>Start a &amp;new set-up</source>
+            <translation>Commencer une &amp;nouvelle installation</translation>
+        </message>
+        <message>
+            <source>table.json, lens.json and rig.json are written. Check again after another day, another film, or a ladder against the camera: it takes less than a minute.</source>
+            <translation>table.json, lens.json et rig.json sont écrits. Vérifiez de nouveau un autre jour, avec un autre film, ou après un coup d’échelle dans la caméra : cela prend moins d’une minute.</translation>
+        </message>
+        <message>
+            <source>Look at every fixing again twice a year. A loose bracket, a hot smell or a rig that wanders means: power off, and nobody plays under it. A projector hangs by the same rules as a camera; never look into its beam, and switch it to black when somebody bends over the table. Local codes come first.</source>
+            <translation>Examinez chaque fixation deux fois par an. Un support desserré, une odeur de chaud ou une caméra qui bouge : coupez le courant, et personne ne joue dessous. Un projecteur se suspend selon les mêmes règles qu’une caméra ; ne regardez jamais dans son faisceau, et passez-le au noir quand quelqu’un se penche sur la table. Les règles locales priment.</translation>
+        </message>
+        <message>
+            <source>Save the set-up into a folder</source>
+            <translation>Enregistrer l’installation dans un dossier</translation>
+        </message>
+        <message>
+            <source>Start a new set-up</source>
+            <translation>Commencer une nouvelle installation</translation>
+        </message>
+        <message>
+            <source>What was put in for this one is forgotten; files that were saved into a folder stay. Start a new set-up?</source>
+            <translation>Ce qui a été saisi pour celle-ci est oublié ; les fichiers enregistrés dans un dossier restent. Commencer une nouvelle installation ?</translation>
+        </message>
+        <message>
+            <source>not saved yet</source>
+            <translation>pas encore enregistré</translation>
+        </message>
+        <message>
+            <source>no rig yet</source>
+            <translation>pas encore de calage</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>encore aucune</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>table, its rig file</comment>
+            <translation>%1 : %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::KeyPage</name>
+        <message>
+            <source>Keys</source>
+            <translation>Raccourcis clavier</translation>
+        </message>
+        <message>
+            <source>Wheel: enlarge. Drag: move, or scrub on the time line. Double click: whole table.</source>
+            <translation>Molette : agrandir. Glisser : déplacer, ou parcourir la ligne de temps. Double clic : toute la table.</translation>
+        </message>
+        <message>
+            <source>Menu</source>
+            <translation>Menu</translation>
+        </message>
+        <message>
+            <source>Action</source>
+            <translation>Action</translation>
+        </message>
+        <message>
+            <source>What it does</source>
+            <translation>Effet</translation>
+        </message>
+        <message>
+            <source>Find an action</source>
+            <translation>Trouver une action</translation>
+        </message>
+        <message>
+            <source>Find: a word, or a key such as Ctrl</source>
+            <translation>Chercher : un mot, ou une touche comme Ctrl</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::Legend</name>
+        <message>
+            <source>Solid: the way as it was measured, filled: where the taken shot would leave the cue ball. Dashed: the suggested shot, hatched: its leave. Dotted: predicted while the ball was hidden. Dot: a contact.</source>
+            <translation>Trait plein : le trajet mesuré ; disque plein : où le coup joué laisserait la blanche. Tirets : le coup suggéré ; hachures : son placement. Pointillés : prédit pendant que la bille était cachée. Point : un contact.</translation>
+        </message>
+        <message>
+            <source>taken</source>
+            <comment>the shot as it was played</comment>
+            <translation>joué</translation>
+        </message>
+        <message>
+            <source>suggested</source>
+            <comment>the shot that was ranked first</comment>
+            <translation>suggéré</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LensPage</name>
+        <message>
+            <source>&amp;No board: take the lens from the straightness of the cushions</source>
+            <translation>&amp;Sans mire : déduire l’objectif de la rectitude des bandes</translation>
+        </message>
+        <message>
+            <source>Parameter</source>
+            <translation>Paramètre</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Valeur</translation>
+        </message>
+        <message>
+            <source>Uncertainty</source>
+            <translation>Incertitude</translation>
+        </message>
+        <message>
+            <source>The lens's parameters</source>
+            <translation>Les paramètres de l’objectif</translation>
+        </message>
+        <message>
+            <source>ChArUco: squares with markers</source>
+            <translation>ChArUco : cases avec marqueurs</translation>
+        </message>
+        <message>
+            <source>Plain chessboard</source>
+            <translation>Échiquier simple</translation>
+        </message>
+        <message>
+            <source>&amp;Board</source>
+            <translation>&amp;Mire</translation>
+        </message>
+        <message>
+            <source>Columns of the board</source>
+            <translation>Colonnes de la mire</translation>
+        </message>
+        <message>
+            <source>Rows of the board</source>
+            <translation>Lignes de la mire</translation>
+        </message>
+        <message>
+            <source>Side of a square</source>
+            <translation>Côté d’une case</translation>
+        </message>
+        <message>
+            <source>Side of a marker</source>
+            <translation>Côté d’un marqueur</translation>
+        </message>
+        <message>
+            <source>Set of markers</source>
+            <translation>Jeu de marqueurs</translation>
+        </message>
+        <message>
+            <source>markers</source>
+            <translation>marqueurs</translation>
+        </message>
+        <message>
+            <source>Counts</source>
+            <translation>Nombres</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Tabloid</source>
+            <translation>Tabloid</translation>
+        </message>
+        <message>
+            <source>Make the &amp;sheet (PDF)…</source>
+            <translation>Faire la &amp;feuille (PDF)…</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Impression</translation>
+        </message>
+        <message>
+            <source>The line across, as it measures on the paper</source>
+            <translation>Le trait en largeur, tel qu’il mesure sur le papier</translation>
+        </message>
+        <message>
+            <source>The line down, as it measures on the paper</source>
+            <translation>Le trait en hauteur, tel qu’il mesure sur le papier</translation>
+        </message>
+        <message>
+            <source>across,</source>
+            <translation>en largeur,</translation>
+        </message>
+        <message>
+            <source>down; 100 mm when the printer is true</source>
+            <translation>en hauteur ; 100 mm si l’imprimante est juste</translation>
+        </message>
+        <message>
+            <source>Lines on it</source>
+            <translation>Traits imprimés</translation>
+        </message>
+        <message>
+            <source>Glue the print to something flat. Take 15 to 30 sharp stills that together fill the picture to its corners, the board tilted in many of them. Drop files or a folder here.</source>
+            <translation>Collez l’impression sur quelque chose de plat. Prenez 15 à 30 photos nettes qui, ensemble, remplissent l’image jusqu’aux coins, avec la mire inclinée sur beaucoup d’entre elles. Déposez ici des fichiers ou un dossier.</translation>
+        </message>
+        <message>
+            <source>&amp;Add stills…</source>
+            <translation>&amp;Ajouter des photos…</translation>
+        </message>
+        <message>
+            <source>Add a fol&amp;der…</source>
+            <translation>Ajouter un &amp;dossier…</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <translation>&amp;Retirer</translation>
+        </message>
+        <message>
+            <source>&amp;Calibrate</source>
+            <translation>É&amp;talonner</translation>
+        </message>
+        <message>
+            <source>&amp;Use a lens file…</source>
+            <translation>&amp;Utiliser un fichier d’objectif…</translation>
+        </message>
+        <message>
+            <source>Still</source>
+            <translation>Photo</translation>
+        </message>
+        <message>
+            <source>Board</source>
+            <translation>Mire</translation>
+        </message>
+        <message>
+            <source>Edges</source>
+            <translation>Bords</translation>
+        </message>
+        <message>
+            <source>rms</source>
+            <translation>rms</translation>
+        </message>
+        <message>
+            <source>Stills of the board</source>
+            <translation>Photos de la mire</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg *.tif *.tiff *.bmp);;All files (*)</source>
+            <translation>Images (*.png *.jpg *.jpeg *.tif *.tiff *.bmp);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>A folder of stills</source>
+            <translation>Un dossier de photos</translation>
+        </message>
+        <message>
+            <source>Use a lens file</source>
+            <translation>Utiliser un fichier d’objectif</translation>
+        </message>
+        <message>
+            <source>Lens files (*.json);;All files (*)</source>
+            <translation>Fichiers d’objectif (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Make the sheet</source>
+            <translation>Faire la feuille</translation>
+        </message>
+        <message>
+            <source>board.pdf</source>
+            <translation>mire.pdf</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <translation>PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <translation>La mire est dans %1 ; imprimez-la à 100 % et mesurez ses traits.</translation>
+        </message>
+        <message>
+            <source>squares of</source>
+            <translation>cases de</translation>
+        </message>
+        <message>
+            <source>inner corners, squares of</source>
+            <translation>coins intérieurs, cases de</translation>
+        </message>
+        <message>
+            <source>%1 px</source>
+            <translation>%1 px</translation>
+        </message>
+        <message>
+            <source>found, but does not fit the others</source>
+            <translation>trouvée, mais ne concorde pas avec les autres</translation>
+        </message>
+        <message>
+            <source>How wide the squares' edges are; less than 1 px is sharp</source>
+            <translation>Largeur des bords des cases ; moins de 1 px est net</translation>
+        </message>
+        <message>
+            <source>Where the board was in the picture; hatched: nowhere yet.</source>
+            <translation>Où la mire était dans l’image ; hachures : nulle part encore.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <translation>
+                <numerusform>%n photo utilisée ; la mire était dans %1 % de l’image, jusqu’à %2 % du chemin vers ses coins.</numerusform>
+                <numerusform>%n photos utilisées ; la mire était dans %1 % de l’image, jusqu’à %2 % du chemin vers ses coins.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The lens will come from the cushions with the rig; a board would make places several millimetres better.</source>
+            <translation>L’objectif viendra des bandes avec le calage ; une mire améliorerait les positions de plusieurs millimètres.</translation>
+        </message>
+        <message>
+            <source>Lens of %1 at %2 × %3 px, %4, rms %5 px.</source>
+            <translation>Objectif de %1 en %2 × %3 px, %4, rms %5 px.</translation>
+        </message>
+        <message>
+            <source>No lens yet.</source>
+            <translation>Pas encore d’objectif.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MainWindow</name>
+        <message>
+            <source>&amp;Wide list of places</source>
+            <translation>Liste &amp;large des rubriques</translation>
+        </message>
+        <message>
+            <source>&amp;Narrow list of places</source>
+            <translation>Liste étroite des ru&amp;briques</translation>
+        </message>
+        <message>
+            <source>Se&amp;ttings</source>
+            <translation>&amp;Réglages</translation>
+        </message>
+        <message>
+            <source>Open a record</source>
+            <translation>Ouvrir un carnet</translation>
+        </message>
+        <message>
+            <source>Records (*.sqlite);;All files (*)</source>
+            <translation>Carnets (*.sqlite);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>About Ferrule</source>
+            <translation>À propos de Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.
+
+Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Ferrule %1 transforme le film d’une table de billard en coups mesurés.
+
+Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure. Fourni sans aucune garantie.</translation>
+        </message>
+        <message>
+            <source>Open &amp;again</source>
+            <translation>&amp;Rouvrir</translation>
+        </message>
+        <message>
+            <source>No record was opened yet</source>
+            <translation>Aucun carnet n’a encore été ouvert</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MapPage</name>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>Écart maximal d’une bille à sa position, en millimètres (95 %)</translation>
+        </message>
+        <message>
+            <source>Comes from</source>
+            <translation>Origine</translation>
+        </message>
+        <message>
+            <source>Standard uncertainty</source>
+            <translation>Incertitude-type</translation>
+        </message>
+        <message>
+            <source>Where the uncertainty comes from, at the marked place</source>
+            <translation>D’où vient l’incertitude, à l’endroit marqué</translation>
+        </message>
+        <message>
+            <source>What it is worth in a shot</source>
+            <translation>Ce que cela vaut dans un coup</translation>
+        </message>
+        <message>
+            <source>&amp;Pocket</source>
+            <translation>&amp;Poche</translation>
+        </message>
+        <message>
+            <source>The object ball, toward the foot</source>
+            <translation>La bille visée, vers le pied</translation>
+        </message>
+        <message>
+            <source>The object ball, to the left</source>
+            <translation>La bille visée, vers la gauche</translation>
+        </message>
+        <message>
+            <source>Object ball &amp;x</source>
+            <translation>Bille visée &amp;x</translation>
+        </message>
+        <message>
+            <source>Object ball &amp;y</source>
+            <translation>Bille visée &amp;y</translation>
+        </message>
+        <message>
+            <source>Cut angle; less than 0: to the right</source>
+            <translation>Angle de coupe ; moins de 0 : vers la droite</translation>
+        </message>
+        <message>
+            <source>&amp;Cut</source>
+            <translation>&amp;Coupe</translation>
+        </message>
+        <message>
+            <source>How far the cue ball rolls before it meets the object ball</source>
+            <translation>Distance que la blanche parcourt avant de toucher la bille visée</translation>
+        </message>
+        <message>
+            <source>Cue ball a&amp;way</source>
+            <translation>Distance de la &amp;blanche</translation>
+        </message>
+        <message>
+            <source>Places that are off by so much</source>
+            <translation>Positions décalées d’autant</translation>
+        </message>
+        <message>
+            <source>If places were &amp;off by</source>
+            <translation>Si les positions étaient &amp;décalées de</translation>
+        </message>
+        <message>
+            <source>The camera does not see this place.</source>
+            <translation>La caméra ne voit pas cet endroit.</translation>
+        </message>
+        <message>
+            <source>There is no rig yet.</source>
+            <translation>Il n’y a pas encore de calage.</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>At x %1, y %2: within %3 (95 %)</source>
+            <translation>En x %1, y %2 : à %3 près (95 %)</translation>
+        </message>
+        <message>
+            <source>All together</source>
+            <translation>Total</translation>
+        </message>
+        <message>
+            <source>One of the balls would lie off the table; choose another place, cut or distance.</source>
+            <translation>L’une des billes serait hors de la table ; choisissez un autre endroit, une autre coupe ou une autre distance.</translation>
+        </message>
+        <message>
+            <source>%1 %2 %</source>
+            <comment>component, its share</comment>
+            <translation>%1 %2 %</translation>
+        </message>
+        <message>
+            <source>It comes from: %1. %2</source>
+            <translation>Origine : %1. %2</translation>
+        </message>
+        <message>
+            <source>With places so far off the cue ball may miss the object ball altogether.</source>
+            <translation>Avec des positions aussi décalées, la blanche peut manquer complètement la bille visée.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasurePicture</name>
+        <message>
+            <source>Where to measure the table: from nose to nose, and both diagonals</source>
+            <translation>Où mesurer la table : de nez à nez, et les deux diagonales</translation>
+        </message>
+        <message>
+            <source>Where to measure the tags: their corners from the table's middle</source>
+            <translation>Où mesurer les repères : leurs coins depuis le milieu de la table</translation>
+        </message>
+        <message>
+            <source>length</source>
+            <translation>longueur</translation>
+        </message>
+        <message>
+            <source>width</source>
+            <translation>largeur</translation>
+        </message>
+        <message>
+            <source>diagonal A</source>
+            <translation>diagonale A</translation>
+        </message>
+        <message>
+            <source>diagonal B</source>
+            <translation>diagonale B</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <translation>tête</translation>
+        </message>
+        <message>
+            <source>x</source>
+            <translation>x</translation>
+        </message>
+        <message>
+            <source>y</source>
+            <translation>y</translation>
+        </message>
+        <message>
+            <source>the table's middle</source>
+            <translation>milieu de la table</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlaceList</name>
+        <message>
+            <source>Places</source>
+            <translation>Rubriques</translation>
+        </message>
+        <message>
+            <source>Show words</source>
+            <translation>Afficher les noms</translation>
+        </message>
+        <message>
+            <source>Show icons only</source>
+            <translation>Afficher seulement les icônes</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlanView</name>
+        <message>
+            <source>Plan of the table</source>
+            <translation>Plan de la table</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProgressPlace</name>
+        <message>
+            <source>Progress</source>
+            <translation>Progression</translation>
+        </message>
+        <message>
+            <source>Figures</source>
+            <translation>Graphiques</translation>
+        </message>
+        <message>
+            <source>Nobody has played in %1 yet. Play a session with names, or open another record.</source>
+            <translation>Personne n’a encore joué dans %1. Jouez une séance avec des noms, ou ouvrez un autre carnet.</translation>
+        </message>
+        <message>
+            <source>Co&amp;mpare with</source>
+            <translation>Co&amp;mparer avec</translation>
+        </message>
+        <message>
+            <source>Show two players or two periods side by side</source>
+            <translation>Montrer deux joueurs ou deux périodes côte à côte</translation>
+        </message>
+        <message>
+            <source>What to work on</source>
+            <translation>À travailler</translation>
+        </message>
+        <message>
+            <source>What the figures rest on</source>
+            <translation>Sur quoi reposent les graphiques</translation>
+        </message>
+        <message>
+            <source>What to work on and what the figures rest on</source>
+            <translation>À travailler, et sur quoi reposent les graphiques</translation>
+        </message>
+        <message>
+            <source>What is pointed at</source>
+            <translation>Ce qui est pointé</translation>
+        </message>
+        <message>
+            <source>Progress needs shots: play a session, or open a record.</source>
+            <translation>Il faut des coups pour montrer la progression : jouez une séance, ou ouvrez un carnet.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Ouvrir un carnet…</translation>
+        </message>
+        <message>
+            <source>There is no shot of this player in this selection. Choose a longer period.</source>
+            <translation>Il n’y a aucun coup de ce joueur dans cette sélection. Choisissez une période plus longue.</translation>
+        </message>
+        <message>
+            <source>Choose a chart first: click it, or go to it with the Tab key.</source>
+            <translation>Choisissez d’abord un graphique : cliquez dessus, ou allez-y avec la touche Tab.</translation>
+        </message>
+        <message>
+            <source>Export the chart</source>
+            <translation>Exporter le graphique</translation>
+        </message>
+        <message>
+            <source>chart.svg</source>
+            <translation>graphique.svg</translation>
+        </message>
+        <message>
+            <source>Pictures (*.svg *.png);;Numbers (*.csv)</source>
+            <translation>Images (*.svg *.png);;Chiffres (*.csv)</translation>
+        </message>
+        <message>
+            <source>The chart is in %1.</source>
+            <translation>Le graphique est dans %1.</translation>
+        </message>
+        <message>
+            <source>Reading the record…</source>
+            <translation>Lecture du carnet…</translation>
+        </message>
+        <message>
+            <source>Working it out…</source>
+            <translation>Calcul en cours…</translation>
+        </message>
+        <message>
+            <source>Point at a part of a chart for its numbers; click it for the shots behind it.</source>
+            <translation>Pointez une partie d’un graphique pour ses chiffres ; cliquez pour voir les coups correspondants.</translation>
+        </message>
+        <message>
+            <source>Choose a part of a chart first: click it, or go to it with the arrow keys.</source>
+            <translation>Choisissez d’abord une partie d’un graphique : cliquez dessus, ou allez-y avec les touches fléchées.</translation>
+        </message>
+        <message>
+            <source>There is no shot behind this.</source>
+            <translation>Aucun coup ne correspond.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProjectorPage</name>
+        <message>
+            <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
+            <translation>Ne regardez jamais dans le faisceau, et ne laissez personne s’y pencher : le noir est à une touche (B). Les images changent en fondus lents et rien ne clignote ; si une lumière qui bouge gêne quelqu’un, laissez au noir. Un projecteur au-dessus d’une table demande des fixations prévues pour son poids, une élingue d’acier à un second point et un branchement par un électricien agréé ; les règles locales priment.</translation>
+        </message>
+        <message>
+            <source>&amp;Screen of the projector</source>
+            <translation>É&amp;cran du projecteur</translation>
+        </message>
+        <message>
+            <source>&amp;Black</source>
+            <translation>&amp;Noir</translation>
+        </message>
+        <message>
+            <source>&amp;Grid of tags</source>
+            <translation>&amp;Grille de repères</translation>
+        </message>
+        <message>
+            <source>&amp;Lines and spots of the table</source>
+            <translation>&amp;Lignes et mouches de la table</translation>
+        </message>
+        <message>
+            <source>C&amp;lose its screen</source>
+            <translation>Fer&amp;mer son écran</translation>
+        </message>
+        <message>
+            <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
+            <translation>Débarrassez la table, assombrissez la salle, affichez la grille et prenez-en une photo avec la caméra de ce calage, à sa propre taille d’image.</translation>
+        </message>
+        <message>
+            <source>&amp;Find the projector in a still…</source>
+            <translation>&amp;Trouver le projecteur sur une photo…</translation>
+        </message>
+        <message>
+            <source>A still of the grid on the cloth</source>
+            <translation>Une photo de la grille sur le tapis</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg);;All files (*)</source>
+            <translation>Images (*.png *.jpg *.jpeg);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>%1: %2 × %3 px</source>
+            <comment>a screen</comment>
+            <translation>%1 : %2 × %3 px</translation>
+        </message>
+        <message>
+            <source>It is not known yet where the projector's light falls; show the grid and find it in a still.</source>
+            <translation>On ne sait pas encore où tombe la lumière du projecteur ; affichez la grille et trouvez-la sur une photo.</translation>
+        </message>
+        <message>
+            <source>The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its screen, or show the grid again and find it anew.</source>
+            <translation>Le projecteur a été trouvé avec une image de %1 × %2 px et cet écran fait %3 × %4 px ; choisissez son écran, ou affichez de nouveau la grille et retrouvez-le.</translation>
+        </message>
+        <message>
+            <source>No projector yet; without one this step is not needed.</source>
+            <translation>Pas encore de projecteur ; sans projecteur, cette étape est inutile.</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
+            <translation>La lumière tombe juste à %1 près (rms) sur le tapis, d’après des repères qui n’ont pas servi au calcul (%2 repères, %3 × %4 px, %5).</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ProjectorScreen</name>
+        <message>
+            <source>Projector</source>
+            <translation>Projecteur</translation>
+        </message>
+        <message>
+            <source>The projector's picture; Escape closes it, B makes it black</source>
+            <translation>L’image du projecteur ; Échap la ferme, B la met au noir</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ReportsPlace</name>
+        <message>
+            <source>Reports</source>
+            <translation>Bilans</translation>
+        </message>
+        <message>
+            <source>Nobody has played in %1 yet. Play a session with names, or open another record.</source>
+            <translation>Personne n’a encore joué dans %1. Jouez une séance avec des noms, ou ouvrez un autre carnet.</translation>
+        </message>
+        <message>
+            <source>The student's language</source>
+            <translation>Langue de l’élève</translation>
+        </message>
+        <message>
+            <source>The student's &amp;language</source>
+            <translation>&amp;Langue de l’élève</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>A4</source>
+            <translation>A4</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Pa&amp;per</source>
+            <translation>&amp;Papier</translation>
+        </message>
+        <message>
+            <source>Coach's note</source>
+            <translation>Note de l’entraîneur</translation>
+        </message>
+        <message>
+            <source>Empty: lines to write on</source>
+            <translation>Vide : des lignes pour écrire</translation>
+        </message>
+        <message>
+            <source>Coach's &amp;note</source>
+            <translation>&amp;Note de l’entraîneur</translation>
+        </message>
+        <message>
+            <source>As PDF or HTML to hand out, or its numbers as CSV.</source>
+            <translation>En PDF ou HTML à remettre, ou ses chiffres en CSV.</translation>
+        </message>
+        <message>
+            <source>A report needs shots: play a session, or open a record.</source>
+            <translation>Il faut des coups pour faire un bilan : jouez une séance, ou ouvrez un carnet.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Ouvrir un carnet…</translation>
+        </message>
+        <message>
+            <source>There is no report yet.</source>
+            <translation>Il n’y a pas encore de bilan.</translation>
+        </message>
+        <message>
+            <source>report-%1.pdf</source>
+            <translation>bilan-%1.pdf</translation>
+        </message>
+        <message>
+            <source>Export the report</source>
+            <translation>Exporter le bilan</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf);;HTML (*.html);;Numbers (*.csv)</source>
+            <translation>PDF (*.pdf);;HTML (*.html);;Chiffres (*.csv)</translation>
+        </message>
+        <message>
+            <source>%1 ends in none of .pdf, .html and .csv; name the file so that it does.</source>
+            <translation>%1 ne se termine ni par .pdf, ni par .html, ni par .csv ; nommez le fichier ainsi.</translation>
+        </message>
+        <message>
+            <source>The report is in %1.</source>
+            <translation>Le bilan est dans %1.</translation>
+        </message>
+        <message>
+            <source>No installed font has these letters, so they print as boxes: %1.</source>
+            <translation>Aucune police installée n’a ces caractères, ils s’impriment donc comme des carrés : %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ReviewPlace</name>
+        <message>
+            <source>Review</source>
+            <translation>Relecture</translation>
+        </message>
+        <message>
+            <source>Sessions, frames and shots</source>
+            <translation>Séances, parties et coups</translation>
+        </message>
+        <message>
+            <source>Find the film…</source>
+            <translation>Trouver le film…</translation>
+        </message>
+        <message>
+            <source>Open a record to look at its shots.</source>
+            <translation>Ouvrez un carnet pour revoir ses coups.</translation>
+        </message>
+        <message>
+            <source>Open a record…</source>
+            <translation>Ouvrir un carnet…</translation>
+        </message>
+        <message>
+            <source>Look at the demo</source>
+            <translation>Voir la démo</translation>
+        </message>
+        <message>
+            <source>Filter the shots first; the list is then played from the chosen shot on.</source>
+            <translation>Filtrez d’abord les coups ; la liste est ensuite lue à partir du coup choisi.</translation>
+        </message>
+        <message>
+            <source>%1 holds no session yet.</source>
+            <translation>%1 ne contient encore aucune séance.</translation>
+        </message>
+        <message>
+            <source>Choose a shot to see its film.</source>
+            <translation>Choisissez un coup pour voir son film.</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: it has no film. The plan shows it.</source>
+            <translation>Cette partie a été saisie à la main : elle n’a pas de film. Le plan la montre.</translation>
+        </message>
+        <message>
+            <source>%1 The plan still shows what was measured.</source>
+            <translation>%1 Le plan montre toujours ce qui a été mesuré.</translation>
+        </message>
+        <message>
+            <source>Reading the film…</source>
+            <translation>Lecture du film…</translation>
+        </message>
+        <message>
+            <source>Where is %1?</source>
+            <translation>Où est %1 ?</translation>
+        </message>
+        <message>
+            <source>Films (%1);;All files (*)</source>
+            <translation>Films (%1);;Tous les fichiers (*)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigPage</name>
+        <message>
+            <source>&amp;Make the rig</source>
+            <translation>&amp;Faire le calage</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Repère</translation>
+        </message>
+        <message>
+            <source>Off in the picture</source>
+            <translation>Écart dans l’image</translation>
+        </message>
+        <message>
+            <source>Off on its rail</source>
+            <translation>Écart sur le cadre</translation>
+        </message>
+        <message>
+            <source>Found by the others</source>
+            <translation>Trouvé par les autres</translation>
+        </message>
+        <message>
+            <source>How well each tag agrees</source>
+            <translation>Concordance de chaque repère</translation>
+        </message>
+        <message>
+            <source>Cushion</source>
+            <translation>Bande</translation>
+        </message>
+        <message>
+            <source>Straight to (rms)</source>
+            <translation>Droite à (rms)</translation>
+        </message>
+        <message>
+            <source>At most</source>
+            <translation>Au plus</translation>
+        </message>
+        <message>
+            <source>How straight each cushion's nose comes out</source>
+            <translation>Rectitude obtenue du nez de chaque bande</translation>
+        </message>
+        <message>
+            <source>no film yet</source>
+            <translation>pas encore de film</translation>
+        </message>
+        <message>
+            <source>the lens from the cushions</source>
+            <translation>l’objectif tiré des bandes</translation>
+        </message>
+        <message>
+            <source>no lens yet</source>
+            <translation>pas encore d’objectif</translation>
+        </message>
+        <message>
+            <source>From %1, with %2 and the cushions.</source>
+            <translation>Sources : %1, %2 et les bandes.</translation>
+        </message>
+        <message>
+            <source>From %1, with %2 and the tags on the rails.</source>
+            <translation>Sources : %1, %2 et les repères sur le cadre.</translation>
+        </message>
+        <message>
+            <source>No rig yet.</source>
+            <translation>Pas encore de calage.</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>%1 toward the foot</source>
+            <translation>%1 vers le pied</translation>
+        </message>
+        <message>
+            <source>%1 toward the head</source>
+            <translation>%1 vers la tête</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>%1 vers la gauche</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>%1 vers la droite</translation>
+        </message>
+        <message>
+            <source>The camera sits %1 above the cloth, %2 and %3 of the table's middle.</source>
+            <translation>La caméra se trouve à %1 au-dessus du tapis, %2 et %3 par rapport au milieu de la table.</translation>
+        </message>
+        <message>
+            <source>The cushions come out bent by up to %1: the lens belongs to another camera, or the film was corrected before. Calibrate the lens of this camera.</source>
+            <translation>Les bandes apparaissent courbées jusqu’à %1 : l’objectif est celui d’une autre caméra, ou le film a déjà été corrigé. Étalonnez l’objectif de cette caméra.</translation>
+        </message>
+        <message>
+            <source>The cushions come out straight but the tags disagree by %1: measure their places and heights again.</source>
+            <translation>Les bandes apparaissent droites mais les repères divergent de %1 : mesurez de nouveau leurs positions et leurs hauteurs.</translation>
+        </message>
+        <message>
+            <source>Camera and cushions agree.</source>
+            <translation>La caméra et les bandes concordent.</translation>
+        </message>
+        <message>
+            <source>The tags agree to %1 (%2 px).</source>
+            <translation>Les repères concordent à %1 près (%2 px).</translation>
+        </message>
+        <message>
+            <source>%1 px</source>
+            <translation>%1 px</translation>
+        </message>
+        <message>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <translation>Une bille se trouve à %1 au plus de sa position au milieu, et à %2 au plus près d’un coin (95 %).</translation>
+        </message>
+        <message>
+            <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
+            <translation>Quatre repères et un objectif étalonné sur une mire ramènent cela à environ 1 mm : quelque %1 de moins dans le coin.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionPlace</name>
+        <message>
+            <source>Session</source>
+            <translation>Séance</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>
+            <translation>
+                <numerusform>%n coup est désormais comparé à ce qui aurait été suggéré : voir Relecture.</numerusform>
+                <numerusform>%n coups sont désormais comparés à ce qui aurait été suggéré : voir Relecture.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Shots of this frame</source>
+            <translation>Coups de cette partie</translation>
+        </message>
+        <message>
+            <source>Choose the ball that was made and its pocket first.</source>
+            <translation>Choisissez d’abord la bille empochée et sa poche.</translation>
+        </message>
+        <message>
+            <source>%1, frame %2</source>
+            <translation>%1, partie %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetupDesk</name>
+        <message>
+            <source>There is no rig yet; make one in the step Rig.</source>
+            <translation>Il n’y a pas encore de calage ; faites-en un à l’étape Calage.</translation>
+        </message>
+        <message>
+            <source>What was kept of a set-up in %1 cannot be read; it begins anew.</source>
+            <translation>Ce qui avait été gardé d’une installation dans %1 est illisible ; elle recommence à zéro.</translation>
+        </message>
+        <message>
+            <source>There are no stills yet; add pictures of the board.</source>
+            <translation>Il n’y a pas encore de photos ; ajoutez des photos de la mire.</translation>
+        </message>
+        <message>
+            <source>There is no film of the table yet; choose one in the step Camera.</source>
+            <translation>Il n’y a pas encore de film de la table ; choisissez-en un à l’étape Caméra.</translation>
+        </message>
+        <message>
+            <source>There is no lens yet; calibrate it, or set up from the table itself without tags.</source>
+            <translation>Il n’y a pas encore d’objectif ; étalonnez-le, ou faites le calage d’après la table elle-même, sans repères.</translation>
+        </message>
+        <message>
+            <source>No rig is in use yet; go through the steps once.</source>
+            <translation>Aucun calage n’est encore utilisé ; suivez les étapes une fois.</translation>
+        </message>
+        <message>
+            <source>The set-up is saved in %1 and is the one in use.</source>
+            <translation>L’installation est enregistrée dans %1 et c’est celle qui est utilisée.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetupPlace</name>
+        <message>
+            <source>Set-up</source>
+            <translation>Installation</translation>
+        </message>
+        <message>
+            <source>New set-up</source>
+            <translation>Nouvelle installation</translation>
+        </message>
+        <message>
+            <source>%1 ✓</source>
+            <comment>a step that is done</comment>
+            <translation>%1 ✓</translation>
+        </message>
+        <message>
+            <source>%1, done</source>
+            <comment>a step</comment>
+            <translation>%1, fait</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SheetsView</name>
+        <message>
+            <source>Preview</source>
+            <translation>Aperçu</translation>
+        </message>
+        <message>
+            <source>Sheet %1 of %2</source>
+            <translation>Feuille %1 sur %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotFilter</name>
+        <message>
+            <source>Missed pots</source>
+            <translation>Tentatives manquées</translation>
+        </message>
+        <message>
+            <source>Made, but position lost</source>
+            <translation>Réussis, mais placement perdu</translation>
+        </message>
+        <message>
+            <source>Another shot was better</source>
+            <translation>Un autre coup valait mieux</translation>
+        </message>
+        <message>
+            <source>Dearest choice of a frame not won</source>
+            <translation>Choix le plus coûteux d’une partie non gagnée</translation>
+        </message>
+        <message>
+            <source>Fouls</source>
+            <translation>Fautes</translation>
+        </message>
+        <message>
+            <source>Safeties</source>
+            <translation>Défenses</translation>
+        </message>
+        <message>
+            <source>Breaks</source>
+            <translation>Casses</translation>
+        </message>
+        <message>
+            <source>Player</source>
+            <translation>Joueur</translation>
+        </message>
+        <message>
+            <source>Everybody</source>
+            <translation>Tous</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Joueur</translation>
+        </message>
+        <message>
+            <source>Which shots</source>
+            <translation>Quels coups</translation>
+        </message>
+        <message>
+            <source>All shots</source>
+            <translation>Tous les coups</translation>
+        </message>
+        <message>
+            <source>Sho&amp;ts</source>
+            <translation>Cou&amp;ps</translation>
+        </message>
+        <message>
+            <source>Miss side</source>
+            <translation>Côté de l’erreur</translation>
+        </message>
+        <message>
+            <source>Thick or thin</source>
+            <translation>Plein ou fin</translation>
+        </message>
+        <message>
+            <source>Too thick</source>
+            <translation>Trop plein</translation>
+        </message>
+        <message>
+            <source>Too thin</source>
+            <translation>Trop fin</translation>
+        </message>
+        <message>
+            <source>Mi&amp;ss side</source>
+            <translation>Côté de l’e&amp;rreur</translation>
+        </message>
+        <message>
+            <source>C&amp;ut</source>
+            <translation>&amp;Coupe</translation>
+        </message>
+        <message>
+            <source>Least cut</source>
+            <translation>Coupe minimale</translation>
+        </message>
+        <message>
+            <source>Most cut</source>
+            <translation>Coupe maximale</translation>
+        </message>
+        <message>
+            <source>Sp&amp;eed</source>
+            <translation>&amp;Vitesse</translation>
+        </message>
+        <message>
+            <source> m/s</source>
+            <translation> m/s</translation>
+        </message>
+        <message>
+            <source>Least speed</source>
+            <translation>Vitesse minimale</translation>
+        </message>
+        <message>
+            <source>Most speed</source>
+            <translation>Vitesse maximale</translation>
+        </message>
+        <message>
+            <source>Longest pot</source>
+            <translation>Tentative la plus longue</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long</source>
+            <translation>Trajet de la blanche fois trajet de la bille visée, en diamants : pour des billes en ligne, 2 est court et 12 est long</translation>
+        </message>
+        <message>
+            <source>&amp;Longest</source>
+            <translation>Plus &amp;longue</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>Poche</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>Toutes les poches</translation>
+        </message>
+        <message>
+            <source>P&amp;ocket</source>
+            <translation>P&amp;oche</translation>
+        </message>
+        <message>
+            <source>Game</source>
+            <translation>Jeu</translation>
+        </message>
+        <message>
+            <source>Every game</source>
+            <translation>Tous les jeux</translation>
+        </message>
+        <message>
+            <source>&amp;Game</source>
+            <translation>J&amp;eu</translation>
+        </message>
+        <message>
+            <source>S&amp;ince</source>
+            <translation>Dep&amp;uis</translation>
+        </message>
+        <message>
+            <source>Only since a day</source>
+            <translation>Seulement depuis un jour donné</translation>
+        </message>
+        <message>
+            <source>First day</source>
+            <translation>Premier jour</translation>
+        </message>
+        <message>
+            <source>All sessions</source>
+            <translation>Toutes les séances</translation>
+        </message>
+        <message>
+            <source>Back to all sessions</source>
+            <translation>Revenir à toutes les séances</translation>
+        </message>
+        <message>
+            <source>Shots that were asked for</source>
+            <translation>Coups recherchés</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n coup</numerusform>
+                <numerusform>%n coups</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotPanel</name>
+        <message>
+            <source>Details of the shot</source>
+            <translation>Détails du coup</translation>
+        </message>
+        <message>
+            <source>Where everything rested</source>
+            <translation>Où tout s’est arrêté</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Résultat</translation>
+        </message>
+        <message>
+            <source>Ruling</source>
+            <translation>Décision</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Choose a shot to read what was struck and what happened.</source>
+            <translation>Choisissez un coup pour lire comment il a été frappé et ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>What was struck</source>
+            <translation>Comment il a été frappé</translation>
+        </message>
+        <message>
+            <source>not observable: %1</source>
+            <translation>non observable : %1</translation>
+        </message>
+        <message>
+            <source>Only one direction of the offset can be seen: the band holds the tip point.</source>
+            <translation>On ne voit qu’une direction du décentrage : le point d’attaque est dans la zone.</translation>
+        </message>
+        <message>
+            <source>Dotted ring: miscue limit.</source>
+            <translation>Cercle en pointillés : limite de fausse queue.</translation>
+        </message>
+        <message>
+            <source>± one standard uncertainty. R: ball radius, + right and above.</source>
+            <translation>± une incertitude-type. R : rayon de la bille, + à droite et en haut.</translation>
+        </message>
+        <message>
+            <source>What happened</source>
+            <translation>Ce qui s’est passé</translation>
+        </message>
+        <message>
+            <source>First contact: %1</source>
+            <translation>Premier contact : %1</translation>
+        </message>
+        <message>
+            <source>The cue ball met no ball.</source>
+            <translation>La blanche n’a touché aucune bille.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>ball and pocket</comment>
+            <translation>%1, poche %2</translation>
+        </message>
+        <message>
+            <source>Nothing fell.</source>
+            <translation>Rien n’est tombé.</translation>
+        </message>
+        <message>
+            <source>Fell: %1</source>
+            <translation>Tombé : %1</translation>
+        </message>
+        <message>
+            <source>Events of the shot, seconds after the strike</source>
+            <translation>Événements du coup, en secondes après la frappe</translation>
+        </message>
+        <message>
+            <source>Why it missed</source>
+            <translation>Pourquoi le coup est manqué</translation>
+        </message>
+        <message>
+            <source>Turn of the object ball's line, + to the left seen along the shot.</source>
+            <translation>Rotation de la ligne de la bille visée, + vers la gauche dans le sens du coup.</translation>
+        </message>
+        <message>
+            <source>Suggested and taken</source>
+            <translation>Suggéré et joué</translation>
+        </message>
+        <message>
+            <source>suggested</source>
+            <comment>column</comment>
+            <translation>suggéré</translation>
+        </message>
+        <message>
+            <source>taken</source>
+            <comment>column</comment>
+            <translation>joué</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotTreeModel</name>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n coup</numerusform>
+                <numerusform>%n coups</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Frame %1</source>
+            <translation>Partie %1</translation>
+        </message>
+        <message>
+            <source>Still running, or its film was not read to the end.</source>
+            <translation>Encore en cours, ou son film n’a pas été lu jusqu’au bout.</translation>
+        </message>
+        <message>
+            <source>–</source>
+            <comment>speed not observable</comment>
+            <translation>–</translation>
+        </message>
+        <message>
+            <source>Shot %1, %2, %3</source>
+            <translation>Coup %1, %2, %3</translation>
+        </message>
+        <message>
+            <source>Shot</source>
+            <translation>Coup</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Résultat</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Vitesse</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StartForm</name>
+        <message>
+            <source>A session without a camera</source>
+            <translation>Une séance sans caméra</translation>
+        </message>
+        <message>
+            <source>Put the balls down, say what was played and what happened; the referee keeps turn and score.</source>
+            <translation>Posez les billes, dites ce qui a été joué et ce qui s’est passé ; l’arbitre tient le tour et le score.</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>No game: practice without a referee</source>
+            <translation>Aucun jeu : entraînement sans arbitre</translation>
+        </message>
+        <message>
+            <source>&amp;Game</source>
+            <translation>Je&amp;u</translation>
+        </message>
+        <message>
+            <source>One or two names with a comma; who breaks comes first</source>
+            <translation>Un ou deux noms séparés par une virgule ; celui qui casse d’abord</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>&amp;Joueurs</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Une taille courante, ou le chemin d’un fichier de table</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Table</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Entraînement</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>Match</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>Cours</translation>
+        </message>
+        <message>
+            <source>&amp;For</source>
+            <translation>&amp;Pour</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Commencer</translation>
+        </message>
+        <message>
+            <source>Go on with it</source>
+            <translation>Reprendre la séance</translation>
+        </message>
+        <message>
+            <source>Kept in %1.</source>
+            <translation>Conservé dans %1.</translation>
+        </message>
+        <message>
+            <source>The session "%1" was not ended.</source>
+            <translation>La séance « %1 » n’a pas été terminée.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SuggestionPanel</name>
+        <message>
+            <source>For whom a shot is suggested</source>
+            <translation>Pour qui un coup est suggéré</translation>
+        </message>
+        <message>
+            <source>for a beginner</source>
+            <translation>pour un débutant</translation>
+        </message>
+        <message>
+            <source>for a club player</source>
+            <translation>pour un joueur de club</translation>
+        </message>
+        <message>
+            <source>for an expert</source>
+            <translation>pour un expert</translation>
+        </message>
+        <message>
+            <source>Suggested shots, best first</source>
+            <translation>Coups suggérés, le meilleur d’abord</translation>
+        </message>
+        <message>
+            <source>What if the cue ball left at this speed</source>
+            <translation>Et si la blanche partait à cette vitesse</translation>
+        </message>
+        <message>
+            <source>What if the tip struck so far right of centre, in ball radii</source>
+            <translation>Et si le procédé frappait d’autant à droite du centre, en rayons de bille</translation>
+        </message>
+        <message>
+            <source>What if the tip struck so far above centre, in ball radii</source>
+            <translation>Et si le procédé frappait d’autant au-dessus du centre, en rayons de bille</translation>
+        </message>
+        <message>
+            <source>What if: speed</source>
+            <translation>Et si : vitesse</translation>
+        </message>
+        <message>
+            <source>side</source>
+            <translation>côté</translation>
+        </message>
+        <message>
+            <source>height</source>
+            <translation>hauteur</translation>
+        </message>
+        <message>
+            <source>for the player at the table</source>
+            <translation>pour le joueur à la table</translation>
+        </message>
+        <message>
+            <source>for %1</source>
+            <comment>a player</comment>
+            <translation>pour %1</translation>
+        </message>
+        <message>
+            <source>Looking for a shot…</source>
+            <translation>Recherche d’un coup…</translation>
+        </message>
+        <message>
+            <source>With this speed and tip point no aim pots the ball.</source>
+            <translation>Avec cette vitesse et ce point d’attaque, aucune visée n’empoche la bille.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TableEditor</name>
+        <message>
+            <source>Table; tab chooses a ball, the arrow keys move it</source>
+            <translation>Table ; Tab choisit une bille, les touches fléchées la déplacent</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TablePage</name>
+        <message>
+            <source>Such as: Hall, table 2</source>
+            <translation>Par exemple : salle, table 2</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>%1: %2 × %3 mm</source>
+            <translation>%1 : %2 × %3 mm</translation>
+        </message>
+        <message>
+            <source>Measured</source>
+            <translation>Mesurée</translation>
+        </message>
+        <message>
+            <source>&amp;Size</source>
+            <translation>&amp;Taille</translation>
+        </message>
+        <message>
+            <source>Length from nose to nose</source>
+            <translation>Longueur de nez à nez</translation>
+        </message>
+        <message>
+            <source>&amp;Length</source>
+            <translation>&amp;Longueur</translation>
+        </message>
+        <message>
+            <source>Width from nose to nose</source>
+            <translation>Largeur de nez à nez</translation>
+        </message>
+        <message>
+            <source>&amp;Width</source>
+            <translation>La&amp;rgeur</translation>
+        </message>
+        <message>
+            <source>Diagonal A: head right to foot left</source>
+            <translation>Diagonale A : tête droite à pied gauche</translation>
+        </message>
+        <message>
+            <source>not measured</source>
+            <translation>non mesurée</translation>
+        </message>
+        <message>
+            <source>Diagonal &amp;A</source>
+            <translation>Diagonale &amp;A</translation>
+        </message>
+        <message>
+            <source>Diagonal B: head left to foot right</source>
+            <translation>Diagonale B : tête gauche à pied droit</translation>
+        </message>
+        <message>
+            <source>Diagonal &amp;B</source>
+            <translation>Diagonale &amp;B</translation>
+        </message>
+        <message>
+            <source>&amp;Open a table file…</source>
+            <translation>&amp;Ouvrir un fichier de table…</translation>
+        </message>
+        <message>
+            <source>Open a table file</source>
+            <translation>Ouvrir un fichier de table</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Fichiers de table (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Both diagonals, from nose corner to nose corner, tell whether the table is square.</source>
+            <translation>Les deux diagonales, de coin de nez à coin de nez, disent si la table est d’équerre.</translation>
+        </message>
+        <message>
+            <source>No table has these lengths and diagonals (%1 mm apart); measure again, every time from nose to nose.</source>
+            <translation>Aucune table n’a ces longueurs et ces diagonales (écart de %1 mm) ; mesurez de nouveau, chaque fois de nez à nez.</translation>
+        </message>
+        <message>
+            <source>Square, as well as a tape can tell (%1 mm).</source>
+            <translation>D’équerre, pour autant qu’un mètre ruban puisse le dire (%1 mm).</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>of the table</comment>
+            <translation>la gauche</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>of the table</comment>
+            <translation>la droite</translation>
+        </message>
+        <message>
+            <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
+            <translation>Pas d’équerre : le pied est décalé de %1 mm vers %2 par rapport à la tête. La position d’une bille est fausse de la moitié au plus ; faites régler les bandes, ou mesurez à partir de nez bien droits.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TagsPage</name>
+        <message>
+            <source>&amp;No tags: take the camera's place from the cushions</source>
+            <translation>&amp;Sans repères : déduire la position de la caméra des bandes</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <comment>side of the picture</comment>
+            <translation>à gauche</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <comment>side of the picture</comment>
+            <translation>à droite</translation>
+        </message>
+        <message>
+            <source>top</source>
+            <comment>side of the picture</comment>
+            <translation>en haut</translation>
+        </message>
+        <message>
+            <source>bottom</source>
+            <comment>side of the picture</comment>
+            <translation>en bas</translation>
+        </message>
+        <message>
+            <source>The picture has the table's &amp;head at its</source>
+            <translation>&amp;Tête de la table dans l’image</translation>
+        </message>
+        <message>
+            <source>Side of the tags' black square</source>
+            <translation>Côté du carré noir des repères</translation>
+        </message>
+        <message>
+            <source>&amp;Black side</source>
+            <translation>Côté &amp;noir</translation>
+        </message>
+        <message>
+            <source>Height of the tags above the cloth</source>
+            <translation>Hauteur des repères au-dessus du tapis</translation>
+        </message>
+        <message>
+            <source>H&amp;eight above the cloth</source>
+            <translation>&amp;Hauteur au-dessus du tapis</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Letter</source>
+            <translation>Letter</translation>
+        </message>
+        <message>
+            <source>Make the &amp;sheet (PDF)…</source>
+            <translation>Faire la &amp;feuille (PDF)…</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Impression</translation>
+        </message>
+        <message>
+            <source>Lay one tag flat near each corner of the rails, face up, where no ball or hand covers them all. Measure the black square's corners 1 to 4 (top left, top right, bottom right, bottom left of the print) from the table's middle, x toward the foot, y to the left as seen from the head, to half a millimetre. Corners 3 and 4 may be left empty.</source>
+            <translation>Posez un repère à plat près de chaque coin du cadre, face vers le haut, là où aucune bille ni main ne les couvre tous. Mesurez les coins 1 à 4 du carré noir (haut gauche, haut droit, bas droit, bas gauche de l’impression) depuis le milieu de la table, x vers le pied, y vers la gauche vu de la tête, au demi-millimètre près. Les coins 3 et 4 peuvent rester vides.</translation>
+        </message>
+        <message>
+            <source>The tags' corners in millimetres from the table's middle</source>
+            <translation>Les coins des repères, en millimètres depuis le milieu de la table</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Repère</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Hauteur</translation>
+        </message>
+        <message>
+            <source>x 1</source>
+            <translation>x 1</translation>
+        </message>
+        <message>
+            <source>y 1</source>
+            <translation>y 1</translation>
+        </message>
+        <message>
+            <source>x 2</source>
+            <translation>x 2</translation>
+        </message>
+        <message>
+            <source>y 2</source>
+            <translation>y 2</translation>
+        </message>
+        <message>
+            <source>x 3</source>
+            <translation>x 3</translation>
+        </message>
+        <message>
+            <source>y 3</source>
+            <translation>y 3</translation>
+        </message>
+        <message>
+            <source>x 4</source>
+            <translation>x 4</translation>
+        </message>
+        <message>
+            <source>y 4</source>
+            <translation>y 4</translation>
+        </message>
+        <message>
+            <source>&amp;Another tag</source>
+            <translation>&amp;Ajouter un repère</translation>
+        </message>
+        <message>
+            <source>&amp;Remove</source>
+            <translation>&amp;Retirer</translation>
+        </message>
+        <message>
+            <source>Make the sheet</source>
+            <translation>Faire la feuille</translation>
+        </message>
+        <message>
+            <source>tags.pdf</source>
+            <translation>reperes.pdf</translation>
+        </message>
+        <message>
+            <source>PDF (*.pdf)</source>
+            <translation>PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <translation>Les repères sont dans %1 ; imprimez-les à 100 % et mesurez leurs traits.</translation>
+        </message>
+        <message>
+            <source>"%1" is no length in millimetres; type a number such as -1117.5.</source>
+            <translation>« %1 » n’est pas une longueur en millimètres ; saisissez un nombre comme -1117,5.</translation>
+        </message>
+        <message>
+            <source>The cushions alone leave a ball's place open by several millimetres; four tags bring about one. The step Trust shows it.</source>
+            <translation>Les bandes seules laissent la position d’une bille incertaine de plusieurs millimètres ; quatre repères la ramènent à environ un. L’étape Confiance le montre.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tag(s) measured; at least three are needed, four check each other.</source>
+            <translation>
+                <numerusform>%n repère mesuré ; il en faut au moins trois, quatre se contrôlent entre eux.</numerusform>
+                <numerusform>%n repères mesurés ; il en faut au moins trois, quatre se contrôlent entre eux.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TimeLine</name>
+        <message>
+            <source>Time line of the session</source>
+            <translation>Ligne de temps de la séance</translation>
+        </message>
+        <message>
+            <source>made above, missed below</source>
+            <translation>réussis en haut, manqués en bas</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::TipPointView</name>
+        <message>
+            <source>Tip point on the cue ball's face</source>
+            <translation>Point d’attaque sur la blanche</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlaceHelp</name>
+        <message>
+            <source>Go through the steps from the first; you can leave and come back at any time.</source>
+            <translation>Suivez les étapes dans l’ordre ; vous pouvez partir et revenir à tout moment.</translation>
+        </message>
+        <message>
+            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
+            <translation>Mesurez la table avec une règle d’acier, de nez à nez ; des diagonales égales veulent dire qu’elle est d’équerre.</translation>
+        </message>
+        <message>
+            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
+            <translation>Imprimez la mire à sa vraie taille, vérifiez sa règle, et prenez au moins dix photos nettes qui atteignent chaque coin de l’image.</translation>
+        </message>
+        <message>
+            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
+            <translation>Mesurez où se trouvent les repères et à quelle hauteur : un centimètre de hauteur vaut des millimètres aux billes.</translation>
+        </message>
+        <message>
+            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
+            <translation>Demandez à l’autocontrôle si l’objectif et le calage vont avec le film, et à la carte d’erreur de combien une bille peut être à côté.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
+            <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte.</translation>
+        </message>
+        <message>
+            <source>Begin with the game and who plays, or with practice alone.</source>
+            <translation>Commencez par le jeu et les joueurs, ou par un entraînement seul.</translation>
+        </message>
+        <message>
+            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
+            <translation>Faites glisser les billes là où elles sont ; mouches, bandes et autres billes les attirent.</translation>
+        </message>
+        <message>
+            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
+            <translation>Cliquez la bille et la poche visées, puis appuyez sur la touche de ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>The referee keeps turn and score; undo takes back any step.</source>
+            <translation>L’arbitre tient le tour et le score ; Annuler reprend n’importe quelle étape.</translation>
+        </message>
+        <message>
+            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
+            <translation>Ne demandez une suggestion que si vous en voulez une : le fait de l’avoir vue est gardé avec le coup.</translation>
+        </message>
+        <message>
+            <source>Choose a shot on the left, or scrub along the time line.</source>
+            <translation>Choisissez un coup à gauche, ou parcourez la ligne de temps.</translation>
+        </message>
+        <message>
+            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
+            <translation>Avancez par image, par événement ou par coup ; film et plan montrent toujours le même instant.</translation>
+        </message>
+        <message>
+            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
+            <translation>Le coup suggéré est en tirets, le coup joué en trait plein ; le panneau de droite les met côte à côte.</translation>
+        </message>
+        <message>
+            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
+            <translation>Chaque nombre est donné avec son incertitude type ; ce que le film ne peut montrer est dit non observable.</translation>
+        </message>
+        <message>
+            <source>Filter the shots to play, say, all thick misses one after another.</source>
+            <translation>Filtrez les coups pour passer, par exemple, tous les manqués trop pleins à la suite.</translation>
+        </message>
+        <message>
+            <source>Choose a player and a period; a second column compares another period or player.</source>
+            <translation>Choisissez un joueur et une période ; une seconde colonne compare une autre période ou un autre joueur.</translation>
+        </message>
+        <message>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <translation>Les bandes et les moustaches sont des intervalles à 95 % ; un changement à l’intérieur peut être le hasard.</translation>
+        </message>
+        <message>
+            <source>Click a point or a cell to look at the shots behind it.</source>
+            <translation>Cliquez un point ou une case pour voir les coups qui sont derrière.</translation>
+        </message>
+        <message>
+            <source>What to work on names three things at most, with what each is worth in frames.</source>
+            <translation>« Sur quoi travailler » nomme trois choses au plus, avec ce que chacune vaut en parties.</translation>
+        </message>
+        <message>
+            <source>Choose the student, the period and the student's own language.</source>
+            <translation>Choisissez l’élève, la période et la langue de l’élève.</translation>
+        </message>
+        <message>
+            <source>Write a note of your own: it stands on the first page.</source>
+            <translation>Écrivez un mot de votre main : il figure en première page.</translation>
+        </message>
+        <message>
+            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
+            <translation>Les feuilles à l’écran sont celles qui s’impriment ; exportez-les en PDF ou HTML.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::AboutPage</name>
+        <message>
+            <source>About Ferrule</source>
+            <translation>À propos de Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
+            <translation>Ferrule %1 transforme le film d’une table de billard en coups mesurés.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Prudence</translation>
+        </message>
+        <message>
+            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
+            <translation>Ne suspendre une caméra ou un projecteur au-dessus de personnes qu’avec des fixations prévues pour la charge et une élingue de sécurité.</translation>
+        </message>
+        <message>
+            <source>Leave mains work to a licensed electrician; local codes come first.</source>
+            <translation>Confier le travail sur le secteur à un électricien qualifié ; les règles locales priment.</translation>
+        </message>
+        <message>
+            <source>Never look into the projector's beam, and never let a person lean into it.</source>
+            <translation>Ne jamais regarder dans le faisceau du projecteur, ni laisser quelqu’un s’y pencher.</translation>
+        </message>
+        <message>
+            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
+            <translation>Coups sautés : protéger les yeux et dégager l’espace autour de la table.</translation>
+        </message>
+        <message>
+            <source>Film people, minors above all, only with consent, and as local law allows.</source>
+            <translation>Ne filmer des personnes, surtout mineures, qu’avec consentement et dans le respect de la loi locale.</translation>
+        </message>
+        <message>
+            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
+            <translation>Les nombres portent leur incertitude : ne croyez aucun millimètre que la carte d’erreur ne donne pas.</translation>
+        </message>
+        <message>
+            <source>Your data</source>
+            <translation>Vos données</translation>
+        </message>
+        <message>
+            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
+            <translation>Tout reste sur cet ordinateur, dans des fichiers que vous seul pouvez lire ; rien n’est envoyé.</translation>
+        </message>
+        <message>
+            <source>Licence</source>
+            <translation>Licence</translation>
+        </message>
+        <message>
+            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Logiciel libre sous licence publique générale GNU (GNU General Public License), version 3 ou ultérieure. Sans aucune garantie.</translation>
+        </message>
+        <message>
+            <source>Made with</source>
+            <translation>Réalisé avec</translation>
+        </message>
+    </context>
+</TS>
