@@ -156,63 +156,63 @@ QString ReportWords::sentence(const Finding& finding) const {
   return {};
 }
 
-QString ReportWords::name(Drill drill) const {
+QString ReportWords::name(WorkDrill drill) const {
   switch (drill) {
-    case Drill::CentreLine:
+    case WorkDrill::CentreLine:
       return tr("Centre-line there and back");
-    case Drill::CutFanLeft:
+    case WorkDrill::CutFanLeft:
       return tr("Cut fan, left half");
-    case Drill::CutFanRight:
+    case WorkDrill::CutFanRight:
       return tr("Cut fan, right half");
-    case Drill::CutFanTired:
+    case WorkDrill::CutFanTired:
       return tr("Cut fan as the last drill of the day");
-    case Drill::StopLadder:
+    case WorkDrill::StopLadder:
       return tr("Straight stop ladder");
-    case Drill::ThinCut:
+    case WorkDrill::ThinCut:
       return tr("Thin cut");
-    case Drill::LongCut:
+    case WorkDrill::LongCut:
       return tr("Foot-spot long cut");
-    case Drill::Lag:
+    case WorkDrill::Lag:
       return tr("Lag to the head rail");
-    case Drill::DrawBands:
+    case WorkDrill::DrawBands:
       return tr("Straight draw bands");
   }
   return {};
 }
 
-QString ReportWords::how(Drill drill) const {
+QString ReportWords::how(WorkDrill drill) const {
   switch (drill) {
-    case Drill::CentreLine:
+    case WorkDrill::CentreLine:
       return tr(
           "Send the cue ball alone from the head spot over the middle of the foot cushion and back; it should "
           "return over its start.");
-    case Drill::CutFanLeft:
+    case WorkDrill::CutFanLeft:
       return tr(
           "Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; "
           "cuts of 15, 30, 45 and 60 degrees to the left.");
-    case Drill::CutFanRight:
+    case WorkDrill::CutFanRight:
       return tr(
           "Object ball on the middle line, one quarter from the foot cushion; cue ball half a table's width away; "
           "cuts of 15, 30, 45 and 60 degrees to the right.");
-    case Drill::CutFanTired:
+    case WorkDrill::CutFanTired:
       return tr(
           "Cuts of 15, 30, 45 and 60 degrees to both sides, played after 40 minutes of practice: rest for five "
           "minutes first, and keep the routine.");
-    case Drill::StopLadder:
+    case WorkDrill::StopLadder:
       return tr("Straight pots from four distances, each a step longer; the cue ball stops dead at the contact.");
-    case Drill::ThinCut:
+    case WorkDrill::ThinCut:
       return tr(
           "Object ball a quarter of the table from the foot cushion and near the side; cut of 65 degrees into the "
           "corner.");
-    case Drill::LongCut:
+    case WorkDrill::LongCut:
       return tr(
           "Object ball on the foot spot, cue ball behind the head string: cuts of 33, 47 and 60 degrees into the "
           "corner.");
-    case Drill::Lag:
+    case WorkDrill::Lag:
       return tr(
           "Send the cue ball alone from behind the head string to the foot cushion and back; it should stop as near to "
           "the head cushion as it can.");
-    case Drill::DrawBands:
+    case WorkDrill::DrawBands:
       return tr(
           "Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands' breadths, called "
           "before each stroke.");

@@ -40,9 +40,9 @@ class ReportWords {
   /// A finding that stands, in one or two sentences.
   [[nodiscard]] QString sentence(const Finding& finding) const;
 
-  [[nodiscard]] QString name(Drill drill) const;
+  [[nodiscard]] QString name(WorkDrill drill) const;
   /// How to set it up and play it.
-  [[nodiscard]] QString how(Drill drill) const;
+  [[nodiscard]] QString how(WorkDrill drill) const;
   [[nodiscard]] QString name(WorkKind kind) const;
   /// The evidence of an item.
   [[nodiscard]] QString evidence(const WorkItem& item) const;

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/base/text_file.h"
+#include "core/base/text_line.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -220,19 +221,13 @@ Result<PositionFile> fromJson(const json& object, const std::string& name) {
   return PositionFile{std::move(*measured), std::move(*balls), *strike, *parameters, std::move(*wish)};
 }
 
-/// "line 3": where a person finds the byte.
-std::string lineOf(const std::string& text, std::size_t byte) {
-  const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(byte, text.size()));
-  return "line " + std::to_string(1 + std::count(text.begin(), end, '\n'));
-}
-
 }  // namespace
 
 Result<PositionFile> parsePositionFile(const std::string& text, const std::string& name) {
   try {
     return fromJson(json::parse(text), name);
   } catch (const json::parse_error& error) {
-    return failure(ErrorCode::FileMalformed, name, lineOf(text, error.byte));
+    return failure(ErrorCode::FileMalformed, name, lineAt(text, error.byte));
   } catch (const json::exception&) {
     // A number too large for any double, or text that is not UTF-8.
     return failure(ErrorCode::FileMalformed, name, "a value that cannot be read");

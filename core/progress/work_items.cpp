@@ -47,7 +47,7 @@ bool isThin(const Line& line) {
 /// One cause: which lines it concerns and what they would be without it.
 struct Cause {
   WorkKind kind = WorkKind::LongShots;
-  Drill drill = Drill::StopLadder;
+  WorkDrill drill = WorkDrill::StopLadder;
   double effect_rad = 0.0;
   std::function<bool(const Line&)> concerns;
   std::function<double(const Line&)> without;
@@ -61,27 +61,27 @@ class Causes {
     std::vector<Cause> causes;
     const Finding& side = findingOf(findings_, FindingKind::AimSide);
     if (side.stands) {
-      causes.push_back({WorkKind::AimSide, Drill::CentreLine, side.to, [](const Line&) { return true; },
+      causes.push_back({WorkKind::AimSide, WorkDrill::CentreLine, side.to, [](const Line&) { return true; },
                         [mean = side.to](const Line& line) { return line.aim_rad - mean; }});
     }
-    addCutSide(causes, FindingKind::LeftCutSide, WorkKind::LeftCutSide, Drill::CutFanLeft, CutSide::Left);
-    addCutSide(causes, FindingKind::RightCutSide, WorkKind::RightCutSide, Drill::CutFanRight, CutSide::Right);
+    addCutSide(causes, FindingKind::LeftCutSide, WorkKind::LeftCutSide, WorkDrill::CutFanLeft, CutSide::Left);
+    addCutSide(causes, FindingKind::RightCutSide, WorkKind::RightCutSide, WorkDrill::CutFanRight, CutSide::Right);
     const Finding& late = findingOf(findings_, FindingKind::LateAim);
     if (late.stands && late.to > late.from) {
-      causes.push_back({WorkKind::LateAim, Drill::CutFanTired, late.to,
+      causes.push_back({WorkKind::LateAim, WorkDrill::CutFanTired, late.to,
                         [](const Line& line) { return line.shot->minutes && *line.shot->minutes >= kLate_min; },
                         [share = late.from / late.to](const Line& line) { return line.aim_rad * share; }});
     }
-    addRegion(causes, WorkKind::ThinCuts, Drill::ThinCut, isThin);
-    addRegion(causes, WorkKind::LongShots, Drill::LongCut,
+    addRegion(causes, WorkKind::ThinCuts, WorkDrill::ThinCut, isThin);
+    addRegion(causes, WorkKind::LongShots, WorkDrill::LongCut,
               [](const Line& line) { return !isThin(line) && isLong(line); });
-    addRegion(causes, WorkKind::ShortShots, Drill::StopLadder,
+    addRegion(causes, WorkKind::ShortShots, WorkDrill::StopLadder,
               [](const Line& line) { return !isThin(line) && !isLong(line); });
     return causes;
   }
 
  private:
-  void addCutSide(std::vector<Cause>& causes, FindingKind kind, WorkKind work, Drill drill, CutSide side) const {
+  void addCutSide(std::vector<Cause>& causes, FindingKind kind, WorkKind work, WorkDrill drill, CutSide side) const {
     const Finding& finding = findingOf(findings_, kind);
     if (!finding.stands) return;
     // Thin is to the right of a ball that is sent to the left.
@@ -90,7 +90,7 @@ class Causes {
                       [mean](const Line& line) { return line.aim_rad - mean; }});
   }
 
-  void addRegion(std::vector<Cause>& causes, WorkKind work, Drill drill,
+  void addRegion(std::vector<Cause>& causes, WorkKind work, WorkDrill drill,
                  const std::function<bool(const Line&)>& concerns) const {
     double sum = 0.0;
     double squares = 0.0;
@@ -238,7 +238,7 @@ void addFrames(std::vector<WorkItem>& items, const std::vector<Cause>& causes, c
 }
 
 /// What steadier speed or a steadier tip point brings.
-void addStrokeItem(std::vector<WorkItem>& items, WorkKind kind, Drill drill, double SteadierGain::*gain,
+void addStrokeItem(std::vector<WorkItem>& items, WorkKind kind, WorkDrill drill, double SteadierGain::*gain,
                    double SteadierGain::*spread, const PlayerHistory& history, const Resampling& resampling) {
   const auto won = framesWon(
       history, [gain](const PlayedShot& shot) { return (*shot.steadier).*gain; }, resampling);
@@ -278,9 +278,9 @@ std::vector<WorkItem> workItems(const PlayerHistory& history, const std::vector<
     if (auto item = itemOf(cause, lines, history.sessions.size(), resampling)) items.push_back(*item);
   }
   addFrames(items, causes, lines, history, resampling);
-  addStrokeItem(items, WorkKind::SpeedControl, Drill::Lag, &SteadierGain::speed, &SteadierGain::speedSpread, history,
-                resampling);
-  addStrokeItem(items, WorkKind::TipPoint, Drill::DrawBands, &SteadierGain::tip, &SteadierGain::tipSpread, history,
+  addStrokeItem(items, WorkKind::SpeedControl, WorkDrill::Lag, &SteadierGain::speed, &SteadierGain::speedSpread,
+                history, resampling);
+  addStrokeItem(items, WorkKind::TipPoint, WorkDrill::DrawBands, &SteadierGain::tip, &SteadierGain::tipSpread, history,
                 resampling);
   std::ranges::stable_sort(items, bringsMore);
   if (items.size() > kMostItems) items.resize(kMostItems);

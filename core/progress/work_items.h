@@ -49,7 +49,7 @@ inline constexpr int kFewestForWork = 30;
 inline constexpr int kFewestPlayedAgain = 20;
 
 /// The drills that the items send to; their names for people are in app.
-enum class Drill { CentreLine, CutFanLeft, CutFanRight, CutFanTired, StopLadder, ThinCut, LongCut, Lag, DrawBands };
+enum class WorkDrill { CentreLine, CutFanLeft, CutFanRight, CutFanTired, StopLadder, ThinCut, LongCut, Lag, DrawBands };
 
 struct WorkItem {
   WorkKind kind = WorkKind::LongShots;
@@ -61,7 +61,7 @@ struct WorkItem {
   std::optional<double> frames = {};  ///< won more of 100; nothing where too few shots were played again
   Interval framesInterval = {};       ///< from drawing sessions again; of causes that are no scatter: the gain's
   bool tiesWithNext = false;          ///< the next item's gain lies within this one's interval
-  Drill drill = Drill::StopLadder;
+  WorkDrill drill = WorkDrill::StopLadder;
   int trials = 20;
   int target = 0;      ///< makes of trials at the gained level
   int convincing = 0;  ///< makes of trials that would not be chance at the level of now (fewestConvincing)

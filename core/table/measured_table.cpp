@@ -9,6 +9,7 @@
 #include <set>
 
 #include "core/base/text_file.h"
+#include "core/base/text_line.h"
 #include "core/geometry/units.h"
 #include "core/table/measured_table_fields.h"
 
@@ -250,19 +251,13 @@ Result<MeasuredTable> fromJson(const json& object, const std::string& name) {
   return measured;
 }
 
-/// "line 3": where a person finds the byte.
-std::string lineOf(const std::string& text, std::size_t byte) {
-  const auto end = text.begin() + static_cast<std::ptrdiff_t>(std::min(byte, text.size()));
-  return "line " + std::to_string(1 + std::count(text.begin(), end, '\n'));
-}
-
 }  // namespace
 
 Result<MeasuredTable> parseMeasuredTable(const std::string& text, const std::string& name) {
   try {
     return fromJson(json::parse(text), name);
   } catch (const json::parse_error& error) {
-    return failure(ErrorCode::FileMalformed, name, lineOf(text, error.byte));
+    return failure(ErrorCode::FileMalformed, name, lineAt(text, error.byte));
   } catch (const json::exception&) {
     // A number too large for any double, or text that is not UTF-8.
     return failure(ErrorCode::FileMalformed, name, "a value that cannot be read");

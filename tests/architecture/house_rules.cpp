@@ -215,6 +215,7 @@ QList<FolderRule> folderRules() {
       {"core/planner", {base, geometry, table, physics}, {kEigen, kJson, kParallel}},
       {"core/record", {base, geometry, table, camera}, {kJson, kQt}},
       {"core/progress", {base, geometry, table}, {kEigen, kJson, "boost/math/"}},
+      {"core/drills", {base, geometry, table, "core/progress"}, {kEigen, kJson}},
       {"core/measure", {"core"}, {kEigen, kJson, kOpenCv, kParallel}},
       {"app", {"core"}, {kQt, kJson, kEigen, kOpenCv, "CLI/"}},
       {"tests", {"core", "app"}, {""}},

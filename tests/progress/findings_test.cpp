@@ -101,7 +101,7 @@ void FindingsTest::thickCutsToTheLeftAreFoundAndWorkedOn() {
   QVERIFY(report.misses.leftCuts.thick > report.misses.leftCuts.thin);
   const auto item = std::ranges::find(report.work, WorkKind::LeftCutSide, &WorkItem::kind);
   QVERIFY(item != report.work.end());
-  QCOMPARE(item->drill, Drill::CutFanLeft);
+  QCOMPARE(item->drill, WorkDrill::CutFanLeft);
 }
 
 void FindingsTest::aSteadierAimIsFound() {

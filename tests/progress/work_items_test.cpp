@@ -62,7 +62,7 @@ void WorkItemsTest::speedThatIsWorthMostComesFirst() {
   QVERIFY(items.front().frames.has_value());
   QVERIFY(std::abs(*items.front().frames - 1.6) < 1e-9);
   QVERIFY(std::abs(items.front().share - 0.08) < 1e-12);
-  QCOMPARE(items.front().drill, Drill::Lag);
+  QCOMPARE(items.front().drill, WorkDrill::Lag);
   for (std::size_t i = 1; i < items.size(); ++i)
     QVERIFY(!items[i].frames || *items[i].frames <= *items[i - 1].frames);
 }
