@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/player_scatter.h"
 
+#include <map>
 #include <memory>
 
 #include "core/geometry/units.h"
 #include "core/measure/delivered_strike.h"
 #include "core/measure/plan_situation.h"
+#include "core/measure/player_history.h"
 #include "core/planner/shot_review.h"
+#include "core/progress/set_ups.h"
 
 namespace ferrule {
 
@@ -21,26 +24,69 @@ Situation anyBall(const Position& balls, const Table& table) {
   return situationFrom(joinedFrame(worldRules(Game::StraightPool), objects), balls, table);
 }
 
-std::optional<StrikeEvidence> evidenceOf(const Planner& planner, const Table& table, const ShotReading& shot,
-                                         const Scatter& prior) {
-  const Delivery& d = shot.delivery;
-  const BallAt* cueBall = ballIn(shot.before, kCueBall);
-  const PhysicsParameters& p = planner.simulator().parameters();
-  const auto delivered = deliveredStrike(d, p);
-  if (!shot.target || !delivered || cueBall == nullptr) return std::nullopt;
-  const Strike& strike = *delivered;
+/// How far a shot was from the player's own mean in a position that he played again and again.
+struct Repeat {
+  std::optional<double> speed;   ///< as a share of the mean
+  std::optional<double> side;    ///< ball radii
+  std::optional<double> height;  ///< ball radii
+};
+
+/// By the shot's id.
+std::map<std::int64_t, Repeat> repeatsOf(const PlayerHistory& history) {
+  std::map<std::int64_t, Repeat> repeats;
+  const auto setUps = setUpsOf(history);
+  const auto note = [&](RepeatedValue value, std::optional<double> Repeat::*part) {
+    const auto away = awayFromOwnMean(history, setUps, value);
+    for (std::size_t i = 0; i < away.size(); ++i) {
+      if (away[i]) repeats[history.shots[i].id].*part = away[i];
+    }
+  };
+  note(RepeatedValue::Speed, &Repeat::speed);
+  note(RepeatedValue::Side, &Repeat::side);
+  note(RepeatedValue::Height, &Repeat::height);
+  return repeats;
+}
+
+/// asked: what the player's own mean counts as; unit: of the delivery, in the part's; factor: by which the stance
+/// widens.
+std::optional<StrikeEvidence::Part> partOf(const std::optional<double>& away, const std::optional<Measured>& delivered,
+                                           double asked, double unit, double factor) {
+  if (!away || !delivered) return std::nullopt;
+  return StrikeEvidence::Part{asked, asked + *away / factor, delivered->standardUncertainty * unit / factor};
+}
+
+/// The aim of a shot that was meant for a pocket. Nothing where it was not, or where no aim would have done.
+std::optional<StrikeEvidence::Part> aimOf(const Planner& planner, const Table& table, const ShotReading& shot,
+                                          const Strike& strike, const Stance& stance, TablePoint cueBall,
+                                          const Scatter& prior) {
+  if (!shot.target || !shot.delivery.aim_rad) return std::nullopt;
   const auto meant = meantPlan(planner, anyBall(shot.before, table), {shot.target->ball, shot.target->pocket},
                                shot.target->cut_rad.has_value(), strike, prior);
   if (!meant) return std::nullopt;
-  const Stance stance = stanceOf(planner.simulator().bed(), shot.before, cueBall->position, strike.aim_rad);
-  // What the stance and the length widen is theirs, not the player's.
   const BallAt* first = ballIn(shot.before, meant->first);
-  const double way_m = first == nullptr ? 0.0 : distance(first->position, cueBall->position) - 2.0 * p.ballRadius_m;
+  const double way_m =
+      first == nullptr ? 0.0 : distance(first->position, cueBall) - 2.0 * planner.simulator().parameters().ballRadius_m;
   const double factor = scatterFor({1.0, 0.0, 0.0, 0.0, 0.0}, stance, strike.elevation_rad, way_m).aim_rad;
   const double off_rad = wrapAngle(strike.aim_rad - meant->strike.aim_rad);
+  return StrikeEvidence::Part{0.0, off_rad / factor, shot.delivery.aim_rad->standardUncertainty / factor};
+}
+
+/// What the stance and the length widen is theirs, not the player's, and is taken off.
+std::optional<StrikeEvidence> evidenceOf(const Planner& planner, const Table& table, const ShotReading& shot,
+                                         const Repeat& repeat, const Scatter& prior) {
+  const Delivery& d = shot.delivery;
+  const BallAt* cueBall = ballIn(shot.before, kCueBall);
+  const auto strike = deliveredStrike(d, planner.simulator().parameters());
+  if (!strike || cueBall == nullptr) return std::nullopt;
+  const Stance stance = stanceOf(planner.simulator().bed(), shot.before, cueBall->position, strike->aim_rad);
   StrikeEvidence evidence;
-  evidence.kind = strikeKindOf(stance, strike.speed_mps);
-  evidence.aim_rad = StrikeEvidence::Part{0.0, off_rad / factor, d.aim_rad->standardUncertainty / factor};
+  evidence.kind = strikeKindOf(stance, strike->speed_mps);
+  evidence.aim_rad = aimOf(planner, table, shot, *strike, stance, cueBall->position, prior);
+  const double factor = scatterFor({0.0, 1.0, 0.0, 0.0, 0.0}, stance, strike->elevation_rad, 0.0).speed;
+  evidence.speed_mps = partOf(repeat.speed, d.speed_mps, 1.0, 1.0 / strike->speed_mps, factor);
+  evidence.side = partOf(repeat.side, d.side, 0.0, 1.0, factor);
+  evidence.height = partOf(repeat.height, d.height, 0.0, 1.0, factor);
+  if (!evidence.aim_rad && !evidence.speed_mps && !evidence.side && !evidence.height) return std::nullopt;
   return evidence;
 }
 
@@ -52,6 +98,9 @@ Result<ScatterEstimate> playerScatter(Record& record, const std::string& player,
   if (!known) return tl::make_unexpected(known.error());
   if (!*known) return failure(ErrorCode::NotFound, player, record.path());
   const PlayerId id = (*known)->id;
+  const auto history = playerHistory(record, player, {});
+  if (!history) return tl::make_unexpected(history.error());
+  const std::map<std::int64_t, Repeat> repeats = repeatsOf(*history);
   std::vector<StrikeEvidence> strikes;
   std::unique_ptr<Planner> planner;
   std::optional<MeasuredTable> plannersTable;
@@ -65,7 +114,9 @@ Result<ScatterEstimate> playerScatter(Record& record, const std::string& player,
       const auto shots = record.shots(frame.id);
       if (!shots) return tl::make_unexpected(shots.error());
       for (const ShotSummary& summary : *shots) {
-        if (summary.player != id || !summary.target || !summary.delivery.aim_rad) continue;
+        if (summary.player != id || !summary.delivery.aim_rad) continue;
+        const auto repeat = repeats.find(summary.id.value);
+        if (!summary.target && repeat == repeats.end()) continue;
         if (!table) {
           auto measured = record.tableOf(session.id);
           if (!measured) return tl::make_unexpected(measured.error());
@@ -82,7 +133,8 @@ Result<ScatterEstimate> playerScatter(Record& record, const std::string& player,
         }
         const auto shot = record.shot(summary.id);
         if (!shot) return tl::make_unexpected(shot.error());
-        if (const auto evidence = evidenceOf(*planner, table->table, shot->reading, prior))
+        const Repeat repeated = repeat == repeats.end() ? Repeat{} : repeat->second;
+        if (const auto evidence = evidenceOf(*planner, table->table, shot->reading, repeated, prior))
           strikes.push_back(*evidence);
       }
     }

@@ -7,9 +7,10 @@
 
 namespace ferrule {
 
-/// What the record knows of a player's scatter: of every shot with a target and a measured aim, the aim that would have
-/// sent the target to the middle of its pocket with the delivered speed and tip point, against the delivered one. Speed
-/// and tip point are not compared, since nobody knows what was asked; they keep the prior.
+/// What the record knows of a player's scatter. Aim: of every shot with a target and a measured aim, the aim that would
+/// have sent the target to the middle of its pocket with the delivered speed and tip point, against the delivered one.
+/// Speed and tip point: of every position that was played again and again, each delivery against the player's own mean
+/// (core/progress/set_ups.h), since nobody wrote down what was asked; without such repeats they keep the prior.
 ///
 /// Shots that were misread as pots would widen the aim: those more than 0.2 rad off are left out.
 /// parameters: of cloth and balls where the session's table has no fingerprint. Errors: as Record, NotFound (subject:

@@ -67,8 +67,9 @@ std::vector<std::optional<std::size_t>> setUpsOf(const PlayerHistory& history) {
   return numbers;
 }
 
-std::vector<Observation> repeated(const PlayerHistory& history, const std::vector<std::optional<std::size_t>>& setUps,
-                                  RepeatedValue value) {
+std::vector<std::optional<double>> awayFromOwnMean(const PlayerHistory& history,
+                                                   const std::vector<std::optional<std::size_t>>& setUps,
+                                                   RepeatedValue value) {
   FERRULE_REQUIRE(setUps.size() == history.shots.size());
   std::vector<Mean> means;
   for (std::size_t i = 0; i < setUps.size(); ++i) {
@@ -78,7 +79,7 @@ std::vector<Observation> repeated(const PlayerHistory& history, const std::vecto
     ++means[*setUps[i]].count;
     means[*setUps[i]].sum += *seen;
   }
-  std::vector<Observation> all;
+  std::vector<std::optional<double>> all(setUps.size());
   for (std::size_t i = 0; i < setUps.size(); ++i) {
     const PlayedShot& shot = history.shots[i];
     const auto seen = valueIn(shot, value);
@@ -87,7 +88,17 @@ std::vector<Observation> repeated(const PlayerHistory& history, const std::vecto
     const double mean = means[*setUps[i]].sum / count;
     double away = *seen - mean;
     if (value == RepeatedValue::Speed) away /= mean;
-    all.push_back({shot.session, away * std::sqrt(count / (count - 1.0)), shot.minutes});
+    all[i] = away * std::sqrt(count / (count - 1.0));
+  }
+  return all;
+}
+
+std::vector<Observation> repeated(const PlayerHistory& history, const std::vector<std::optional<std::size_t>>& setUps,
+                                  RepeatedValue value) {
+  std::vector<Observation> all;
+  const auto away = awayFromOwnMean(history, setUps, value);
+  for (std::size_t i = 0; i < away.size(); ++i) {
+    if (away[i]) all.push_back({history.shots[i].session, *away[i], history.shots[i].minutes});
   }
   return all;
 }

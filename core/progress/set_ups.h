@@ -21,9 +21,14 @@ inline constexpr int kFewestRepeats = 5;
 
 enum class RepeatedValue { Speed, Side, Height, RestAlong, RestAcross };
 
-/// value - mean of its set-up, times sqrt(n / (n - 1)) so that their spread is the player's own; speed as a share of
-/// the mean, the tip point in ball radii, the cue ball's rest in m along and across the table. Set-ups with fewer than
-/// kFewestRepeats values are left out.
+/// For each shot value - mean of its set-up, times sqrt(n / (n - 1)) so that their spread is the player's own; speed as
+/// a share of the mean, the tip point in ball radii, the cue ball's rest in m along and across the table. Nothing for
+/// shots of set-ups with fewer than kFewestRepeats values. setUps: as setUpsOf gives them.
+[[nodiscard]] std::vector<std::optional<double>> awayFromOwnMean(const PlayerHistory& history,
+                                                                 const std::vector<std::optional<std::size_t>>& setUps,
+                                                                 RepeatedValue value);
+
+/// The same as a sample, without the shots that have none.
 [[nodiscard]] std::vector<Observation> repeated(const PlayerHistory& history,
                                                 const std::vector<std::optional<std::size_t>>& setUps,
                                                 RepeatedValue value);
