@@ -54,10 +54,20 @@ add_library(ferrule_window STATIC
   review/time_line.cpp
   review/tip_point_view.cpp
   session/ball_tray.cpp
+  session/film_desk.cpp
+  session/film_page.cpp
   session/hand_desk.cpp
   session/hand_service.cpp
   session/judge_service.cpp
+  session/known_rigs.cpp
+  session/measured_shot_list.cpp
+  session/measuring_feed.cpp
+  session/measuring_pictures.cpp
+  session/measuring_words.cpp
+  session/path_field.cpp
+  session/rig_choice.cpp
   session/session_place.cpp
+  session/session_shots.cpp
   session/session_words.cpp
   session/start_form.cpp
   session/suggestion_panel.cpp
@@ -123,7 +133,8 @@ target_sources(ferrule_window PRIVATE
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
-  review/tip_point_view.h session/ball_tray.h session/hand_desk.h session/hand_service.h session/judge_service.h session/session_place.h
+  review/tip_point_view.h session/ball_tray.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
+  session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h
   session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
   setup/background_job.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
   window/about_page.h window/actions.h window/card.h window/help_page.h window/key_page.h window/main_window.h

@@ -2850,6 +2850,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
                 <numerusform>%n Stöße stehen jetzt neben dem, was vorgeschlagen worden wäre: siehe Rückblick.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>A session is under way: end it before another film is measured.</source>
+            <translation>Eine Sitzung läuft: Beenden Sie sie, bevor ein anderer Film gemessen wird.</translation>
+        </message>
     </context>
     <context>
         <name>SessionWords</name>
@@ -3010,6 +3014,66 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>The session "%1" was not ended.</source>
             <translation>Die Sitzung „%1“ wurde nicht beendet.</translation>
+        </message>
+        <message>
+            <source>By hand</source>
+            <translation>Von Hand</translation>
+        </message>
+        <message>
+            <source>From a film</source>
+            <translation>Aus einem Film</translation>
+        </message>
+        <message>
+            <source>A session from a film</source>
+            <translation>Eine Sitzung aus einem Film</translation>
+        </message>
+        <message>
+            <source>Every shot of the film is measured and ruled; you may stop at any time and keep what was measured.</source>
+            <translation>Jeder Stoß des Films wird gemessen und entschieden; Sie können jederzeit anhalten und behalten, was gemessen ist.</translation>
+        </message>
+        <message>
+            <source>Measure the film</source>
+            <translation>Film messen</translation>
+        </message>
+        <message>
+            <source>Choose a film</source>
+            <translation>Film wählen</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Filme (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Drop a film on the window, or choose one</source>
+            <translation>Film auf das Fenster ziehen oder wählen</translation>
+        </message>
+        <message>
+            <source>Fil&amp;m</source>
+            <translation>Fil&amp;m</translation>
+        </message>
+        <message>
+            <source>&amp;Rig</source>
+            <translation>&amp;Kamera</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>Im &amp;Rückblick ansehen</translation>
+        </message>
+        <message>
+            <source>Measure it &amp;again</source>
+            <translation>N&amp;och einmal messen</translation>
+        </message>
+        <message>
+            <source>Choose the film first.</source>
+            <translation>Wählen Sie zuerst den Film.</translation>
+        </message>
+        <message>
+            <source>Choose the rig of this camera first; Set-up makes one from a film or still of the table.</source>
+            <translation>Wählen Sie zuerst den Standort dieser Kamera; die Einrichtung bestimmt ihn aus einem Film oder einer Aufnahme des Tisches.</translation>
+        </message>
+        <message>
+            <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
+            <translation>Wählen Sie zuerst den Tisch: die gemessene table.json oder eine übliche Größe wie 9ft.</translation>
         </message>
     </context>
     <context>
@@ -5847,6 +5911,187 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Made with</source>
             <translation>Gemacht mit</translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>Ziel %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>Ziel und Tempo nicht erkennbar</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>noch weniger als eine Minute</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>noch etwa %n Minute</numerusform>
+                <numerusform>noch etwa %n Minuten</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>noch etwa %n Stunde</numerusform>
+                <numerusform>noch etwa %n Stunden</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>Zu jedem Stoß wird der Vorschlag gesucht</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>Zu jedem Stoß wird der Vorschlag gesucht, %1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>Der Film wird geöffnet</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>Bild %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1; %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n Stoß in %1 Film gemessen.</numerusform>
+                <numerusform>%n Stöße in %1 Film gemessen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>Der Film ist kürzer, als sein Kopf angibt; was da ist, zählt.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>Die Kamera hat sich %n-mal bewegt: Stöße währenddessen sind zweifelhaft.</numerusform>
+                <numerusform>Die Kamera hat sich %n-mal bewegt: Stöße währenddessen sind zweifelhaft.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>Gelesen mit dem, was die Sitzung „%1“ über diesen Tisch verriet.</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>Sie steht neben der Sitzung „%1“, die denselben Film enthält.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>Neben %n Stoß steht nun, was vorgeschlagen worden wäre.</numerusform>
+                <numerusform>Neben %n Stößen steht nun, was vorgeschlagen worden wäre.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Angehalten. %n Stoß steht in der Sitzung „%1“, deren Spiel als unvollständig gilt; der Film kann jederzeit noch einmal von vorn gemessen werden.</numerusform>
+                <numerusform>Angehalten. %n Stöße stehen in der Sitzung „%1“, deren Spiel als unvollständig gilt; der Film kann jederzeit noch einmal von vorn gemessen werden.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>Dieser Film wurde schon gemessen: Die Sitzung „%1“ enthält seinen %n Stoß.</numerusform>
+                <numerusform>Dieser Film wurde schon gemessen: Die Sitzung „%1“ enthält seine %n Stöße.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seinen ersten Stoß (%n). Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
+                <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seine ersten %n Stöße. Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>Im &amp;Rückblick ansehen</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Andere Sitzung</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>Bisher gemessene Stöße</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>Bild des Films mit den gefundenen Kugeln</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>Kamerastandort</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>Datei des Kamerastandorts wählen</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>Kamerastandorte (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json, aus Einrichtung oder calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>Tischdatei wählen</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Tischdateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json, oder eine übliche Größe wie 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>Es gibt noch keinen Kamerastandort. Er sagt, wo die Kamera über dem Tisch sitzt; die Einrichtung bestimmt ihn aus einem Film oder einer Aufnahme.</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>In der &amp;Einrichtung bestimmen</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>Andere Dateien…</translation>
         </message>
     </context>
 </TS>

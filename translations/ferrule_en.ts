@@ -89,4 +89,63 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>about %n minute left</numerusform>
+                <numerusform>about %n minutes left</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>about %n hour left</numerusform>
+                <numerusform>about %n hours left</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n shot measured in %1 of film.</numerusform>
+                <numerusform>%n shots measured in %1 of film.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>The camera moved once: shots during the move are doubtful.</numerusform>
+                <numerusform>The camera moved %n times: shots during a move are doubtful.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n shot stands beside what would have been suggested.</numerusform>
+                <numerusform>%n shots stand beside what would have been suggested.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Stopped. %n shot stands in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</numerusform>
+                <numerusform>Stopped. %n shots stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>This film was measured before: session "%1" holds its shot.</numerusform>
+                <numerusform>This film was measured before: session "%1" holds its %n shots.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>Measuring this film was broken off: session "%1" holds its first shot. Measured again, it becomes a session of its own beside that one.</numerusform>
+                <numerusform>Measuring this film was broken off: session "%1" holds its first %n shots. Measured again, it becomes a session of its own beside that one.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

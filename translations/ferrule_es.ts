@@ -4913,6 +4913,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1, frame %2</source>
             <translation>%1, partida %2</translation>
         </message>
+        <message>
+            <source>A session is under way: end it before another film is measured.</source>
+            <translation>Hay una sesión en curso: termínela antes de medir otro video.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetupDesk</name>
@@ -5353,6 +5357,66 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>The session "%1" was not ended.</source>
             <translation>La sesión «%1» no se terminó.</translation>
+        </message>
+        <message>
+            <source>By hand</source>
+            <translation>A mano</translation>
+        </message>
+        <message>
+            <source>From a film</source>
+            <translation>De un video</translation>
+        </message>
+        <message>
+            <source>A session from a film</source>
+            <translation>Una sesión de un video</translation>
+        </message>
+        <message>
+            <source>Every shot of the film is measured and ruled; you may stop at any time and keep what was measured.</source>
+            <translation>Cada tiro del video se mide y se arbitra; puede parar en cualquier momento y conservar lo medido.</translation>
+        </message>
+        <message>
+            <source>Measure the film</source>
+            <translation>Medir el video</translation>
+        </message>
+        <message>
+            <source>Choose a film</source>
+            <translation>Elegir un video</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>Drop a film on the window, or choose one</source>
+            <translation>Suelte un video en la ventana, o elija uno</translation>
+        </message>
+        <message>
+            <source>Fil&amp;m</source>
+            <translation>&amp;Video</translation>
+        </message>
+        <message>
+            <source>&amp;Rig</source>
+            <translation>M&amp;ontaje</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Verlo en Revisión</translation>
+        </message>
+        <message>
+            <source>Measure it &amp;again</source>
+            <translation>Medirlo &amp;otra vez</translation>
+        </message>
+        <message>
+            <source>Choose the film first.</source>
+            <translation>Elija primero el video.</translation>
+        </message>
+        <message>
+            <source>Choose the rig of this camera first; Set-up makes one from a film or still of the table.</source>
+            <translation>Elija primero el montaje de esta cámara; la configuración lo hace con un video o una foto de la mesa.</translation>
+        </message>
+        <message>
+            <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
+            <translation>Elija primero la mesa: el table.json medido, o un tamaño usual como 9ft.</translation>
         </message>
     </context>
     <context>
@@ -5843,6 +5907,187 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Made with</source>
             <translation>Hecho con</translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>puntería %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>puntería y velocidad no observables</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>queda menos de un minuto</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>queda alrededor de %n minuto</numerusform>
+                <numerusform>quedan alrededor de %n minutos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>queda alrededor de %n hora</numerusform>
+                <numerusform>quedan alrededor de %n horas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>Buscando el tiro que se sugeriría para cada uno</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>Buscando el tiro que se sugeriría para cada uno, %1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>Abriendo el video</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>Imagen %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1; %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n tiro medido en %1 de video.</numerusform>
+                <numerusform>%n tiros medidos en %1 de video.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>El video es más corto de lo que dice su cabecera; cuenta lo que hay.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>La cámara se movió %n vez: los tiros de ese momento son dudosos.</numerusform>
+                <numerusform>La cámara se movió %n veces: los tiros de esos momentos son dudosos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>Leído con lo que la sesión «%1» mostró de esta mesa.</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>Está junto a la sesión «%1», que contiene el mismo video.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n tiro tiene al lado lo que se habría sugerido.</numerusform>
+                <numerusform>%n tiros tienen al lado lo que se habría sugerido.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Detenido. %n tiro queda en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
+                <numerusform>Detenido. %n tiros quedan en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>Este video ya se midió: la sesión «%1» contiene su tiro (%n).</numerusform>
+                <numerusform>Este video ya se midió: la sesión «%1» contiene sus %n tiros.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene su primer tiro (%n). Medido otra vez, será una sesión propia junto a esa.</numerusform>
+                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene sus primeros %n tiros. Medido otra vez, será una sesión propia junto a esa.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>Avance</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Verlo en Revisión</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Otra sesión</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>Tiros medidos hasta ahora</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>Imagen del video con las bolas encontradas</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>Montaje</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>Elegir un archivo de montaje</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>Montajes (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json, de la configuración o de calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>Elegir un archivo de mesa</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Archivos de mesa (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json, o un tamaño usual como 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>Aún no hay montaje. Dice dónde está la cámara sobre la mesa; la configuración lo hace con un video o una foto.</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>Hacer uno en la &amp;configuración</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>Otros archivos…</translation>
         </message>
     </context>
 </TS>

@@ -4913,6 +4913,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1, frame %2</source>
             <translation>%1, partie %2</translation>
         </message>
+        <message>
+            <source>A session is under way: end it before another film is measured.</source>
+            <translation>Une séance est en cours : terminez-la avant de mesurer un autre film.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetupDesk</name>
@@ -5353,6 +5357,66 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>The session "%1" was not ended.</source>
             <translation>La séance « %1 » n’a pas été terminée.</translation>
+        </message>
+        <message>
+            <source>By hand</source>
+            <translation>À la main</translation>
+        </message>
+        <message>
+            <source>From a film</source>
+            <translation>D’un film</translation>
+        </message>
+        <message>
+            <source>A session from a film</source>
+            <translation>Une séance tirée d’un film</translation>
+        </message>
+        <message>
+            <source>Every shot of the film is measured and ruled; you may stop at any time and keep what was measured.</source>
+            <translation>Chaque coup du film est mesuré et arbitré ; vous pouvez arrêter à tout moment et garder ce qui a été mesuré.</translation>
+        </message>
+        <message>
+            <source>Measure the film</source>
+            <translation>Mesurer le film</translation>
+        </message>
+        <message>
+            <source>Choose a film</source>
+            <translation>Choisir un film</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Drop a film on the window, or choose one</source>
+            <translation>Déposez un film sur la fenêtre, ou choisissez-en un</translation>
+        </message>
+        <message>
+            <source>Fil&amp;m</source>
+            <translation>Fil&amp;m</translation>
+        </message>
+        <message>
+            <source>&amp;Rig</source>
+            <translation>&amp;Calage</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Regarder dans Relecture</translation>
+        </message>
+        <message>
+            <source>Measure it &amp;again</source>
+            <translation>Mes&amp;urer de nouveau</translation>
+        </message>
+        <message>
+            <source>Choose the film first.</source>
+            <translation>Choisissez d’abord le film.</translation>
+        </message>
+        <message>
+            <source>Choose the rig of this camera first; Set-up makes one from a film or still of the table.</source>
+            <translation>Choisissez d’abord le calage de cette caméra ; l’installation le fait d’après un film ou une photo de la table.</translation>
+        </message>
+        <message>
+            <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
+            <translation>Choisissez d’abord la table : le table.json mesuré, ou une taille usuelle telle que 9ft.</translation>
         </message>
     </context>
     <context>
@@ -5843,6 +5907,187 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Made with</source>
             <translation>Réalisé avec</translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>visée %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>visée et vitesse non observables</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>encore moins d’une minute</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>encore environ %n minute</numerusform>
+                <numerusform>encore environ %n minutes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>encore environ %n heure</numerusform>
+                <numerusform>encore environ %n heures</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>Recherche du coup à suggérer pour chacun</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>Recherche du coup à suggérer pour chacun, %1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>Ouverture du film</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>Image %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1 ; %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n coup mesuré en %1 de film.</numerusform>
+                <numerusform>%n coups mesurés en %1 de film.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>Le film est plus court que ne le dit son en-tête ; ce qu’il contient compte.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
+                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>Lu avec ce que la séance « %1 » a appris de cette table.</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>Elle se trouve à côté de la séance « %1 », qui contient le même film.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n coup est accompagné de ce qui aurait été suggéré.</numerusform>
+                <numerusform>%n coups sont accompagnés de ce qui aurait été suggéré.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Arrêté. %n coup figure dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
+                <numerusform>Arrêté. %n coups figurent dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient son coup (%n).</numerusform>
+                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient ses %n coups.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient son premier coup (%n). Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
+                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient ses %n premiers coups. Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>Progression</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Regarder dans Relecture</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Autre séance</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>Coups mesurés jusqu’ici</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>Image du film avec les billes trouvées</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>Calage</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>Choisir un fichier de calage</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>Calages (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json, de l’installation ou de calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>Choisir un fichier de table</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Fichiers de table (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json, ou une taille usuelle telle que 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>Il n’y a pas encore de calage. Il dit où la caméra se trouve au-dessus de la table ; l’installation le fait d’après un film ou une photo.</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>En faire un dans l’&amp;installation</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>Autres fichiers…</translation>
         </message>
     </context>
 </TS>

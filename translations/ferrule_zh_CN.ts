@@ -4907,6 +4907,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1, frame %2</source>
             <translation>%1，第%2局</translation>
         </message>
+        <message>
+            <source>A session is under way: end it before another film is measured.</source>
+            <translation>有场次正在进行：请先结束再测量其他视频。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetupDesk</name>
@@ -5345,6 +5349,66 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>The session "%1" was not ended.</source>
             <translation>场次“%1”没有结束。</translation>
+        </message>
+        <message>
+            <source>By hand</source>
+            <translation>手动</translation>
+        </message>
+        <message>
+            <source>From a film</source>
+            <translation>从视频</translation>
+        </message>
+        <message>
+            <source>A session from a film</source>
+            <translation>来自视频的场次</translation>
+        </message>
+        <message>
+            <source>Every shot of the film is measured and ruled; you may stop at any time and keep what was measured.</source>
+            <translation>视频中的每一杆都会被测量和判定；可随时停止并保留已测结果。</translation>
+        </message>
+        <message>
+            <source>Measure the film</source>
+            <translation>测量视频</translation>
+        </message>
+        <message>
+            <source>Choose a film</source>
+            <translation>选择视频</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>视频 (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>Drop a film on the window, or choose one</source>
+            <translation>将视频拖到窗口，或选择一个</translation>
+        </message>
+        <message>
+            <source>Fil&amp;m</source>
+            <translation>视频(&amp;M)</translation>
+        </message>
+        <message>
+            <source>&amp;Rig</source>
+            <translation>机位(&amp;R)</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>在复盘中查看(&amp;L)</translation>
+        </message>
+        <message>
+            <source>Measure it &amp;again</source>
+            <translation>重新测量(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Choose the film first.</source>
+            <translation>请先选择视频。</translation>
+        </message>
+        <message>
+            <source>Choose the rig of this camera first; Set-up makes one from a film or still of the table.</source>
+            <translation>请先选择此摄像机的机位；设置可用球台的视频或照片得出。</translation>
+        </message>
+        <message>
+            <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
+            <translation>请先选择球台：测得的 table.json，或常用尺寸如 9ft。</translation>
         </message>
     </context>
     <context>
@@ -5834,6 +5898,179 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Made with</source>
             <translation>所用程序库</translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>瞄准 %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>瞄准与球速无法观察</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>剩余不到一分钟</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>约剩 %n 分钟</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>约剩 %n 小时</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>正在为每一杆寻找建议</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>正在为每一杆寻找建议，%1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>正在打开视频</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>图像 %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1，%2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1；%2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>在 %1 的视频中测得 %n 杆。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>视频比其文件头所示更短；以实际内容为准。</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>摄像机移动了 %n 次：移动期间的杆数据存疑。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>按场次“%1”得知的球台特性读取。</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>它与包含同一视频的场次“%1”并列。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n 杆旁已附上当时的建议。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>已停止。场次“%1”中保留 %n 杆，该局视为未完成；视频可随时从头重新测量。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>此视频已测量过：场次“%1”含其 %n 杆。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>此视频的测量曾中断：场次“%1”含其前 %n 杆。重新测量将成为与之并列的独立场次。</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>进度</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>在复盘中查看(&amp;L)</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>另一场次(&amp;A)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>已测得的杆</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>视频画面及找到的球</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>机位</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>选择机位文件</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>机位文件 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json，来自设置或 calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>选择球台文件</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>球台文件 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json，或常用尺寸如 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>还没有机位。机位说明摄像机在球台上方的位置；可在设置中用视频或照片得出。</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>在设置中确定(&amp;U)</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>其他文件…</translation>
         </message>
     </context>
 </TS>

@@ -80,14 +80,14 @@ void paintBall(QPainter& painter, const BallSet& balls, BallName ball, const QPo
   if (look.lit) paintRing(painter, centre, radius, inks);
 }
 
-void paintRing(QPainter& painter, const QPointF& centre, double radius, const Inks& inks) {
+void paintRing(QPainter& painter, const QPointF& centre, double radius, const Inks& inks, bool seen) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
   const double ring = radius + 3.0;
   painter.setPen(QPen(inks.casing, 4.5));
   painter.drawEllipse(centre, ring, ring);
-  painter.setPen(QPen(Qt::white, 2.0));
+  painter.setPen(QPen(Qt::white, 2.0, seen ? Qt::SolidLine : Qt::DashLine));
   painter.drawEllipse(centre, ring, ring);
   painter.restore();
 }

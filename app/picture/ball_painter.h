@@ -16,7 +16,8 @@ struct BallLook {
 /// Draws one ball seen from above, softly shaded, with number and stripe where there is room. radius in px.
 void paintBall(QPainter& painter, const BallSet& balls, BallName ball, const QPointF& centre, double radius,
                const BallLook& look, const Inks& inks);
-/// The ring of a lit ball, for a picture that shows the ball itself.
-void paintRing(QPainter& painter, const QPointF& centre, double radius, const Inks& inks);
+/// The ring of a lit or found ball, for a picture that shows the ball itself; dashed where it was not seen but
+/// predicted.
+void paintRing(QPainter& painter, const QPointF& centre, double radius, const Inks& inks, bool seen = true);
 
 }  // namespace ferrule

@@ -2,10 +2,12 @@
 #include "app/picture/film_view.h"
 
 #include <QPainter>
+#include <QPainterPath>
 #include <cmath>
 
 #include "app/picture/ball_painter.h"
 #include "app/picture/shot_painter.h"
+#include "app/words/trade_words.h"
 
 namespace ferrule {
 
@@ -17,6 +19,7 @@ FilmView::FilmView(QWidget* parent) : PictureView(parent) {
 void FilmView::setShot(std::shared_ptr<const StoredShot> shot) {
   shot_ = std::move(shot);
   ballsNow_ = shot_ ? ballsAt(*shot_, picture_.time_s) : std::vector<BallNow>();
+  ringsAll_ = false;
   update();
 }
 
@@ -36,8 +39,17 @@ void FilmView::setPicture(const FilmPicture& picture) {
   update();
 }
 
+void FilmView::setSeen(const FilmPicture& picture, std::vector<BallNow> found) {
+  picture_ = picture;
+  shot_.reset();
+  ballsNow_ = std::move(found);
+  ringsAll_ = true;
+  update();
+}
+
 void FilmView::clearPicture() {
   picture_ = {};
+  ballsNow_.clear();
   update();
 }
 
@@ -74,13 +86,34 @@ std::optional<BallName> FilmView::ballUnder(const QPointF& place) const {
   return std::nullopt;
 }
 
+void FilmView::paintFound(QPainter& painter) const {
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setFont(scaled(font(), 0.9, true));
+  for (const BallNow& ball : ballsNow_) {
+    const auto at = screenFromTable(ball.position);
+    if (!at) continue;
+    const double radius_px = balls_.radius_m() * scaleAt(ball.position);
+    paintRing(painter, *at, radius_px, inks(), ball.seen);
+    // Beside the ring, with an edge of its own: it must be read on cloth, wood and balls.
+    QPainterPath name;
+    name.addText(*at + QPointF(radius_px + 7.0, painter.fontMetrics().ascent() / 2.0), painter.font(),
+                 ballShort(ball.ball));
+    painter.setPen(QPen(inks().casing, 3.0));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPath(name);
+    painter.fillPath(name, Qt::white);
+  }
+}
+
 void FilmView::paintEvent(QPaintEvent*) {
   if (!hasPicture()) return;
   QPainter painter(this);
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
   painter.drawImage(contentOnScreen(), picture_.picture);
-  if (!shot_ || !rig_) return;
+  if (!rig_) return;
   painter.setClipRect(contentOnScreen());
+  if (ringsAll_) paintFound(painter);
+  if (!shot_) return;
   paintShot(
       painter, *shot_, [this](TablePoint point) { return screenFromTable(point); },
       [this](TablePoint point) { return scaleAt(point); }, balls_.radius_m(), lit(), inks());

@@ -24,6 +24,8 @@ class FilmView : public PictureView {
   void setRig(const std::optional<Rig>& rig);
   void setBallSet(const BallSet& balls);
   void setPicture(const FilmPicture& picture);
+  /// A picture while it is measured, with the balls that were found in this very image: each gets a ring and its name.
+  void setSeen(const FilmPicture& picture, std::vector<BallNow> found);
   void clearPicture();
   [[nodiscard]] bool hasPicture() const { return !picture_.picture.isNull(); }
   [[nodiscard]] const FilmPicture& picture() const { return picture_; }
@@ -37,12 +39,14 @@ class FilmView : public PictureView {
 
  private:
   [[nodiscard]] double scaleAt(TablePoint point) const;
+  void paintFound(QPainter& painter) const;
 
   std::shared_ptr<const StoredShot> shot_;
   std::optional<Rig> rig_;
   BallSet balls_ = poolBalls();
   FilmPicture picture_;
   std::vector<BallNow> ballsNow_;  ///< at the picture's time
+  bool ringsAll_ = false;          ///< they were found in this image, and no shot is shown
 };
 
 }  // namespace ferrule

@@ -20,6 +20,12 @@ void PlanView::setShot(std::shared_ptr<const StoredShot> shot) {
   update();
 }
 
+void PlanView::setBalls(std::vector<BallNow> balls) {
+  shot_.reset();
+  balls_ = std::move(balls);
+  update();
+}
+
 void PlanView::setSuggested(const PlannedWays& ways, const std::optional<Leave>& suggested,
                             const std::optional<Leave>& taken) {
   suggestedWays_ = ways;
@@ -41,14 +47,15 @@ std::optional<BallName> PlanView::ballUnder(const QPointF& place) const {
 void PlanView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintEmptyTable(painter);
-  if (!shot_) return;
   if (takenLeave_) paintTakenLeave(painter, *takenLeave_, measured().table, mapping(), inks());
   if (suggestedLeave_) paintLeave(painter, *suggestedLeave_, measured().table, mapping(), inks());
   paintPlannedWays(painter, suggestedWays_, mapping(), inks());
   const double radius_m = measured().balls.radius_m();
-  paintShot(
-      painter, *shot_, [this](TablePoint point) { return std::optional(mapping().screenFromTable(point)); },
-      [this](TablePoint) { return mapping().scale(); }, radius_m, lit(), inks());
+  if (shot_) {
+    paintShot(
+        painter, *shot_, [this](TablePoint point) { return std::optional(mapping().screenFromTable(point)); },
+        [this](TablePoint) { return mapping().scale(); }, radius_m, lit(), inks());
+  }
   for (const BallNow& ball : balls_) {
     paintBall(painter, measured().balls, ball.ball, mapping().screenFromTable(ball.position),
               radius_m * mapping().scale(), {ball.ball == lit(), ball.seen}, inks());

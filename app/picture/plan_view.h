@@ -19,6 +19,8 @@ class PlanView : public PlanPicture {
 
   /// Empty shows the table alone.
   void setShot(std::shared_ptr<const StoredShot> shot);
+  /// The balls of one image, without a shot: as it is measured.
+  void setBalls(std::vector<BallNow> balls);
   /// What had been suggested for the shot, drawn under what was played; nothing shows nothing. taken: the leave that
   /// the taken shot had to expect.
   void setSuggested(const PlannedWays& ways, const std::optional<Leave>& suggested, const std::optional<Leave>& taken);

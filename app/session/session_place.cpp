@@ -12,6 +12,8 @@
 #include <QVBoxLayout>
 
 #include "app/session/ball_tray.h"
+#include "app/session/film_page.h"
+#include "app/session/measuring_pictures.h"
 #include "app/session/session_words.h"
 #include "app/session/start_form.h"
 #include "app/session/suggestion_panel.h"
@@ -64,6 +66,8 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   stack_ = new QStackedWidget;
   stack_->addWidget(start_);
   stack_->addWidget(columns_);
+  filmPage_ = new FilmPage(film_, actions);
+  stack_->addWidget(filmPage_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -72,12 +76,15 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
 
   connect(&desk_, &HandDesk::changed, this, &SessionPlace::refresh);
   connect(&desk_, &HandDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
-  connect(&desk_, &HandDesk::judged, this, [this](int shots) {
+  const auto tellJudged = [this](int shots) {
     if (shots > 0) tell(tr("%n shot(s) now stand beside what would have been suggested: see Review.", nullptr, shots));
-  });
+  };
+  connect(&desk_, &HandDesk::judged, this, tellJudged);
+  connect(&film_, &FilmDesk::judged, this, tellJudged);
   connect(start_, &StartForm::beginWanted, &desk_, &HandDesk::begin);
   connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
   connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connectFilm();
   connect(table_, &TableEditor::ballPut, &desk_, &HandDesk::put);
   connect(table_, &TableEditor::ballTaken, &desk_, &HandDesk::take);
   connect(table_, &TableEditor::ballChosen, &desk_, &HandDesk::choose);
@@ -85,6 +92,30 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   connect(table_, &PictureView::pointed, table_, &PictureView::setLit);
   connect(tray_, &BallTray::ballWanted, &desk_, &HandDesk::bring);
   refresh();
+}
+
+void SessionPlace::connectFilm() {
+  connect(start_, &StartForm::said, this, &SessionPlace::tell);
+  connect(start_, &StartForm::setUpWanted, this, [this] { emit placeWanted(QStringLiteral("setup")); });
+  connect(start_, &StartForm::filmWanted, this, [this](MeasureOptions options) {
+    options.record = recordPath().toStdString();
+    film_.start(options);
+  });
+  connect(start_, &StartForm::lookWanted, this, [this](SessionId session) { film_.list(recordPath(), session); });
+  connect(filmPage_, &FilmPage::lookWanted, this, [this] {
+    if (film_.session()) film_.list(QString::fromStdString(film_.options().record), *film_.session());
+  });
+  connect(filmPage_, &FilmPage::closeWanted, this, [this] {
+    tell({});
+    film_.close();
+  });
+  connect(&film_, &FilmDesk::changed, this, &SessionPlace::refresh);
+  connect(&film_, &FilmDesk::listed, this, &SessionPlace::shotsWanted);
+  connect(&film_, &FilmDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(&film_, &FilmDesk::refused, this, [this](const Error& error, const std::optional<FilmInRecord>& known) {
+    start_->setKnownFilm(known);
+    tell(known ? QString() : errorSentence(error));
+  });
 }
 
 QWidget* SessionPlace::makeTable() {
@@ -172,7 +203,11 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
 }
 
 bool SessionPlace::act(ActionId action) {
+  if (stack_->currentWidget() == filmPage_ && filmPage_->pictures().act(action)) return true;
   switch (action) {
+    case ActionId::StopWork:
+      film_.stop();
+      return true;
     case ActionId::Undo:
       desk_.undo();
       return true;
@@ -251,8 +286,11 @@ void SessionPlace::refresh() {
   const KeptHand* broken = desk_.broken();
   start_->setRecord(desk_.recordPath(),
                     broken != nullptr ? QString::fromStdString(broken->session.terms().name) : QString());
-  stack_->setCurrentIndex(hand != nullptr ? 1 : 0);
-  if (hand == nullptr) return;
+  if (hand == nullptr) {
+    stack_->setCurrentWidget(film_.state() == FilmState::None ? static_cast<QWidget*>(start_) : filmPage_);
+    return;
+  }
+  stack_->setCurrentWidget(columns_);
   const HandSession& session = hand->session;
   const HandTerms& terms = session.terms();
   title_->setText(tr("%1, frame %2").arg(QString::fromStdString(terms.name)).arg(terms.frame));
@@ -277,26 +315,42 @@ void SessionPlace::openRecord(const QString& path) {
   if (isVisible()) desk_.openRecord(path);
 }
 
+bool SessionPlace::openFilm(const QString& path) {
+  if (desk_.hand() != nullptr || film_.state() == FilmState::Measuring) {
+    tell(tr("A session is under way: end it before another film is measured."));
+    return true;
+  }
+  film_.close();
+  start_->setFilm(path);
+  return true;
+}
+
 void SessionPlace::showEvent(QShowEvent* event) {
   Place::showEvent(event);
   // No file is made for someone who never comes here.
-  const QString wanted = wantedRecord_.isEmpty() ? ownRecord() : wantedRecord_;
-  if (desk_.recordPath() != wanted) desk_.openRecord(wanted);
+  if (desk_.recordPath() != recordPath()) desk_.openRecord(recordPath());
+}
+
+QString SessionPlace::recordPath() const {
+  return wantedRecord_.isEmpty() ? ownRecord() : wantedRecord_;
 }
 
 void SessionPlace::setNumbers(const Numbers& numbers) {
   numbers_ = numbers;
+  filmPage_->setNumbers(numbers);
   refresh();
 }
 
 void SessionPlace::save(QSettings& settings) const {
   settings.setValue(QStringLiteral("session/columns"), columns_->saveState());
   settings.setValue(QStringLiteral("session/record"), wantedRecord_);
+  start_->save(settings);
 }
 
 void SessionPlace::restore(const QSettings& settings) {
   columns_->restoreState(settings.value(QStringLiteral("session/columns")).toByteArray());
   wantedRecord_ = settings.value(QStringLiteral("session/record")).toString();
+  start_->restore(settings);
 }
 
 void SessionPlace::tell(const QString& sentence) {

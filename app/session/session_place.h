@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/session/film_desk.h"
 #include "app/session/hand_desk.h"
 #include "app/window/place.h"
 
@@ -12,12 +13,14 @@ class QStackedWidget;
 namespace ferrule {
 
 class BallTray;
+class FilmPage;
 class MessageBar;
 class StartForm;
 class SuggestionPanel;
 class TableEditor;
 
-/// Session, by hand: the table in the middle, who plays and what happened on the right.
+/// Session: what is played comes into the record by hand or from a film. The table in the middle, who plays and what
+/// happened on the right.
 class SessionPlace : public Place {
   Q_OBJECT
  public:
@@ -25,11 +28,13 @@ class SessionPlace : public Place {
 
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
+  bool openFilm(const QString& path) override;
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;
 
   [[nodiscard]] HandDesk& desk() { return desk_; }
+  [[nodiscard]] FilmDesk& film() { return film_; }
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -37,16 +42,21 @@ class SessionPlace : public Place {
  private:
   QWidget* makeTable();
   QWidget* makePanel(const ActionSet& actions);
+  void connectFilm();
+  /// Where sessions are kept.
+  [[nodiscard]] QString recordPath() const;
   void refresh();
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
   void tell(const QString& sentence);
 
   HandDesk desk_;
+  FilmDesk film_;
   Numbers numbers_;
   QString wantedRecord_;  ///< where sessions are kept; empty for the program's own record
   QStackedWidget* stack_;
   StartForm* start_;
+  FilmPage* filmPage_;
   QSplitter* columns_;
   TableEditor* table_;
   BallTray* tray_;

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "app/session/measuring_words.h"
 #include "app/words/plan_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
@@ -18,10 +19,7 @@ struct SessionWords {
 }  // namespace
 
 SeatNames seatNamesOf(const HandTerms& terms) {
-  const auto name = [&](std::size_t seat) {
-    return seat < terms.players.size() ? QString::fromStdString(terms.players[seat]) : QString();
-  };
-  return {name(0), name(1)};
+  return seatNamesOf(terms.players);
 }
 
 QString turnWords(const HandSession& session) {

@@ -8,17 +8,62 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSettings>
+#include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/session/known_rigs.h"
+#include "app/session/measuring_words.h"
+#include "app/session/path_field.h"
+#include "app/session/rig_choice.h"
 #include "app/window/card.h"
+#include "app/window/ink_icon.h"
 #include "app/window/inks.h"
+#include "app/window/vertical_scroll.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
 
 namespace {
 
-constexpr int kWidth_px = 520;
+constexpr int kWidth_px = 560;
+
+struct WayRow {
+  const char* name;  ///< of its button
+  const char* text;
+  const char* icon;
+  const char* title;
+  const char* words;
+  const char* begin;
+};
+
+/// In the order of SessionWay.
+constexpr std::array kWays{
+    WayRow{"wayByHand", QT_TRANSLATE_NOOP("ferrule::StartForm", "By hand"), "by-hand",
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "A session without a camera"),
+           QT_TRANSLATE_NOOP("ferrule::StartForm",
+                             "Put the balls down, say what was played and what happened; the referee keeps turn and "
+                             "score."),
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "Begin")},
+    WayRow{"wayFromFilm", QT_TRANSLATE_NOOP("ferrule::StartForm", "From a film"), "film",
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "A session from a film"),
+           QT_TRANSLATE_NOOP("ferrule::StartForm",
+                             "Every shot of the film is measured and ruled; you may stop at any time and keep what was "
+                             "measured."),
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "Measure the film")},
+};
+
+QString translated(const char* text) {
+  return QCoreApplication::translate("ferrule::StartForm", text);
+}
+
+QLabel* plainLabel(const char* name) {
+  auto* label = new QLabel;
+  label->setObjectName(QString::fromLatin1(name));
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
 
 }  // namespace
 
@@ -26,21 +71,86 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("startForm"));
   auto* card = new Card;
   card->setMaximumWidth(kWidth_px);
-  auto* form = new QFormLayout(card);
-  form->setContentsMargins(24, 24, 24, 24);
-  form->setVerticalSpacing(12);
-  form->setHorizontalSpacing(16);
-  auto* title = new QLabel(tr("A session without a camera"));
-  title->setFont(scaled(font(), 1.3, true));
-  form->addRow(title);
-  auto* words = new QuietLabel(
-      tr("Put the balls down, say what was played and what happened; the referee keeps turn and score."));
-  words->setWordWrap(true);
-  form->addRow(words);
+  form_ = new QFormLayout(card);
+  form_->setContentsMargins(24, 24, 24, 24);
+  form_->setVerticalSpacing(12);
+  form_->setHorizontalSpacing(16);
+  form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+  form_->addRow(makeWays());
+  title_ = new QLabel;
+  title_->setFont(scaled(font(), 1.3, true));
+  form_->addRow(title_);
+  words_ = new QuietLabel;
+  words_->setWordWrap(true);
+  form_->addRow(words_);
+  makeSource(form_);
+  makeTerms(form_);
+  // A label's size is rounded down from its text's, which cuts the last letter.
+  for (QWidget* field : std::initializer_list<QWidget*>{film_, rig_, name_, game_, players_, table_, kind_}) {
+    QWidget* label = form_->labelForField(field);
+    label->setMinimumWidth(label->sizeHint().width() + 2);
+  }
+  makeEnd(form_);
 
+  auto* page = new QWidget;
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(24, 24, 24, 24);
+  column->addStretch(1);
+  auto* row = new QHBoxLayout;
+  row->addStretch(1);
+  row->addWidget(card, 4);
+  row->addStretch(1);
+  column->addLayout(row);
+  column->addStretch(1);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(new VerticalScroll(page));
+  setRecord({}, {});
+  setKnownFilm({});
+  showWay();
+}
+
+QWidget* StartForm::makeWays() {
+  auto* ways = new QWidget;
+  auto* row = new QHBoxLayout(ways);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(4);
+  ways_.setExclusive(true);
+  for (std::size_t i = 0; i < kWays.size(); ++i) {
+    auto* button = new QToolButton;
+    button->setObjectName(QString::fromLatin1(kWays[i].name));
+    button->setText(translated(kWays[i].text));
+    button->setIcon(inkIcon(QString::fromLatin1(kWays[i].icon)));
+    button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    button->setToolTip(translated(kWays[i].title));
+    button->setCheckable(true);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    ways_.addButton(button, static_cast<int>(i));
+    row->addWidget(button);
+  }
+  connect(&ways_, &QButtonGroup::idClicked, this, [this](int way) { setWay(static_cast<SessionWay>(way)); });
+  return ways;
+}
+
+void StartForm::makeSource(QFormLayout* form) {
+  film_ = new PathField("sessionFilm", tr("Choose a film"),
+                        tr("Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)"));
+  film_->setPlaceholder(tr("Drop a film on the window, or choose one"));
+  form->addRow(tr("Fil&m"), film_);
+  rig_ = new RigChoice;
+  form->addRow(tr("&Rig"), rig_);
+  connect(film_, &PathField::pathChanged, this, [this] {
+    setKnownFilm({});
+    showName();
+  });
+  connect(film_, &PathField::entered, this, &StartForm::begin);
+  connect(rig_, &RigChoice::setUpWanted, this, &StartForm::setUpWanted);
+}
+
+void StartForm::makeTerms(QFormLayout* form) {
   name_ = new QLineEdit;
   name_->setObjectName(QStringLiteral("sessionName"));
-  name_->setPlaceholderText(locale().toString(QDate::currentDate(), QLocale::LongFormat));
   form->addRow(tr("&Name"), name_);
   game_ = new QComboBox;
   game_->setObjectName(QStringLiteral("sessionGame"));
@@ -67,53 +177,119 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   kind_->addItem(tr("Match"), static_cast<int>(SessionKind::Match));
   kind_->addItem(tr("Lesson"), static_cast<int>(SessionKind::Lesson));
   form->addRow(tr("&For"), kind_);
-  // A label's size is rounded down from its text's, which cuts the last letter.
-  for (QWidget* field : std::initializer_list<QWidget*>{name_, game_, players_, table_, kind_}) {
-    QWidget* label = form->labelForField(field);
-    label->setMinimumWidth(label->sizeHint().width() + 2);
-  }
+  connect(name_, &QLineEdit::returnPressed, this, &StartForm::begin);
+  connect(players_, &QLineEdit::returnPressed, this, &StartForm::begin);
+}
+
+void StartForm::makeEnd(QFormLayout* form) {
   recordWords_ = new QuietLabel;
   recordWords_->setObjectName(QStringLiteral("sessionRecord"));
   recordWords_->setWordWrap(true);
   recordWords_->setTextFormat(Qt::PlainText);
   form->addRow(recordWords_);
-  auto* begin = new QPushButton(tr("Begin"));
-  begin->setObjectName(QStringLiteral("beginSession"));
-  begin->setDefault(true);
-  connect(begin, &QPushButton::clicked, this, &StartForm::begin);
-  connect(name_, &QLineEdit::returnPressed, this, &StartForm::begin);
-  connect(players_, &QLineEdit::returnPressed, this, &StartForm::begin);
-  form->addRow(begin);
-  brokenWords_ = new QLabel;
-  brokenWords_->setWordWrap(true);
-  brokenWords_->setTextFormat(Qt::PlainText);
+  begin_ = new QPushButton;
+  begin_->setObjectName(QStringLiteral("beginSession"));
+  begin_->setDefault(true);
+  connect(begin_, &QPushButton::clicked, this, &StartForm::begin);
+  form->addRow(begin_);
+
+  knownWords_ = plainLabel("knownFilm");
+  look_ = new QPushButton(tr("&Look at it in Review"));
+  look_->setObjectName(QStringLiteral("lookAtKnown"));
+  again_ = new QPushButton(tr("Measure it &again"));
+  again_->setObjectName(QStringLiteral("measureAgain"));
+  connect(look_, &QPushButton::clicked, this, [this] { emit lookWanted(known_->session.id); });
+  connect(again_, &QPushButton::clicked, this, [this] { beginFilm(true); });
+  knownNote_ = new QWidget;
+  auto* known = new QVBoxLayout(knownNote_);
+  known->setContentsMargins(0, 0, 0, 0);
+  known->setSpacing(8);
+  known->addWidget(knownWords_);
+  auto* choices = new QHBoxLayout;
+  choices->addWidget(look_);
+  choices->addWidget(again_);
+  known->addLayout(choices);
+  form->addRow(knownNote_);
+
+  brokenWords_ = plainLabel("brokenSession");
   resume_ = new QPushButton(tr("Go on with it"));
   resume_->setObjectName(QStringLiteral("resumeSession"));
   connect(resume_, &QPushButton::clicked, this, &StartForm::resumeWanted);
   form->addRow(brokenWords_);
   form->addRow(resume_);
-
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(24, 24, 24, 24);
-  column->addStretch(1);
-  auto* row = new QHBoxLayout;
-  row->addStretch(1);
-  row->addWidget(card, 4);
-  row->addStretch(1);
-  column->addLayout(row);
-  column->addStretch(1);
-  setRecord({}, {});
 }
 
 void StartForm::setRecord(const QString& path, const QString& broken) {
   recordWords_->setText(path.isEmpty() ? QString() : tr("Kept in %1.").arg(path));
-  recordWords_->setVisible(!path.isEmpty());
+  form_->setRowVisible(recordWords_, !path.isEmpty());
   brokenWords_->setText(tr("The session \"%1\" was not ended.").arg(broken));
-  brokenWords_->setVisible(!broken.isEmpty());
-  resume_->setVisible(!broken.isEmpty());
+  form_->setRowVisible(brokenWords_, !broken.isEmpty());
+  form_->setRowVisible(resume_, !broken.isEmpty());
+}
+
+void StartForm::setWay(SessionWay way) {
+  way_ = way;
+  showWay();
+}
+
+void StartForm::showWay() {
+  const WayRow& row = kWays[static_cast<std::size_t>(way_)];
+  ways_.button(static_cast<int>(way_))->setChecked(true);
+  title_->setText(translated(row.title));
+  words_->setText(translated(row.words));
+  begin_->setText(translated(row.begin));
+  const bool byHand = way_ == SessionWay::ByHand;
+  form_->setRowVisible(film_, !byHand);
+  form_->setRowVisible(rig_, !byHand);
+  form_->setRowVisible(table_, byHand);
+  form_->setRowVisible(knownNote_, !byHand && known_.has_value());
+  showName();
+}
+
+void StartForm::showName() {
+  const QString film = QFileInfo(film_->path()).completeBaseName();
+  const bool ofFilm = way_ == SessionWay::FromFilm && !film.isEmpty();
+  name_->setPlaceholderText(ofFilm ? film : locale().toString(QDate::currentDate(), QLocale::LongFormat));
+}
+
+void StartForm::setFilm(const QString& path) {
+  film_->setPath(path);
+  setWay(SessionWay::FromFilm);
+}
+
+void StartForm::setKnownFilm(const std::optional<FilmInRecord>& known) {
+  known_ = known;
+  if (known) knownWords_->setText(knownFilmWords(*known));
+  form_->setRowVisible(knownNote_, known.has_value());
+}
+
+void StartForm::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  rig_->refresh();
+}
+
+SessionKind StartForm::kind() const {
+  return static_cast<SessionKind>(kind_->currentData().toInt());
+}
+
+std::vector<std::string> StartForm::players() const {
+  std::vector<std::string> names;
+  for (const QString& player : players_->text().split(',')) {
+    if (!player.trimmed().isEmpty()) names.push_back(player.trimmed().toStdString());
+  }
+  return names;
 }
 
 void StartForm::begin() {
+  emit said({});
+  if (way_ == SessionWay::FromFilm) {
+    beginFilm(false);
+  } else {
+    beginByHand();
+  }
+}
+
+void StartForm::beginByHand() {
   HandTerms terms;
   const QString table = table_->currentText().trimmed();
   auto measured = measuredTableFrom(table.toStdString());
@@ -126,10 +302,45 @@ void StartForm::begin() {
   const QString name = name_->text().trimmed();
   terms.name = (name.isEmpty() ? name_->placeholderText() : name).toStdString();
   terms.game = gameFromText(game_->currentData().toString().toStdString());
-  for (const QString& player : players_->text().split(',')) {
-    if (!player.trimmed().isEmpty()) terms.players.push_back(player.trimmed().toStdString());
+  terms.players = players();
+  emit beginWanted(terms, kind());
+}
+
+void StartForm::beginFilm(bool again) {
+  const auto rig = rig_->chosen();
+  if (film_->path().isEmpty()) {
+    emit said(tr("Choose the film first."));
+    return;
   }
-  emit beginWanted(terms, static_cast<SessionKind>(kind_->currentData().toInt()));
+  if (!rig) {
+    emit said(tr("Choose the rig of this camera first; Set-up makes one from a film or still of the table."));
+    return;
+  }
+  if (rig->table.isEmpty()) {
+    emit said(tr("Choose the table first: the table.json that was measured, or a usual size such as 9ft."));
+    return;
+  }
+  MeasureOptions options;
+  options.film = film_->path().toStdString();
+  options.rig = rig->rig.toStdString();
+  options.table = rig->table.toStdString();
+  options.game = game_->currentData().toString().toStdString();
+  const QString name = name_->text().trimmed();
+  options.session = (name.isEmpty() ? name_->placeholderText() : name).toStdString();
+  options.players = players();
+  options.kind = kind();
+  options.again = again;
+  rememberRig(*rig);
+  emit filmWanted(options);
+}
+
+void StartForm::save(QSettings& settings) const {
+  settings.setValue(QStringLiteral("session/way"), static_cast<int>(way_));
+}
+
+void StartForm::restore(const QSettings& settings) {
+  const int way = settings.value(QStringLiteral("session/way")).toInt();
+  if (way >= 0 && way < static_cast<int>(kWays.size())) setWay(static_cast<SessionWay>(way));
 }
 
 }  // namespace ferrule

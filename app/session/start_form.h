@@ -1,19 +1,30 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QButtonGroup>
 #include <QWidget>
 
+#include "core/measure/film_in_record.h"
 #include "core/measure/hand_session.h"
-#include "core/record/record_values.h"
+#include "core/measure/measure.h"
 
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QSettings;
 
 namespace ferrule {
 
-/// What a session needs before its first shot: game, players, table, what it is for. Shown while no session runs.
+class PathField;
+class RigChoice;
+
+/// How a session comes into the record.
+enum class SessionWay { ByHand, FromFilm };
+
+/// What a session needs before its first shot: game, players, what it is for, and where it comes from. Shown while no
+/// session runs.
 class StartForm : public QWidget {
   Q_OBJECT
  public:
@@ -21,24 +32,67 @@ class StartForm : public QWidget {
 
   /// path: where the session will be kept. broken: the name of a session that was broken off; empty for none.
   void setRecord(const QString& path, const QString& broken);
+  void setWay(SessionWay way);
+  [[nodiscard]] SessionWay way() const { return way_; }
+  /// To measure this film.
+  void setFilm(const QString& path);
+  /// The film that was wanted is in the record already; what may be done about it is offered until another is chosen.
+  void setKnownFilm(const std::optional<FilmInRecord>& known);
+
+  void save(QSettings& settings) const;
+  void restore(const QSettings& settings);
 
  signals:
   void beginWanted(const ferrule::HandTerms& terms, ferrule::SessionKind kind);
   void resumeWanted();
+  /// options: without its record.
+  void filmWanted(const ferrule::MeasureOptions& options);
+  /// The shots of the session that holds the film already.
+  void lookWanted(ferrule::SessionId session);
+  void setUpWanted();
   /// A table that cannot be read.
   void failed(const ferrule::Error& error);
+  /// Something is missing.
+  void said(const QString& sentence);
+
+ protected:
+  /// Looks again which rigs there are.
+  void showEvent(QShowEvent* event) override;
 
  private:
+  QWidget* makeWays();
+  void makeSource(QFormLayout* form);
+  void makeTerms(QFormLayout* form);
+  void makeEnd(QFormLayout* form);
   void begin();
+  void beginByHand();
+  void beginFilm(bool again);
+  [[nodiscard]] SessionKind kind() const;
+  [[nodiscard]] std::vector<std::string> players() const;
+  void showWay();
+  void showName();
 
+  SessionWay way_ = SessionWay::ByHand;
+  QButtonGroup ways_;
+  QFormLayout* form_;
+  QLabel* title_;
+  QLabel* words_;
+  PathField* film_;
+  RigChoice* rig_;
   QLineEdit* name_;
   QComboBox* game_;
   QLineEdit* players_;
   QComboBox* table_;
   QComboBox* kind_;
   QLabel* recordWords_;
+  QPushButton* begin_;
   QLabel* brokenWords_;
   QPushButton* resume_;
+  QWidget* knownNote_;
+  QLabel* knownWords_;
+  QPushButton* look_;
+  QPushButton* again_;
+  std::optional<FilmInRecord> known_;
 };
 
 }  // namespace ferrule

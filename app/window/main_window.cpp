@@ -6,12 +6,15 @@
 #include <QCloseEvent>
 #include <QComboBox>
 #include <QDir>
+#include <QDragEnterEvent>
+#include <QDropEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMenuBar>
+#include <QMimeData>
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
@@ -49,6 +52,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   setObjectName(QStringLiteral("mainWindow"));
   setWindowTitle(QStringLiteral("Ferrule"));
   setMinimumSize(kLeastSize);
+  setAcceptDrops(true);
   auto* whole = new QWidget;
   auto* row = new QHBoxLayout(whole);
   row->setContentsMargins(0, 0, 0, 0);
@@ -63,6 +67,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
     stack_->addWidget(places_.back());
     connect(places_.back(), &Place::shotsWanted, this, &MainWindow::showShots);
     connect(places_.back(), &Place::recordWanted, this, &MainWindow::openRecord);
+    connect(places_.back(), &Place::placeWanted, this, &MainWindow::showPlace);
   }
   connect(list_, &PlaceList::chosen, stack_, &QStackedWidget::setCurrentIndex);
   connect(list_, &PlaceList::narrowChanged, actions_->at(ActionId::NarrowPlaces), [this](bool narrow) {
@@ -79,6 +84,13 @@ void MainWindow::openRecord(const QString& path) {
   noteRecentRecord(settings, path);
   for (Place* place : places_)
     place->openRecord(path);
+}
+
+void MainWindow::openFilm(const QString& path) {
+  const auto rows = placeRows();
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (places_[i]->openFilm(path)) showPlace(QString::fromLatin1(rows[i].name));
+  }
 }
 
 void MainWindow::showShots(const ShotList& shots) {
@@ -258,6 +270,24 @@ bool MainWindow::eventFilter(QObject* object, QEvent* event) {
     }
   }
   return QMainWindow::eventFilter(object, event);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  const QList<QUrl> files = event->mimeData()->urls();
+  if (files.size() == 1 && files.front().isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QList<QUrl> files = event->mimeData()->urls();
+  if (files.size() != 1 || !files.front().isLocalFile()) return;
+  event->acceptProposedAction();
+  const QString path = files.front().toLocalFile();
+  if (path.endsWith(QLatin1String(".sqlite"), Qt::CaseInsensitive)) {
+    openRecord(path);
+    showPlace(QStringLiteral("review"));
+  } else {
+    openFilm(path);
+  }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -32,6 +32,9 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  /// One file may be dropped on the window: a record is opened, anything else is a film.
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
   /// Keys without a modifier that a button or a list of choices needs for itself are no shortcuts there.
   bool eventFilter(QObject* object, QEvent* event) override;
 
@@ -41,6 +44,7 @@ class MainWindow : public QMainWindow {
   void setSpeedUnit(SpeedUnit unit);
   void chooseRecord();
   void openRecord(const QString& path);
+  void openFilm(const QString& path);
   void showShots(const ShotList& shots);
   void showSettings(const QSettings& settings);
   void chooseLanguage(ActionId action);

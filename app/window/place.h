@@ -21,6 +21,8 @@ class Place : public QWidget {
   virtual bool act(ActionId action) = 0;
   /// Opens a record, for the places that show one.
   virtual void openRecord(const QString&) {}
+  /// A film that somebody dropped on the window; false for the places that do nothing with one.
+  virtual bool openFilm(const QString&) { return false; }
   /// Lists shots, for the place that shows them one by one.
   virtual void showShots(const ShotList&) {}
   virtual void setNumbers(const Numbers& numbers) = 0;
@@ -35,6 +37,8 @@ class Place : public QWidget {
   void shotsWanted(const ferrule::ShotList& shots);
   /// A record that every place should show.
   void recordWanted(const QString& path);
+  /// Another place, by its name in placeRows().
+  void placeWanted(const QString& name);
 };
 
 }  // namespace ferrule

@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/measure/reading_source.h"
-#include "core/vision/ball_tracker.h"
+#include "core/measure/image_follower.h"
 #include "core/vision/film_reader_ahead.h"
-#include "core/vision/tag_watch.h"
 
 namespace ferrule {
 
-/// The balls of a film, image by image; decoding goes on beside the search for balls. A camera that moves is followed:
-/// once the tags lie still again, the balls are followed anew under the new rig.
+/// The balls of a film, image by image; decoding goes on beside the search for balls.
 class FilmReadings : public ReadingSource {
  public:
   /// film: freshly opened, of the rig's image size.
@@ -17,20 +14,17 @@ class FilmReadings : public ReadingSource {
 
   [[nodiscard]] std::optional<std::vector<ImageReading>> next() override;
   [[nodiscard]] SourceProgress progress() const override { return progress_; }
-  [[nodiscard]] std::optional<TablePoint3> camera() const override { return camera_; }
+  [[nodiscard]] std::optional<TablePoint3> camera() const override { return follower_.camera(); }
+  void keepPictures() override { follower_.keepPictures(); }
+  [[nodiscard]] std::optional<KeptPicture> picture(long image) const override { return follower_.picture(image); }
   [[nodiscard]] bool endedEarly() const { return film_.endedEarly(); }
   /// Every move of the camera so far, in order.
-  [[nodiscard]] const std::vector<CameraMove>& moves() const { return moves_; }
+  [[nodiscard]] const std::vector<CameraMove>& moves() const { return follower_.moves(); }
 
  private:
   FilmReaderAhead film_;
   FilmImage image_;
-  MeasuredTable measured_;
-  BallTracker tracker_;
-  TablePoint3 camera_;             ///< of what next() returned last
-  TablePoint3 movedTo_;            ///< of what it will return
-  std::optional<TagWatch> watch_;  ///< nothing on a table without tags
-  std::vector<CameraMove> moves_;
+  ImageFollower follower_;
   SourceProgress progress_;
   bool finished_ = false;
 };

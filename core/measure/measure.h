@@ -33,15 +33,20 @@ struct MeasureOptions {
   bool again = false;                ///< measure a film that is in the record once more, as a session beside the first
   /// Then set the planner's suggestion beside each shot (judge_session.h), where there is a game and a record.
   bool judge = true;
+  SessionKind kind = SessionKind::Unknown;  ///< of a session that is begun
 
   bool operator==(const MeasureOptions&) const = default;
 };
 
 /// What is told while measuring, on the measuring thread. Any may be empty.
 struct MeasureObserver {
+  std::function<void(SessionId, const std::string& name)> opened;  ///< a frame of that session waits for its shots
   std::function<void(const ImageReading&)> image;
+  /// After image, for some images a second: what the reading was made from. Shared with nobody who writes to it.
+  std::function<void(const ImageReading&, const KeptPicture&)> picture;
   std::function<void(const ReadShot&)> shot;
   std::function<void(const ReadShot&, const FilmRuling&)> ruling;  ///< after shot, when there is a referee
+  std::function<void(const ReadShot&, ShotId)> recorded;           ///< after both, once the shot stands in the record
   std::function<void(const Placement&)> placement;
   std::function<void(const JudgedShot&)> judged;  ///< after the film's end
 };

@@ -5,8 +5,7 @@
 
 #include "core/camera/rig_file.h"
 #include "core/measure/film_readings.h"
-#include "core/measure/measure.h"
-#include "core/measure/record_entries.h"
+#include "core/measure/measured_frame.h"
 
 namespace ferrule {
 
@@ -22,31 +21,8 @@ std::optional<UtcMilliseconds> firstImageOf(const FilmInfo& film) {
   return std::chrono::floor<std::chrono::milliseconds>(utc).count() - std::llround(1000.0 * film.duration_s);
 }
 
-/// The session of that name on that table, or a new one.
-Result<SessionId> sessionFor(Record& record, const NewSession& wanted, bool alwaysNew) {
-  if (!alwaysNew) {
-    const auto sessions = record.sessions();
-    if (!sessions) return tl::make_unexpected(sessions.error());
-    for (const SessionSummary& session : *sessions) {
-      if (session.name != wanted.name) continue;
-      const auto table = record.tableOf(session.id);
-      if (!table) return tl::make_unexpected(table.error());
-      if (*table == wanted.table) return session.id;
-    }
-  }
-  return record.addSession(wanted);
-}
-
-/// A frame of a record that waits for its shots.
-struct OpenFrame {
-  Record record;
-  FilmEntry film;
-  FrameId frame;
-  std::vector<PlayerId> players;
-};
-
-Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info, const Rig& rig,
-                            const MeasuredTable& measured, MeasureReport& report) {
+Result<MeasuredFrame> openFrame(const MeasureOptions& options, const FilmInfo& info, const Rig& rig,
+                                const MeasuredTable& measured, MeasureReport& report) {
   auto record = Record::open(options.record);
   if (!record) return tl::make_unexpected(record.error());
   FilmEntry film;
@@ -69,27 +45,14 @@ Result<OpenFrame> openFrame(const MeasureOptions& options, const FilmInfo& info,
       report.earlierSessions.push_back(session.name);
   }
 
-  const auto players = playersNamed(*record, options.players);
-  if (!players) return tl::make_unexpected(players.error());
-  report.sessionName = options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
-  const auto filmId = record->addFilm(film);
-  if (!filmId) return tl::make_unexpected(filmId.error());
-  const NewSession wanted{report.sessionName, film.firstImage.value_or(0),
-                          std::filesystem::path(options.table).stem().string(), measured, *players};
-  const auto session = sessionFor(*record, wanted, options.again);
-  if (!session) return tl::make_unexpected(session.error());
-  report.session = *session;
-  const auto frame = record->addFrame({*session, options.game, *filmId, rig});
+  const std::string name =
+      options.session.empty() ? std::filesystem::path(options.film).stem().string() : options.session;
+  auto frame = addMeasuredFrame(std::move(*record), options, {name, std::move(film), options.again}, rig, measured);
   if (!frame) return tl::make_unexpected(frame.error());
-  return OpenFrame{std::move(*record), std::move(film), *frame, *players};
-}
-
-/// Now the film's true length is known.
-Result<void> completeFrame(OpenFrame& frame, const MeasureReport& report) {
-  frame.film.images = report.images;
-  frame.film.duration_s = report.duration_s;
-  if (const auto updated = frame.record.addFilm(frame.film); !updated) return tl::make_unexpected(updated.error());
-  return frame.record.completeFrame(frame.frame);
+  report.session = frame->session;
+  report.sessionName = frame->sessionName;
+  report.table = frame->table;
+  return frame;
 }
 
 }  // namespace
@@ -117,31 +80,21 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
     file.emplace(std::move(*made));
   }
   MeasureReport opened;
-  std::optional<OpenFrame> frame;
+  std::optional<MeasuredFrame> frame;
   if (!options.record.empty()) {
     auto made = openFrame(options, info, *rig, *measured, opened);
     if (!made) return tl::make_unexpected(made.error());
     frame.emplace(std::move(*made));
+    if (observer.opened) observer.opened(frame->session, frame->sessionName);
   }
 
   MeasureSinks sinks;
-  if (frame) {
-    sinks.record = &frame->record;
-    sinks.frame = frame->frame;
-    if (frame->players.size() == 1) sinks.player = frame->players.front();
-    if (frame->players.size() == 2) sinks.seats = frame->players;
-  }
+  if (frame) sinks = sinksInto(*frame);
   if (file) sinks.file = &*file;
   std::optional<FilmReferee> referee;
   if (const auto game = gameFromText(options.game)) {
     referee.emplace(worldRules(*game), *measured);
     sinks.referee = &*referee;
-  }
-  if (frame) {
-    auto known = fingerprintFor(frame->record, *opened.session);
-    if (!known) return tl::make_unexpected(known.error());
-    opened.table = std::move(*known);
-    if (opened.table) sinks.table = &opened.table->fingerprint;
   }
   FilmReadings source(std::move(*film), *rig, *measured);
   auto report = measureReadings(source, *measured, sinks, job, observer);

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <memory>
+#include <opencv2/core/mat.hpp>
 #include <optional>
 #include <vector>
 
+#include "core/camera/rig.h"
 #include "core/table/track.h"
 
 namespace ferrule {
@@ -15,6 +18,12 @@ struct SourceProgress {
   double share = -1.0;  ///< of the whole; negative when unknown
 };
 
+/// The picture that a reading was made from.
+struct KeptPicture {
+  cv::Mat picture;                 ///< 8-bit BGR
+  std::shared_ptr<const Rig> rig;  ///< under which it was read
+};
+
 /// Where image readings come from: a film, a camera, or a test.
 class ReadingSource {
  public:
@@ -24,6 +33,10 @@ class ReadingSource {
   [[nodiscard]] virtual SourceProgress progress() const = 0;
   /// Where the camera was in the table frame, m, when it took what next() returned last; nothing where nobody knows.
   [[nodiscard]] virtual std::optional<TablePoint3> camera() const { return std::nullopt; }
+  /// From now on some pictures are kept until their readings have come out.
+  virtual void keepPictures() {}
+  /// Of an image whose reading next() returned last; nothing for most images, and where nobody keeps any.
+  [[nodiscard]] virtual std::optional<KeptPicture> picture(long) const { return std::nullopt; }
 };
 
 }  // namespace ferrule

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QElapsedTimer>
+#include <QObject>
+
+#include "app/session/judge_service.h"
+#include "app/session/measuring_feed.h"
+#include "app/setup/background_job.h"
+#include "app/window/shot_list.h"
+#include "core/measure/film_in_record.h"
+
+namespace ferrule {
+
+/// How a session from a film stands.
+enum class FilmState { None, Measuring, Done, Stopped };
+
+/// A session that is measured from a film: starts and stops the work, and holds what came of it. Knows no widgets.
+class FilmDesk : public QObject {
+  Q_OBJECT
+ public:
+  explicit FilmDesk(QObject* parent = nullptr);
+
+  /// Begins to measure; an earlier session of this desk is put aside. Answered by changed(), or by refused() when
+  /// nothing could be begun.
+  void start(const MeasureOptions& options);
+  /// Ends it soon. What was committed stays.
+  void stop();
+  /// Puts the session aside, so that another one can be begun.
+  void close();
+
+  /// Asks for the shots of a session of a record; answered by listed().
+  void list(const QString& record, SessionId session);
+
+  [[nodiscard]] FilmState state() const { return state_; }
+  [[nodiscard]] const MeasureOptions& options() const { return options_; }
+  [[nodiscard]] const MeasuredTable& table() const { return table_; }
+  [[nodiscard]] const QString& sessionName() const { return sessionName_; }
+  [[nodiscard]] std::optional<SessionId> session() const { return session_; }
+  [[nodiscard]] const std::vector<std::shared_ptr<const MeasuredShot>>& shots() const { return shots_; }
+  /// Null until the first one.
+  [[nodiscard]] const SeenImage* image() const { return image_.get(); }
+  /// 0 to 1, negative when unknown; of the step that is under way.
+  [[nodiscard]] double share() const { return share_; }
+  /// "measuring", "judging".
+  [[nodiscard]] const QString& step() const { return step_; }
+  [[nodiscard]] double elapsed_s() const;
+  /// Once it is done.
+  [[nodiscard]] const std::optional<MeasureReport>& report() const { return report_; }
+
+ signals:
+  void changed();
+  void progressed();
+  void imageSeen();
+  /// known: where the film was measured before, when that is why.
+  void refused(const ferrule::Error& error, const std::optional<ferrule::FilmInRecord>& known);
+  void listed(const ferrule::ShotList& shots);
+  /// Shots of a film that was measured before, whose suggestions had been broken off.
+  void judged(int shots);
+  void failed(const ferrule::Error& error);
+
+ private:
+  struct Outcome {
+    Result<MeasureReport> report;
+    std::optional<FilmInRecord> known;
+  };
+
+  void finish(const Outcome& outcome);
+
+  MeasureOptions options_;
+  MeasuredTable table_;
+  FilmState state_ = FilmState::None;
+  QString sessionName_;
+  std::optional<SessionId> session_;
+  std::vector<std::shared_ptr<const MeasuredShot>> shots_;
+  std::shared_ptr<const SeenImage> image_;
+  double share_ = -1.0;
+  QString step_;
+  QElapsedTimer sinceStep_;
+  std::optional<MeasureReport> report_;
+  MeasuringFeed feed_;
+  JudgeService judge_;
+  BackgroundJob lister_;
+  BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
+};
+
+}  // namespace ferrule

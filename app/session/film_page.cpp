@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/film_page.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/session/measured_shot_list.h"
+#include "app/session/measuring_pictures.h"
+#include "app/session/measuring_words.h"
+#include "app/window/card.h"
+#include "app/window/inks.h"
+#include "app/window/tool_button.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr int kPanelWidth_px = 344;
+constexpr int kSteps = 1000;  ///< of the progress bar
+
+}  // namespace
+
+FilmPage::FilmPage(FilmDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setObjectName(QStringLiteral("filmPage"));
+  pictures_ = new MeasuringPictures;
+  title_ = new ElidedLabel;
+  title_->setObjectName(QStringLiteral("measuringTitle"));
+  title_->setTextFormat(Qt::PlainText);
+  title_->setFont(scaled(font(), 1.3, true));
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(12, 8, 12, 12);
+  column->setSpacing(8);
+  column->addWidget(title_);
+  column->addWidget(pictures_, 1);
+  auto* columns = new QSplitter;
+  columns->setHandleWidth(1);
+  columns->setChildrenCollapsible(false);
+  columns->addWidget(middle);
+  columns->addWidget(makePanel(actions));
+  columns->setStretchFactor(0, 1);
+  columns->setStretchFactor(1, 0);
+  columns->setSizes({900, kPanelWidth_px});
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(columns);
+  connect(&desk_, &FilmDesk::changed, this, &FilmPage::refresh);
+  connect(&desk_, &FilmDesk::progressed, this, &FilmPage::showProgress);
+  connect(&desk_, &FilmDesk::imageSeen, this, [this] { pictures_->setImage(*desk_.image()); });
+  refresh();
+}
+
+QWidget* FilmPage::makePanel(const ActionSet& actions) {
+  words_ = new QLabel;
+  words_->setObjectName(QStringLiteral("measuringWords"));
+  words_->setWordWrap(true);
+  words_->setTextFormat(Qt::PlainText);
+  words_->setFont(withTabularFigures(font()));
+  progress_ = new QProgressBar;
+  progress_->setObjectName(QStringLiteral("measuringProgress"));
+  progress_->setAccessibleName(tr("Progress"));
+  progress_->setTextVisible(false);
+  stop_ = toolButton(actions.at(ActionId::StopWork));
+  stop_->setAutoRaise(false);
+  shots_ = new MeasuredShotList;
+  look_ = new QPushButton(tr("&Look at it in Review"));
+  look_->setObjectName(QStringLiteral("lookAtIt"));
+  close_ = new QPushButton(tr("&Another session"));
+  close_->setObjectName(QStringLiteral("anotherSession"));
+  connect(look_, &QPushButton::clicked, this, &FilmPage::lookWanted);
+  connect(close_, &QPushButton::clicked, this, &FilmPage::closeWanted);
+
+  auto* panel = new QWidget;
+  panel->setObjectName(QStringLiteral("filmPanel"));
+  auto* column = new QVBoxLayout(panel);
+  column->setContentsMargins(16, 12, 16, 12);
+  column->setSpacing(12);
+  auto* working = new QHBoxLayout;
+  working->setSpacing(8);
+  working->addWidget(progress_, 1);
+  working->addWidget(stop_);
+  column->addLayout(working);
+  column->addWidget(words_);
+  column->addWidget(shots_, 1);
+  column->addWidget(look_);
+  column->addWidget(close_);
+  return panel;
+}
+
+void FilmPage::setNumbers(const Numbers& numbers) {
+  numbers_ = numbers;
+  refresh();
+}
+
+void FilmPage::refresh() {
+  const bool running = desk_.state() == FilmState::Measuring;
+  pictures_->setTable(desk_.table());
+  if (desk_.image() == nullptr) pictures_->clear();
+  title_->setText(desk_.sessionName());
+  QStringList rows;
+  const SeatNames names = seatNamesOf(desk_.options().players);
+  for (const auto& shot : desk_.shots())
+    rows << measuredShotWords(*shot, names, numbers_);
+  shots_->setRows(rows);
+  progress_->setVisible(running);
+  stop_->setVisible(running);
+  look_->setVisible(!running);
+  look_->setEnabled(!desk_.shots().empty());
+  close_->setVisible(!running);
+  showProgress();
+}
+
+void FilmPage::showProgress() {
+  switch (desk_.state()) {
+    case FilmState::None:
+      words_->clear();
+      return;
+    case FilmState::Measuring:
+      break;
+    case FilmState::Done:
+      words_->setText(measuredFilmWords(*desk_.report(), numbers_));
+      return;
+    case FilmState::Stopped:
+      words_->setText(stoppedFilmWords(desk_.sessionName(), static_cast<int>(desk_.shots().size())));
+      return;
+  }
+  const bool known = desk_.share() >= 0.0;
+  progress_->setRange(0, known ? kSteps : 0);
+  if (known) progress_->setValue(qRound(kSteps * desk_.share()));
+  const long images = desk_.image() != nullptr ? desk_.image()->picture.number + 1 : 0;
+  words_->setText(measuringWords(desk_.step(), images, desk_.share(), desk_.elapsed_s(), numbers_));
+}
+
+}  // namespace ferrule

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/film/film_pictures.h"
+#include "app/review/moment.h"
+#include "core/camera/rig.h"
+#include "core/measure/film_referee.h"
+#include "core/record/record_values.h"
+
+/// What a session shows while it is measured.
+namespace ferrule {
+
+/// One image with the balls that were found in this very image.
+struct SeenImage {
+  FilmPicture picture;
+  std::vector<BallNow> balls;
+  std::shared_ptr<const Rig> rig;  ///< under which it was read
+};
+
+/// A shot that was just measured.
+struct MeasuredShot {
+  ShotReading reading;
+  std::optional<FilmRuling> ruling;  ///< nothing without a referee
+  ShotId id;                         ///< in the record
+};
+
+}  // namespace ferrule

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/measuring_feed.h"
+
+#include <utility>
+
+namespace ferrule {
+
+namespace {
+
+SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
+  SeenImage seen;
+  const cv::Mat& pixels = kept.picture;
+  const QImage view(pixels.data, pixels.cols, pixels.rows, static_cast<qsizetype>(pixels.step), QImage::Format_BGR888);
+  // The pixels belong to the measuring thread; the screen's copy is in the form that paints fastest.
+  seen.picture = {view.convertToFormat(QImage::Format_RGB32), reading.image, reading.time_s};
+  seen.rig = kept.rig;
+  for (const BallSample& ball : reading.balls)
+    seen.balls.push_back({ball.ball, ball.position, ball.standardUncertainty_m, ball.seen});
+  return seen;
+}
+
+}  // namespace
+
+template <class Tell>
+void MeasuringFeed::post(int round, Tell tell) {
+  QMetaObject::invokeMethod(
+      this,
+      [this, round, tell = std::move(tell)] {
+        if (round == round_) tell();
+      },
+      Qt::QueuedConnection);
+}
+
+MeasureObserver MeasuringFeed::observer() {
+  const int round = ++round_;
+  pictureOnItsWay_ = false;
+  MeasureObserver observer;
+  observer.opened = [this, round](SessionId session, const std::string& name) {
+    post(round, [this, session, name = QString::fromStdString(name)] { emit opened(session, name); });
+  };
+  observer.picture = [this, round](const ImageReading& reading, const KeptPicture& kept) {
+    if (pictureOnItsWay_.exchange(true)) return;
+    const auto seen = std::make_shared<const SeenImage>(seenImage(reading, kept));
+    post(round, [this, seen] {
+      pictureOnItsWay_ = false;
+      emit imageSeen(seen);
+    });
+  };
+  const auto ruling = std::make_shared<std::optional<FilmRuling>>();
+  observer.ruling = [ruling](const ReadShot&, const FilmRuling& ruled) { *ruling = ruled; };
+  observer.recorded = [this, round, ruling](const ReadShot& shot, ShotId id) {
+    const auto measured =
+        std::make_shared<const MeasuredShot>(MeasuredShot{shot.reading, std::exchange(*ruling, std::nullopt), id});
+    post(round, [this, measured] { emit shotMeasured(measured); });
+  };
+  return observer;
+}
+
+}  // namespace ferrule

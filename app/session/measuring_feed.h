@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <atomic>
+
+#include "app/session/measured_values.h"
+#include "core/measure/measure.h"
+
+namespace ferrule {
+
+/// Brings what a measuring thread tells over to the window's thread, and never makes it wait: a picture is turned into
+/// one for the screen only when the last one was shown.
+class MeasuringFeed : public QObject {
+  Q_OBJECT
+ public:
+  using QObject::QObject;
+
+  /// To be called on the measuring thread, while the feed lives. What was told for an earlier observer is dropped.
+  [[nodiscard]] MeasureObserver observer();
+
+ signals:
+  void opened(ferrule::SessionId session, const QString& name);
+  void imageSeen(std::shared_ptr<const ferrule::SeenImage> image);
+  void shotMeasured(std::shared_ptr<const ferrule::MeasuredShot> shot);
+
+ private:
+  template <class Tell>
+  void post(int round, Tell tell);
+
+  int round_ = 0;
+  std::atomic<bool> pictureOnItsWay_ = false;
+};
+
+}  // namespace ferrule

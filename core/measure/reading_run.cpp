@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/reading_run.h"
+
+#include "core/measure/record_entries.h"
+
+namespace ferrule {
+
+std::optional<PlayerId> playerOf(const MeasureSinks& sinks, const std::optional<FilmRuling>& ruling) {
+  if (sinks.player || !ruling || !ruling->shooter || sinks.seats.size() != 2) return sinks.player;
+  return sinks.seats[indexOf(*ruling->shooter)];
+}
+
+ReadingRun::ReadingRun(ReadingSource& source, const MeasuredTable& measured, const MeasureSinks& sinks,
+                       const MeasureObserver& observer)
+    : source_(source), sinks_(sinks), observer_(observer), reader_(measured, source.camera()) {
+  if (sinks.table != nullptr) reader_.setTable(*sinks.table);
+  if (observer.picture) source.keepPictures();
+}
+
+Result<void> ReadingRun::take(const std::vector<ImageReading>& readings) {
+  reader_.setCamera(source_.camera());
+  for (const ImageReading& reading : readings) {
+    if (sinks_.file != nullptr) sinks_.file->add(reading);
+    reader_.feed(reading);
+    if (observer_.image) observer_.image(reading);
+    if (!observer_.picture) continue;
+    if (const auto kept = source_.picture(reading.image)) observer_.picture(reading, *kept);
+  }
+  return drain();
+}
+
+Result<void> ReadingRun::finish() {
+  reader_.finish();
+  auto done = drain();
+  report_.images = source_.progress().images;
+  report_.duration_s = source_.progress().time_s;
+  return done;
+}
+
+Result<void> ReadingRun::drain() {
+  for (const Placement& placement : reader_.takePlacements()) {
+    ++report_.placements;
+    if (sinks_.record != nullptr) {
+      if (auto done = sinks_.record->addPlacement(sinks_.frame, placement); !done) return done;
+    }
+    if (sinks_.file != nullptr) sinks_.file->add(placement);
+    if (observer_.placement) observer_.placement(placement);
+  }
+  for (const ReadShot& shot : reader_.takeShots()) {
+    if (auto done = keep(shot); !done) return done;
+  }
+  return {};
+}
+
+Result<void> ReadingRun::keep(const ReadShot& shot) {
+  ++report_.shots;
+  std::optional<FilmRuling> ruling;
+  std::optional<RulingEntry> entry;
+  if (sinks_.referee != nullptr) {
+    ruling = sinks_.referee->judge(shot);
+    entry = entryOf(ruling->ruled);
+  }
+  std::optional<ShotId> id;
+  if (sinks_.record != nullptr) {
+    const auto added =
+        sinks_.record->appendShot(sinks_.frame, shot.reading, shot.tracks, playerOf(sinks_, ruling), entry);
+    if (!added) return tl::make_unexpected(added.error());
+    id = *added;
+  }
+  if (sinks_.file != nullptr) sinks_.file->add(shot.reading, entry ? entry->content : std::string());
+  if (observer_.shot) observer_.shot(shot);
+  if (observer_.ruling && ruling) observer_.ruling(shot, *ruling);
+  if (observer_.recorded && id) observer_.recorded(shot, *id);
+  return {};
+}
+
+}  // namespace ferrule

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QLabel>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "app/session/session_place.h"
+#include "tests/app/fresh_settings.h"
+
+namespace ferrule {
+
+inline const QString kClipFolder = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
+
+/// The Session place alone on a screen of its own, with fresh settings and an empty record.
+class SessionScreen {
+ public:
+  SessionScreen() : actions_(&window_) {
+    place_ = std::make_unique<SessionPlace>(actions_, [this] { return now_ += 5000; });
+    QObject::connect(&actions_, &ActionSet::triggered, place_.get(), [this](ActionId id) { place_->act(id); });
+    place_->resize(1200, 700);
+    QSignalSpy changed(&place_->desk(), &HandDesk::changed);
+    place_->openRecord(record());
+    place_->show();
+    if (!changed.wait()) qFatal("the record was not opened");
+  }
+
+  [[nodiscard]] SessionPlace& place() { return *place_; }
+  [[nodiscard]] ActionSet& actions() { return actions_; }
+  [[nodiscard]] QString record() const { return settings_.filePath("sessions.sqlite"); }
+  [[nodiscard]] QString file(const QString& name) const { return settings_.filePath(name); }
+  template <class T>
+  [[nodiscard]] T* find(const char* name) const {
+    return place_->findChild<T*>(QString::fromLatin1(name));
+  }
+  [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
+  [[nodiscard]] bool isVisible(const char* name) const { return find<QWidget>(name)->isVisible(); }
+
+ private:
+  FreshSettings settings_;
+  QWidget window_;
+  ActionSet actions_;  ///< the window's
+  std::unique_ptr<SessionPlace> place_;
+  UtcMilliseconds now_ = 1'772'389'800'000;
+};
+
+}  // namespace ferrule
