@@ -13,6 +13,7 @@
 #include "app/console/fingerprint_command.h"
 #include "app/console/judge_command.h"
 #include "app/console/measure_command.h"
+#include "app/console/position_command.h"
 #include "app/console/project_command.h"
 #include "app/console/simulate_command.h"
 #include "app/console/suggest_command.h"
@@ -32,6 +33,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addFingerprintCommand(app, status);
   addJudgeCommand(app, status);
   addMeasureCommand(app, status);
+  addPositionCommand(app, status);
   addProjectCommand(app, status);
   addSimulateCommand(app, status);
   addSuggestCommand(app, status);

@@ -2,6 +2,7 @@
 #include "core/physics/position_file.h"
 
 #include <algorithm>
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/base/text_file.h"
@@ -238,6 +239,18 @@ Result<PositionFile> readPositionFile(const std::string& path) {
   const auto text = readTextFile(path, kLargestFile_bytes);
   if (!text) return tl::make_unexpected(text.error());
   return parsePositionFile(*text, path);
+}
+
+std::string positionFileText(const MeasuredTable& measured, const Position& balls) {
+  const auto rounded_mm = [](double place_m) { return std::round(1e5 * place_m) / 100.0; };
+  nlohmann::ordered_json file;
+  file["table"] = nlohmann::ordered_json::parse(measuredTableText(measured));
+  file["balls"] = nlohmann::ordered_json::array();
+  for (const BallAt& ball : balls) {
+    file["balls"].push_back(
+        {{"ball", toText(ball.ball)}, {"x_mm", rounded_mm(ball.position.x)}, {"y_mm", rounded_mm(ball.position.y)}});
+  }
+  return file.dump(2) + '\n';
 }
 
 }  // namespace ferrule

@@ -51,5 +51,7 @@ struct PositionFile {
 [[nodiscard]] Result<PositionFile> parsePositionFile(const std::string& json, const std::string& name);
 /// Errors: also FileMissing, FileEmpty, FileUnreadable.
 [[nodiscard]] Result<PositionFile> readPositionFile(const std::string& path);
+/// A position in that form, without a strike; places are rounded to 0.01 mm.
+[[nodiscard]] std::string positionFileText(const MeasuredTable& measured, const Position& balls);
 
 }  // namespace ferrule

@@ -11,6 +11,7 @@ using namespace ferrule;
 class PositionFileTest : public QObject {
   Q_OBJECT
  private slots:
+  void whatIsWrittenIsReadBack();
   void everyFieldIsRead();
   void whatIsLeftOutIsTheLiteratures();
   void aTableMayBeWrittenOut();
@@ -146,6 +147,17 @@ void PositionFileTest::deepNestingIsRefusedInPeace() {
   const std::string deep = std::string(100000, '[') + std::string(100000, ']');
   QCOMPARE(parsePositionFile(deep, "shot.json").error().code, ErrorCode::FileMalformed);
   QCOMPARE(parsePositionFile(with("\"8ft\"", deep), "shot.json").error().code, ErrorCode::FieldInvalid);
+}
+
+void PositionFileTest::whatIsWrittenIsReadBack() {
+  const auto measured = measuredTableFrom("9ft");
+  QVERIFY(measured.has_value());
+  const Position balls{{kCueBall, {-0.63512, 0.00001}}, {BallName(3), {0.5, -0.25}}};
+  const auto read = parsePositionFile(positionFileText(*measured, balls), "written");
+  QVERIFY(read.has_value());
+  QCOMPARE(read->measured, *measured);
+  QCOMPARE(read->balls, balls);
+  QVERIFY(!read->strike);
 }
 
 FERRULE_TEST(PositionFileTest)
