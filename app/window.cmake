@@ -74,7 +74,6 @@ add_library(ferrule_window STATIC
   session/suggestion_searcher.cpp
   session/suggestion_service.cpp
   session/table_editor.cpp
-  setup/background_job.cpp
   setup/camera_page.cpp
   setup/chain_pictures.cpp
   setup/chain_row.cpp
@@ -101,6 +100,7 @@ add_library(ferrule_window STATIC
   window/about_page.cpp
   window/actions.cpp
   window/appearance.cpp
+  window/background_job.cpp
   window/card.cpp
   window/empty_place.cpp
   window/help_page.cpp
@@ -136,8 +136,8 @@ target_sources(ferrule_window PRIVATE
   review/tip_point_view.h session/ball_tray.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
   session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h
   session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
-  setup/background_job.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
-  window/about_page.h window/actions.h window/card.h window/help_page.h window/key_page.h window/main_window.h
+ setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
+  window/about_page.h window/actions.h window/background_job.h window/card.h window/help_page.h window/key_page.h window/main_window.h
   window/message_bar.h window/place.h
   window/place_list.h window/vertical_scroll.h window/window_host.h)
 

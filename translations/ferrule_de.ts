@@ -448,6 +448,14 @@
             <source>&amp;Language</source>
             <translation>&amp;Sprache</translation>
         </message>
+        <message>
+            <source>Balls from a &amp;photo…</source>
+            <translation>Kugeln aus einem &amp;Foto …</translation>
+        </message>
+        <message>
+            <source>Put the balls where a photo of the table's camera shows them</source>
+            <translation>Die Kugeln dorthin legen, wo ein Foto der Tischkamera sie zeigt</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -2853,6 +2861,29 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>A session is under way: end it before another film is measured.</source>
             <translation>Eine Sitzung läuft: Beenden Sie sie, bevor ein anderer Film gemessen wird.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n Kugel liegt, wo das Foto sie zeigt. Ein Blick allein ist der Namen nicht sicher: Prüfen Sie sie.</numerusform>
+                <numerusform>%n Kugeln liegen, wo das Foto sie zeigt. Ein Blick allein ist der Namen nicht sicher: Prüfen Sie sie.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A photo of the table</source>
+            <translation>Ein Foto des Tischs</translation>
+        </message>
+        <message>
+            <source>Pictures (*.jpg *.jpeg *.png);;All files (*)</source>
+            <translation>Bilder (*.jpg *.jpeg *.png);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
+            <translation>Ein Foto braucht den Standort der Kamera, die es aufnahm: Bestimmen Sie ihn erst in der Einrichtung.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Die Kugeln werden gesucht …</translation>
         </message>
     </context>
     <context>

@@ -68,6 +68,13 @@
                 <numerusform>%n shots now stand beside what would have been suggested: see Review.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n ball stands where the photo shows it. One look is not sure of its name: check it.</numerusform>
+                <numerusform>%n balls stand where the photo shows them. One look is not sure of the names: check them.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LensPage</name>

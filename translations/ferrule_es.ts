@@ -448,6 +448,14 @@
             <source>&amp;Language</source>
             <translation>&amp;Idioma</translation>
         </message>
+        <message>
+            <source>Balls from a &amp;photo…</source>
+            <translation>Bolas de una &amp;foto…</translation>
+        </message>
+        <message>
+            <source>Put the balls where a photo of the table's camera shows them</source>
+            <translation>Poner las bolas donde las muestra una foto de la cámara de la mesa</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4916,6 +4924,29 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>A session is under way: end it before another film is measured.</source>
             <translation>Hay una sesión en curso: termínela antes de medir otro video.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n bola está donde la muestra la foto. Una sola mirada no está segura de los números: compruébelos.</numerusform>
+                <numerusform>%n bolas están donde las muestra la foto. Una sola mirada no está segura de los números: compruébelos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A photo of the table</source>
+            <translation>Una foto de la mesa</translation>
+        </message>
+        <message>
+            <source>Pictures (*.jpg *.jpeg *.png);;All files (*)</source>
+            <translation>Imágenes (*.jpg *.jpeg *.png);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
+            <translation>Una foto necesita el montaje de la cámara que la tomó: hágalo primero en Configuración.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Buscando las bolas…</translation>
         </message>
     </context>
     <context>

@@ -448,6 +448,14 @@
             <source>&amp;Language</source>
             <translation>&amp;Langue</translation>
         </message>
+        <message>
+            <source>Balls from a &amp;photo…</source>
+            <translation>Billes d’après une &amp;photo…</translation>
+        </message>
+        <message>
+            <source>Put the balls where a photo of the table's camera shows them</source>
+            <translation>Placer les billes là où une photo de la caméra de la table les montre</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4916,6 +4924,29 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>A session is under way: end it before another film is measured.</source>
             <translation>Une séance est en cours : terminez-la avant de mesurer un autre film.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n bille est là où la photo la montre. Un seul regard n’est pas sûr des numéros : vérifiez-les.</numerusform>
+                <numerusform>%n billes sont là où la photo les montre. Un seul regard n’est pas sûr des numéros : vérifiez-les.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A photo of the table</source>
+            <translation>Une photo de la table</translation>
+        </message>
+        <message>
+            <source>Pictures (*.jpg *.jpeg *.png);;All files (*)</source>
+            <translation>Images (*.jpg *.jpeg *.png);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
+            <translation>Une photo a besoin du calage de la caméra qui l’a prise : faites-le d’abord dans Installation.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Recherche des billes…</translation>
         </message>
     </context>
     <context>

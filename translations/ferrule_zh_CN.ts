@@ -448,6 +448,14 @@
             <source>&amp;Language</source>
             <translation>语言(&amp;L)</translation>
         </message>
+        <message>
+            <source>Balls from a &amp;photo…</source>
+            <translation>从照片取球位(&amp;P)…</translation>
+        </message>
+        <message>
+            <source>Put the balls where a photo of the table's camera shows them</source>
+            <translation>按球台摄像机拍的照片摆放各球</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4910,6 +4918,28 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>A session is under way: end it before another film is measured.</source>
             <translation>有场次正在进行：请先结束再测量其他视频。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n 颗球已按照片摆放。只看一眼，球号未必准确，请核对。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A photo of the table</source>
+            <translation>球台照片</translation>
+        </message>
+        <message>
+            <source>Pictures (*.jpg *.jpeg *.png);;All files (*)</source>
+            <translation>图片 (*.jpg *.jpeg *.png);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
+            <translation>照片需要拍摄它的摄像机的机位：请先在“设置”中建立。</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>正在查找各球…</translation>
         </message>
     </context>
     <context>

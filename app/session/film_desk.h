@@ -6,7 +6,7 @@
 
 #include "app/session/judge_service.h"
 #include "app/session/measuring_feed.h"
-#include "app/setup/background_job.h"
+#include "app/window/background_job.h"
 #include "app/window/shot_list.h"
 #include "core/measure/film_in_record.h"
 

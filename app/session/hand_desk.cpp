@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/hand_desk.h"
 
+#include <algorithm>
+
 #include "app/words/plan_sentence.h"
 #include "core/measure/plan_situation.h"
 #include "core/planner/suggestion_text.h"
@@ -169,6 +171,33 @@ void HandDesk::rack() {
   if (hand_ == nullptr) return;
   hand_->session.setBalls(hand_->session.rackedBalls());
   edited();
+}
+
+void HandDesk::putFromPhoto(const PhotoFiles& files) {
+  if (hand_ == nullptr) return;
+  photo_.start<Result<PhotoPosition>>([files](const JobControl& job) { return positionInPhoto(files, job); },
+                                      [this](const Result<PhotoPosition>& found) {
+                                        if (!found) {
+                                          emit failed(found.error());
+                                        } else if (hand_ != nullptr) {
+                                          takePhoto(found->balls);
+                                        }
+                                      });
+}
+
+void HandDesk::takePhoto(const Position& balls) {
+  const HandTerms& terms = hand_->session.terms();
+  const std::vector<BallName> used = ballsOfGame(terms.game.value_or(Game::EightBall));
+  Position placed;
+  for (const BallAt& ball : balls) {
+    if (!ball.ball.isCueBall() && std::ranges::find(used, ball.ball) == used.end()) continue;
+    // Balls that touch are found a hair too near each other.
+    const auto place = snapped(terms.table.table, terms.table.balls.radius_m(), placed, ball.position, 0.0);
+    if (place) placed.push_back({ball.ball, place->place});
+  }
+  hand_->session.setBalls(placed);
+  edited();
+  emit photoTaken(static_cast<int>(placed.size()));
 }
 
 void HandDesk::choose(std::optional<BallName> ball) {

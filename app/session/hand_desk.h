@@ -6,6 +6,8 @@
 #include "app/session/hand_service.h"
 #include "app/session/judge_service.h"
 #include "app/session/suggestion_service.h"
+#include "app/window/background_job.h"
+#include "core/measure/photo_position.h"
 
 namespace ferrule {
 
@@ -33,6 +35,9 @@ class HandDesk : public QObject {
   void bring(BallName ball);
   void take(BallName ball);
   void rack();
+  /// Puts the balls where a photo shows them, as one step of undo; those that the game does not use stay away. Long
+  /// work: photoTaken() or failed() follows.
+  void putFromPhoto(const PhotoFiles& files);
   void choose(std::optional<BallName> ball);
   void aimAt(PocketName pocket);
   /// Shows what would be suggested here, or hides it. A suggestion that was shown is kept with the shot.
@@ -73,8 +78,11 @@ class HandDesk : public QObject {
   void failed(const ferrule::Error& error);
   /// The shots of a session that ended were set beside what would have been suggested.
   void judged(int shots);
+  /// That many balls were put where a photo shows them.
+  void photoTaken(int balls);
 
  private:
+  void takePhoto(const Position& balls);
   void edited();
   void think();
   void adopt(std::shared_ptr<const KeptHand> hand);
@@ -88,6 +96,7 @@ class HandDesk : public QObject {
   std::optional<PocketName> pocket_;
   SuggestionService searcher_;
   JudgeService judge_;
+  BackgroundJob photo_;
   SessionId ending_;  ///< to be judged once it stands in the record
   std::shared_ptr<const SuggestionAnswer> suggestion_;
   std::shared_ptr<const PlayedPlan> shownPlan_;

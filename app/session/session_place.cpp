@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/session_place.h"
 
+#include <QFileDialog>
 #include <QGridLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -18,12 +19,14 @@
 #include "app/session/start_form.h"
 #include "app/session/suggestion_panel.h"
 #include "app/session/table_editor.h"
+#include "app/setup/rig_in_use.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
 #include "app/window/tool_button.h"
 #include "app/window/vertical_scroll.h"
+#include "app/window/wrapping_row.h"
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
@@ -81,6 +84,10 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   };
   connect(&desk_, &HandDesk::judged, this, tellJudged);
   connect(&film_, &FilmDesk::judged, this, tellJudged);
+  connect(&desk_, &HandDesk::photoTaken, this, [this](int balls) {
+    tell(tr("%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.", nullptr,
+            balls));
+  });
   connect(start_, &StartForm::beginWanted, &desk_, &HandDesk::begin);
   connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
   connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
@@ -172,10 +179,12 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   for (const ActionId id : {ActionId::Undo, ActionId::Redo})
     edits->addWidget(toolButton(actions.at(id)));
   edits->addStretch(1);
-  for (const ActionId id : {ActionId::RackBalls, ActionId::NextFrame, ActionId::EndSession}) {
+  auto* steps = new WrappingRow;
+  steps->setSpacing(4);
+  for (const ActionId id : {ActionId::RackBalls, ActionId::BallsFromPhoto, ActionId::NextFrame, ActionId::EndSession}) {
     QToolButton* button = toolButton(actions.at(id));
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
-    edits->addWidget(button);
+    steps->addWidget(button);
   }
 
   suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
@@ -194,6 +203,7 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   column->addWidget(aim_);
   column->addWidget(pad_);
   column->addLayout(edits);
+  column->addLayout(steps);
   column->addWidget(suggestion_);
   column->addWidget(ruling_);
   column->addWidget(shots_, 1);
@@ -244,6 +254,9 @@ bool SessionPlace::act(ActionId action) {
     case ActionId::RackBalls:
       desk_.rack();
       return true;
+    case ActionId::BallsFromPhoto:
+      choosePhoto();
+      return true;
     case ActionId::NextFrame:
       desk_.nextFrame();
       return true;
@@ -279,6 +292,23 @@ void SessionPlace::chooseFoul() {
     connect(action, &QAction::triggered, this, [this, kind] { desk_.log(Outcome::Foul, {}, kind); });
   }
   menu->popup(pad_->mapToGlobal(QPoint(0, pad_->height())));
+}
+
+void SessionPlace::choosePhoto() {
+  if (desk_.hand() == nullptr) return;
+  const QString path = QFileDialog::getOpenFileName(this, tr("A photo of the table"), {},
+                                                    tr("Pictures (*.jpg *.jpeg *.png);;All files (*)"));
+  if (!path.isEmpty()) putFromPhoto(path);
+}
+
+void SessionPlace::putFromPhoto(const QString& path) {
+  const auto rig = rigInUse();
+  if (!rig) {
+    tell(tr("A photo needs the rig of the camera that took it: make one in Set-up first."));
+    return;
+  }
+  tell(tr("Looking for the balls…"));
+  desk_.putFromPhoto({path.toStdString(), rig->rig.toStdString(), rig->table.toStdString()});
 }
 
 void SessionPlace::refresh() {

@@ -27,6 +27,8 @@ class SessionPlace : public Place {
   SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent = nullptr);
 
   bool act(ActionId action) override;
+  /// Puts the balls of the session by hand where this photo shows them, with the rig in use.
+  void putFromPhoto(const QString& path);
   void openRecord(const QString& path) override;
   bool openFilm(const QString& path) override;
   void setNumbers(const Numbers& numbers) override;
@@ -48,6 +50,7 @@ class SessionPlace : public Place {
   void refresh();
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
+  void choosePhoto();
   void tell(const QString& sentence);
 
   HandDesk desk_;

@@ -4,8 +4,8 @@
 #include <QImage>
 #include <optional>
 
-#include "app/setup/background_job.h"
 #include "app/setup/setup_state.h"
+#include "app/window/background_job.h"
 #include "core/camera/check_file.h"
 #include "core/camera/error_map.h"
 #include "core/camera/lens_calibration.h"

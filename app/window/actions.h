@@ -40,6 +40,7 @@ enum class ActionId {
   LogBreak,
   ShowSuggestion,
   RackBalls,
+  BallsFromPhoto,
   NextFrame,
   EndSession,
   ShotsBehind,

@@ -12,7 +12,9 @@
 
 #include "app/session/session_place.h"
 #include "app/session/table_editor.h"
+#include "app/setup/rig_in_use.h"
 #include "core/record/record.h"
+#include "tests/app/fresh_settings.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -37,6 +39,7 @@ class SessionStoryTest : public QObject {
   void aSuggestionIsShownWhenAskedForAndKeptWithItsShot();
   void anotherPlanAndAnotherStrikeCanBeLookedAt();
   void anEndedSessionIsJudged();
+  void ballsArePutWhereAPhotoShowsThem();
 
  private:
   void open();
@@ -59,6 +62,12 @@ class SessionStoryTest : public QObject {
   std::unique_ptr<SessionPlace> place_;
   UtcMilliseconds now_ = 1'772'389'800'000;
 };
+
+namespace {
+
+const QString kClip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
+
+}  // namespace
 
 void SessionStoryTest::init() {
   folder_ = std::make_unique<QTemporaryDir>();
@@ -300,6 +309,26 @@ void SessionStoryTest::anEndedSessionIsJudged() {
   QCOMPARE(shots->size(), std::size_t{2});
   QVERIFY(record->shot(shots->back().id)->suggestion.has_value());
   QVERIFY(!record->shot(shots->back().id)->suggestion->shown);
+}
+
+void SessionStoryTest::ballsArePutWhereAPhotoShowsThem() {
+  const FreshSettings settings;
+  begin("eight-ball");
+  const Position racked = state().balls;
+  auto& message = *find<QLabel>("sessionMessage");
+  place_->putFromPhoto(kClip + QStringLiteral("stop-shot.mp4"));
+  QVERIFY(message.text().contains("Set-up"));  // no rig yet
+  setRigInUse({QStringLiteral("club"), kClip + QStringLiteral("rig.json"), kClip + QStringLiteral("table.json")});
+  place_->putFromPhoto(kClip + QStringLiteral("rig.json"));
+  QTRY_VERIFY_WITH_TIMEOUT(message.text().contains("rig.json"), 30'000);
+  QCOMPARE(state().balls, racked);
+  place_->putFromPhoto(kClip + QStringLiteral("stop-shot.mp4"));
+  QTRY_COMPARE_WITH_TIMEOUT(state().balls.size(), std::size_t{2}, 30'000);
+  // Where truth.json of the clip has the 3.
+  QVERIFY(message.text().contains("check them"));
+  QVERIFY(distance(ballIn(state().balls, BallName(3))->position, {0.5865, 0.19643}) < 0.002);
+  press(ActionId::Undo);
+  QCOMPARE(state().balls, racked);
 }
 
 FERRULE_TEST(SessionStoryTest)

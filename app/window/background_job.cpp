@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/setup/background_job.h"
+#include "app/window/background_job.h"
 
 #include <chrono>
 
