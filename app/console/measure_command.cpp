@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "app/console/console_output.h"
+#include "app/console/cue_lines.h"
 #include "app/console/interrupt.h"
 #include "app/console/shot_table.h"
 #include "core/geometry/units.h"
@@ -33,6 +34,7 @@ QString quoted(const std::string& text) {
 struct Told {
   std::vector<ShotReading> shots;
   std::vector<RuledShot> rulings;
+  QStringList cues;
 };
 
 /// The frames won, or the points of straight pool.
@@ -56,6 +58,8 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
                 .arg(counted(report.images, "image"))
                 .arg(report.duration_s, 0, 'f', 2)
                 .arg(counted(report.shots, "shot"), counted(report.placements, "placement")));
+  for (const QString& line : told.cues)
+    printNote(line);
   if (report.table) {
     printNote(QStringLiteral("read with the table's fingerprint of session %1 (%2); what it left open, with the "
                              "literature's values")
@@ -106,6 +110,9 @@ int run(const MeasureOptions& options) {
   MeasureObserver observer;
   observer.shot = [&told](const ReadShot& shot) { told.shots.push_back(shot.reading); };
   observer.ruling = [&told](const ReadShot&, const FilmRuling& ruling) { told.rulings.push_back(ruling.ruled); };
+  observer.cue = [&told](const ReadShot& shot, const CueReading& cue) {
+    told.cues += cueLines(shot.reading.number, cue);
+  };
   const auto report = measureFilm(options, job, observer);
   if (!report) return reportError(report.error());
   printReport(options, *report, told);
@@ -127,6 +134,8 @@ void addMeasureCommand(CLI::App& app, int& status) {
   command->add_option("--players", *players, "Who plays, in playing order: A,B")->needs(record);
   command->add_flag("--again", options->again, "Measure a film that is in the record once more")->needs(record);
   command->add_flag("!--no-suggestions", options->judge, "Set no suggestion beside the recorded shots")->needs(record);
+  command->add_option("--cue", options->cue, "cue.json: where the tags sit on the cue; table.json's own if not given");
+  command->add_option("--pitch-log", options->pitchLog, "Log of a pitch sensor on the cue: CSV of time_s, pitch_deg");
   command->add_option("-o,--output", options->output, "The measured.json to write");
   command->callback([options, players, &status] {
     options->players = namesIn(*players);

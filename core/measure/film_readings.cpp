@@ -6,8 +6,9 @@
 
 namespace ferrule {
 
-FilmReadings::FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured)
-    : film_(std::move(film)), follower_(rig, measured) {}
+FilmReadings::FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured,
+                           const std::optional<CueKit>& kit)
+    : film_(std::move(film)), follower_(rig, measured, kit) {}
 
 std::optional<std::vector<ImageReading>> FilmReadings::next() {
   if (finished_) return std::nullopt;

@@ -10,13 +10,15 @@ namespace ferrule {
 class FilmReadings : public ReadingSource {
  public:
   /// film: freshly opened, of the rig's image size.
-  FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured);
+  /// kit: where the cue carries tags; nothing for a plain cue.
+  FilmReadings(FilmSource film, const Rig& rig, const MeasuredTable& measured, const std::optional<CueKit>& kit = {});
 
   [[nodiscard]] std::optional<std::vector<ImageReading>> next() override;
   [[nodiscard]] SourceProgress progress() const override { return progress_; }
   [[nodiscard]] std::optional<TablePoint3> camera() const override { return follower_.camera(); }
   void keepPictures() override { follower_.keepPictures(); }
   [[nodiscard]] std::optional<KeptPicture> picture(long image) const override { return follower_.picture(image); }
+  [[nodiscard]] std::optional<CueReading> cueOf(const ReadShot& shot) override { return follower_.cueOf(shot); }
   [[nodiscard]] bool endedEarly() const { return film_.endedEarly(); }
   /// Every move of the camera so far, in order.
   [[nodiscard]] const std::vector<CameraMove>& moves() const { return follower_.moves(); }

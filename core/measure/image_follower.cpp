@@ -6,13 +6,14 @@
 
 namespace ferrule {
 
-ImageFollower::ImageFollower(const Rig& rig, const MeasuredTable& measured)
+ImageFollower::ImageFollower(const Rig& rig, const MeasuredTable& measured, const std::optional<CueKit>& kit)
     : measured_(measured),
       rig_(std::make_shared<const Rig>(rig)),
       tracker_(rig, measured),
       camera_(cameraPosition(rig)),
       movedTo_(camera_),
-      watch_(TagWatch::of(rig, measured)) {}
+      watch_(TagWatch::of(rig, measured)),
+      cue_(rig, measured, kit) {}
 
 std::vector<ImageReading> ImageFollower::feed(const cv::Mat& picture, long number, double time_s) {
   camera_ = movedTo_;
@@ -25,10 +26,12 @@ std::vector<ImageReading> ImageFollower::feed(const cv::Mat& picture, long numbe
     rig_ = std::make_shared<const Rig>(move->rig);
     tracker_ = BallTracker(*rig_, measured_);
     movedTo_ = cameraPosition(*rig_);
+    cue_.setRig(*rig_, move->time_s);
     moves_.push_back(std::move(*move));
   }
   keep(picture, number, time_s);
   tracker_.feed(picture, number, time_s);
+  cue_.look(picture, number, time_s);
   if (!moved) final = tracker_.take();
   handedOn(final);
   return final;
@@ -52,7 +55,9 @@ void ImageFollower::handedOn(const std::vector<ImageReading>& readings) {
   // The last picture stays, whether it was handed on or not: the spacing is counted from it.
   while (waiting_.size() > 1 && waiting_.front().number <= newest_)
     waiting_.pop_front();
-  if (!readings.empty()) newest_ = readings.back().image;
+  if (readings.empty()) return;
+  newest_ = readings.back().image;
+  cue_.note(readings.back());
 }
 
 std::optional<KeptPicture> ImageFollower::picture(long image) const {

@@ -3,6 +3,7 @@
 
 #include <deque>
 
+#include "core/measure/cue_watch.h"
 #include "core/measure/reading_source.h"
 #include "core/vision/ball_tracker.h"
 #include "core/vision/tag_watch.h"
@@ -10,10 +11,11 @@
 namespace ferrule {
 
 /// The balls of images that come one by one, from a film or a camera. A camera that moves is followed: once the tags
-/// lie still again, the balls are followed anew under the new rig.
+/// lie still again, the balls are followed anew under the new rig. The cue is looked for beside them.
 class ImageFollower {
  public:
-  ImageFollower(const Rig& rig, const MeasuredTable& measured);
+  /// kit: where the cue carries tags; nothing for a plain cue.
+  ImageFollower(const Rig& rig, const MeasuredTable& measured, const std::optional<CueKit>& kit = {});
 
   /// picture: 8-bit BGR of the rig's size; numbers and times rise. The readings that became final with it, in order;
   /// what was seen from another place of the camera is handed on by itself.
@@ -25,6 +27,9 @@ class ImageFollower {
   [[nodiscard]] TablePoint3 camera() const { return camera_; }
   /// Every move of the camera so far, in order.
   [[nodiscard]] const std::vector<CameraMove>& moves() const { return moves_; }
+
+  /// What was seen of the cue before a shot; once a shot, in order.
+  [[nodiscard]] std::optional<CueReading> cueOf(const ReadShot& shot) { return cue_.readingOf(shot); }
 
   /// From now on one picture of each kPictureSpacing_s is kept until its reading has been handed on.
   void keepPictures() { keepsPictures_ = true; }
@@ -49,6 +54,7 @@ class ImageFollower {
   TablePoint3 camera_;             ///< of what was handed on last
   TablePoint3 movedTo_;            ///< of what comes next
   std::optional<TagWatch> watch_;  ///< nothing on a table without tags
+  CueWatch cue_;
   std::vector<CameraMove> moves_;
   bool keepsPictures_ = false;
   long newest_ = -1;  ///< the last image that was handed on

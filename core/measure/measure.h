@@ -27,6 +27,10 @@ struct MeasureOptions {
   std::string game;    ///< kept with the frame; a game that core/rules knows is ruled; empty when unknown
   std::string output;  ///< path of measured.json; empty for none
 
+  /// Path of cue.json: the cue carries tags. Empty: what table.json says of a cue, if it does.
+  std::string cue;
+  std::string pitchLog;  ///< path of the log of a pitch sensor on the cue; empty for none
+
   std::string record;                ///< path; empty for none
   std::string session;               ///< empty: the film's name without its ending
   std::vector<std::string> players;  ///< names, in playing order; new names become new players
@@ -48,7 +52,8 @@ struct MeasureObserver {
   std::function<void(const ReadShot&, const FilmRuling&)> ruling;  ///< after shot, when there is a referee
   std::function<void(const ReadShot&, ShotId)> recorded;           ///< after both, once the shot stands in the record
   std::function<void(const Placement&)> placement;
-  std::function<void(const JudgedShot&)> judged;  ///< after the film's end
+  std::function<void(const JudgedShot&)> judged;                ///< after the film's end
+  std::function<void(const ReadShot&, const CueReading&)> cue;  ///< after shot, when the cue was seen
 };
 
 struct MeasureReport {
@@ -74,8 +79,11 @@ struct MeasureReport {
 /// shows the frame from its break on and no ruling waits for a person; otherwise the player stays open.
 ///
 /// Needs a QCoreApplication when there is a record.
-/// Errors: those of the film, rig, table and record; ImageSizeMismatch (subject: the film; detail: the rig file);
-/// AlreadyRecorded (subject: the film; detail: the session) unless again; FileNotWritable; Cancelled.
+/// Errors: those of the film, rig, table, cue, pitch log and record; FieldMissing (subject: the table) for a pitch log
+/// without a cue; FieldInvalid (subject: the cue's file) for an unknown dictionary
+/// or an id that a rail's tag has; ImageSizeMismatch (subject: the
+/// film; detail: the rig file); AlreadyRecorded (subject: the film; detail: the session) unless again; FileNotWritable;
+/// Cancelled.
 [[nodiscard]] Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobControl& job,
                                                 const MeasureObserver& observer = {});
 

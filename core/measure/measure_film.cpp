@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <filesystem>
@@ -55,6 +56,34 @@ Result<MeasuredFrame> openFrame(const MeasureOptions& options, const FilmInfo& i
   return frame;
 }
 
+/// The cue's own file, or what the table's file says of one; nothing for a plain cue.
+Result<std::optional<CueKit>> kitFor(const MeasureOptions& options, const MeasuredTable& measured) {
+  std::optional<CueKit> kit;
+  if (!options.cue.empty()) {
+    auto cue = readMeasuredCue(options.cue);
+    if (!cue) return tl::make_unexpected(cue.error());
+    kit = CueKit{std::move(*cue), std::nullopt};
+  } else if (auto cue = cueOf(measured)) {
+    kit = CueKit{std::move(*cue), std::nullopt};
+  }
+  const std::string& source = options.cue.empty() ? options.table : options.cue;
+  if (kit && !modulesAcross(kit->cue.tags.dictionary)) {
+    return failure(ErrorCode::FieldInvalid, source, "cue_tags.dictionary");
+  }
+  // A rail's tag would be taken for the cue's.
+  const bool shared = kit && kit->cue.tags.dictionary == measured.tagDictionary &&
+                      std::ranges::any_of(measured.tags, [&](const RailTag& tag) {
+                        return std::ranges::find(kit->cue.tags.ids, tag.id) != kit->cue.tags.ids.end();
+                      });
+  if (shared) return failure(ErrorCode::FieldInvalid, source, "cue_tags.ids");
+  if (options.pitchLog.empty()) return kit;
+  if (!kit) return failure(ErrorCode::FieldMissing, source, "cue_tags");
+  auto log = readPitchLog(options.pitchLog);
+  if (!log) return tl::make_unexpected(log.error());
+  kit->log = std::move(*log);
+  return kit;
+}
+
 }  // namespace
 
 Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobControl& job,
@@ -63,6 +92,8 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
   if (!rig) return tl::make_unexpected(rig.error());
   const auto measured = measuredTableFrom(options.table);
   if (!measured) return tl::make_unexpected(measured.error());
+  auto kit = kitFor(options, *measured);
+  if (!kit) return tl::make_unexpected(kit.error());
   auto film = FilmSource::open(options.film);
   if (!film) return tl::make_unexpected(film.error());
   const FilmInfo info = film->info();
@@ -96,7 +127,7 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
     referee.emplace(worldRules(*game), *measured);
     sinks.referee = &*referee;
   }
-  FilmReadings source(std::move(*film), *rig, *measured);
+  FilmReadings source(std::move(*film), *rig, *measured, *kit);
   auto report = measureReadings(source, *measured, sinks, job, observer);
   if (!report) return report;
   report->endedEarly = source.endedEarly();

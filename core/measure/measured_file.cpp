@@ -97,10 +97,11 @@ void MeasuredFile::add(const ImageReading& reading) {
   }
 }
 
-void MeasuredFile::add(const ShotReading& shot, const std::string& ruling) {
+void MeasuredFile::add(const ShotReading& shot, const std::string& ruling, const std::string& cue) {
   shotTimes_.push_back({shot.number, shot.strike_s, shot.rest_s});
   std::string text = shotText(shot);
   if (!ruling.empty()) text.insert(text.rfind('}'), ", \"ruling\": " + ruling);
+  if (!cue.empty()) text.insert(text.rfind('}'), ", \"cue\": " + cue);
   addEntry(shots_, text);
 }
 void MeasuredFile::add(const Placement& placement) {

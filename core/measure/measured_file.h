@@ -37,8 +37,8 @@ class MeasuredFile {
 
   /// A failed write shows in keep().
   void add(const ImageReading& reading);
-  /// ruling: its line of JSON, which becomes the shot's field "ruling"; empty for none.
-  void add(const ShotReading& shot, const std::string& ruling = {});
+  /// ruling, cue: lines of JSON, which become the shot's fields of these names; empty for none.
+  void add(const ShotReading& shot, const std::string& ruling = {}, const std::string& cue = {});
   void add(const Placement& placement);
   /// Joins everything into the file and gives it its name. moves: those of the camera, each with its new rig; the shots
   /// that were played during one are named with it. table: the fingerprint with which the shots were read.

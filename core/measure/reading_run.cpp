@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/reading_run.h"
 
+#include "core/cue/cue_text.h"
 #include "core/measure/record_entries.h"
+#include "core/table/shot_explanation.h"
 
 namespace ferrule {
 
@@ -60,15 +62,24 @@ Result<void> ReadingRun::keep(const ReadShot& shot) {
     ruling = sinks_.referee->judge(shot);
     entry = entryOf(ruling->ruled);
   }
+  const std::optional<CueReading> cue = source_.cueOf(shot);
   std::optional<ShotId> id;
   if (sinks_.record != nullptr) {
     const auto added =
         sinks_.record->appendShot(sinks_.frame, shot.reading, shot.tracks, playerOf(sinks_, ruling), entry);
     if (!added) return tl::make_unexpected(added.error());
     id = *added;
+    if (cue) {
+      // Beside the rest of what the record keeps to explain a shot.
+      const std::string explained = explanationWithCue(explanationText(shot.reading).value_or(""), *cue);
+      if (auto done = sinks_.record->keepExplanation(*id, explained); !done) return done;
+    }
   }
-  if (sinks_.file != nullptr) sinks_.file->add(shot.reading, entry ? entry->content : std::string());
+  if (sinks_.file != nullptr) {
+    sinks_.file->add(shot.reading, entry ? entry->content : std::string(), cue ? cueText(*cue) : std::string());
+  }
   if (observer_.shot) observer_.shot(shot);
+  if (observer_.cue && cue) observer_.cue(shot, *cue);
   if (observer_.ruling && ruling) observer_.ruling(shot, *ruling);
   if (observer_.recorded && id) observer_.recorded(shot, *id);
   return {};

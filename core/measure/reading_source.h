@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "core/camera/rig.h"
+#include "core/cue/cue_reading.h"
+#include "core/reading/shot_reader.h"
 #include "core/table/track.h"
 
 namespace ferrule {
@@ -37,6 +39,8 @@ class ReadingSource {
   virtual void keepPictures() {}
   /// Of an image whose reading next() returned last; nothing for most images, and where nobody keeps any.
   [[nodiscard]] virtual std::optional<KeptPicture> picture(long) const { return std::nullopt; }
+  /// What was seen of the cue before a shot; called once a shot, in order. Nothing where nobody looked for it.
+  [[nodiscard]] virtual std::optional<CueReading> cueOf(const ReadShot& /*shot*/) { return std::nullopt; }
 };
 
 }  // namespace ferrule

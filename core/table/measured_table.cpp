@@ -11,6 +11,8 @@
 #include "core/base/text_file.h"
 #include "core/base/text_line.h"
 #include "core/geometry/units.h"
+#include "core/table/cue_fields_json.h"
+#include "core/table/field_reader_json.h"
 #include "core/table/measured_table_fields.h"
 
 namespace ferrule {
@@ -25,48 +27,8 @@ constexpr std::size_t kLargestFile_bytes = std::size_t{4} << 20;
 /// A rule is read to half a millimetre; a side that is off by more than a tenth is a slip.
 constexpr double kTagSlip = 0.1;
 
-class Reader {
- public:
-  Reader(const json& object, std::string file) : object_(object), file_(std::move(file)) {}
-
-  [[nodiscard]] bool has(const char* field) const { return object_.contains(field); }
-
-  [[nodiscard]] Result<double> number(const char* field, Limits limits) const {
-    if (!has(field)) return failure(ErrorCode::FieldMissing, file_, field);
-    return numberOf(object_.at(field), field, limits);
-  }
-
-  [[nodiscard]] Result<double> numberOf(const json& value, const std::string& field, Limits limits) const {
-    if (!value.is_number()) return failure(ErrorCode::FieldInvalid, file_, field);
-    const double number = value.get<double>();
-    if (!(number >= limits.least && number <= limits.most)) {
-      return failure(ErrorCode::FieldInvalid, file_, field, {number, limits.least, limits.most});
-    }
-    return number;
-  }
-
-  [[nodiscard]] Result<double> metres(const char* field, Limits limits) const {
-    return number(field, limits).map(metresFromMillimetres);
-  }
-
-  [[nodiscard]] Result<double> metresOf(const json& value, const std::string& field, Limits limits) const {
-    return numberOf(value, field, limits).map(metresFromMillimetres);
-  }
-
-  [[nodiscard]] Result<int> wholeOf(const json& value, const std::string& field, Limits limits) const {
-    if (!value.is_number_integer()) return failure(ErrorCode::FieldInvalid, file_, field);
-    return numberOf(value, field, limits).map([](double number) { return static_cast<int>(number); });
-  }
-
-  [[nodiscard]] const std::string& file() const { return file_; }
-
- private:
-  const json& object_;
-  std::string file_;
-};
-
 /// Sides and diagonals as long as the print's, and the corners clockwise as seen from above, as on paper.
-Result<void> checkSquare(const RailTag& tag, double side_m, const std::string& field, const Reader& reader) {
+Result<void> checkSquare(const RailTag& tag, double side_m, const std::string& field, const FieldReader& reader) {
   for (std::size_t i = 0; i < 4; ++i) {
     for (const auto& [step, expected_m] : {std::pair{1U, side_m}, std::pair{2U, side_m * std::numbers::sqrt2}}) {
       const TablePoint3& a = tag.corners[i];
@@ -87,7 +49,7 @@ Result<void> checkSquare(const RailTag& tag, double side_m, const std::string& f
   return {};
 }
 
-Result<RailTag> readTag(const json& value, double height_m, double side_m, const Reader& reader) {
+Result<RailTag> readTag(const json& value, double height_m, double side_m, const FieldReader& reader) {
   if (!value.is_object() || !value.contains("id")) return failure(ErrorCode::FieldMissing, reader.file(), "tags.id");
   const auto id = reader.wholeOf(value.at("id"), "tags.id", kTagId);
   if (!id) return tl::make_unexpected(id.error());
@@ -115,52 +77,6 @@ Result<RailTag> readTag(const json& value, double height_m, double side_m, const
   return tag;
 }
 
-Result<std::vector<double>> readLengths(const json& object, const char* field, std::size_t count, Limits limits,
-                                        const Reader& reader) {
-  const std::string name = std::string("cue_tags.") + field;
-  if (!object.contains(field)) return failure(ErrorCode::FieldMissing, reader.file(), name);
-  const json& values = object.at(field);
-  if (!values.is_array() || values.size() != count) return failure(ErrorCode::FieldInvalid, reader.file(), name);
-  std::vector<double> lengths_m;
-  for (const json& value : values) {
-    const auto length = reader.metresOf(value, name, limits);
-    if (!length) return tl::make_unexpected(length.error());
-    lengths_m.push_back(*length);
-  }
-  return lengths_m;
-}
-
-Result<CueTags> readCueTags(const json& object, const Reader& reader) {
-  if (!object.is_object()) return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags");
-  for (const char* field : {"dictionary", "ids", "black_side"}) {
-    if (!object.contains(field)) {
-      return failure(ErrorCode::FieldMissing, reader.file(), std::string("cue_tags.") + field);
-    }
-  }
-  CueTags tags;
-  if (!object.at("dictionary").is_string()) {
-    return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags.dictionary");
-  }
-  tags.dictionary = object.at("dictionary").get<std::string>();
-  const json& ids = object.at("ids");
-  if (!ids.is_array() || ids.empty()) return failure(ErrorCode::FieldInvalid, reader.file(), "cue_tags.ids");
-  for (const json& value : ids) {
-    const auto id = reader.wholeOf(value, "cue_tags.ids", kTagId);
-    if (!id) return tl::make_unexpected(id.error());
-    tags.ids.push_back(*id);
-  }
-  const auto side = reader.metresOf(object.at("black_side"), "cue_tags.black_side", kCueTagSide_mm);
-  if (!side) return tl::make_unexpected(side.error());
-  tags.blackSide_m = *side;
-  const auto centres = readLengths(object, "centre_distance_from_tip", tags.ids.size(), kCueLength_mm, reader);
-  if (!centres) return tl::make_unexpected(centres.error());
-  tags.centreFromTip_m = *centres;
-  const auto radii = readLengths(object, "cue_radius_at_tags", tags.ids.size(), kCueRadius_mm, reader);
-  if (!radii) return tl::make_unexpected(radii.error());
-  tags.cueRadius_m = *radii;
-  return tags;
-}
-
 /// "#rrggbb".
 std::optional<BallColour> colourFromText(const std::string& text) {
   unsigned value = 0;
@@ -171,7 +87,7 @@ std::optional<BallColour> colourFromText(const std::string& text) {
                     static_cast<int>(value & 255U)};
 }
 
-Result<void> readColours(const json& object, BallSet& balls, const Reader& reader) {
+Result<void> readColours(const json& object, BallSet& balls, const FieldReader& reader) {
   if (!object.is_object()) return failure(ErrorCode::FieldInvalid, reader.file(), "ball_colours");
   for (const auto& [name, value] : object.items()) {
     const auto ball = ballFromText(name);
@@ -182,7 +98,7 @@ Result<void> readColours(const json& object, BallSet& balls, const Reader& reade
   return {};
 }
 
-Result<void> readSizes(const Reader& reader, MeasuredTable& measured) {
+Result<void> readSizes(const FieldReader& reader, MeasuredTable& measured) {
   for (const Size& size : kSizes) {
     if (!size.required && !reader.has(size.field)) continue;
     const auto value = reader.number(size.field, size.limits);
@@ -201,7 +117,7 @@ Result<void> readSizes(const Reader& reader, MeasuredTable& measured) {
   return {};
 }
 
-Result<void> readTags(const json& object, const Reader& reader, MeasuredTable& measured) {
+Result<void> readTags(const json& object, const FieldReader& reader, MeasuredTable& measured) {
   if (object.contains("tag_dictionary")) {
     if (!object.at("tag_dictionary").is_string()) {
       return failure(ErrorCode::FieldInvalid, reader.file(), "tag_dictionary");
@@ -229,7 +145,7 @@ Result<void> readTags(const json& object, const Reader& reader, MeasuredTable& m
 
 Result<MeasuredTable> fromJson(const json& object, const std::string& name) {
   if (!object.is_object()) return failure(ErrorCode::FileMalformed, name, "not a JSON object");
-  const Reader reader(object, name);
+  const FieldReader reader(object, name);
   if (object.contains("units") && object.at("units") != "mm") return failure(ErrorCode::FieldInvalid, name, "units");
   MeasuredTable measured;
   if (const auto sizes = readSizes(reader, measured); !sizes) return tl::make_unexpected(sizes.error());
@@ -243,11 +159,9 @@ Result<MeasuredTable> fromJson(const json& object, const std::string& name) {
     if (!tags) return tl::make_unexpected(tags.error());
     measured.cueTags = std::move(*tags);
   }
-  if (reader.has("bridge_height_to_cue_axis")) {
-    const auto height = reader.metres("bridge_height_to_cue_axis", kBridgeHeight_mm);
-    if (!height) return tl::make_unexpected(height.error());
-    measured.bridgeHeight_m = *height;
-  }
+  const auto bridge = readBridgeHeight(reader);
+  if (!bridge) return tl::make_unexpected(bridge.error());
+  measured.bridgeHeight_m = *bridge;
   return measured;
 }
 

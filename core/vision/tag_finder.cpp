@@ -60,6 +60,12 @@ std::optional<int> markerDictionaryNamed(std::string_view name) {
   return std::nullopt;
 }
 
+std::optional<int> modulesAcross(std::string_view name) {
+  const auto number = markerDictionaryNamed(name);
+  if (!number) return std::nullopt;
+  return cv::aruco::getPredefinedDictionary(*number)->markerSize + 2;
+}
+
 struct TagFinder::Impl {
   cv::Ptr<cv::aruco::Dictionary> dictionary;
   cv::Ptr<cv::aruco::DetectorParameters> parameters;

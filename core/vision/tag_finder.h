@@ -14,6 +14,9 @@ namespace ferrule {
 /// OpenCV's number of a marker dictionary from its name ("DICT_4X4_50"); nothing for an unknown name.
 [[nodiscard]] std::optional<int> markerDictionaryNamed(std::string_view name);
 
+/// Modules along a side of a dictionary's tags, with their dark border; nothing for an unknown name.
+[[nodiscard]] std::optional<int> modulesAcross(std::string_view name);
+
 /// Finds printed tags of one dictionary, with corners refined to a fraction of a pixel.
 class TagFinder {
  public:

@@ -210,6 +210,7 @@ QList<FolderRule> folderRules() {
       {physics, {base, geometry, table}, {kEigen, kJson, kParallel, kFits}},
       {camera, {base, geometry, table}, {kEigen, kMinpack, kNumericalDiff, kJson, kOpenCv, kFits}},
       {vision, {base, geometry, table, camera}, {kEigen, kJson, kOpenCv, kParallel, kFits, "libav"}},
+      {"core/cue", {base, geometry, table, camera, vision}, {kEigen, kJson, kOpenCv}},
       {"core/reading", {base, geometry, table, physics, camera, vision}, {kEigen, kJson, kParallel, kFits}},
       {rules, {base, geometry, table}, {kJson}},
       {"core/planner", {base, geometry, table, physics}, {kEigen, kJson, kParallel}},

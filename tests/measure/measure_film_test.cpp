@@ -25,6 +25,9 @@ class MeasureFilmTest : public QObject {
   void anotherImageSizeIsRefusedBeforeAnythingIsMade();
   void aFilmIsReadWithTheFingerprintOfItsTable();
   void aMissingFilmIsNamed();
+  void aPitchLogWithoutACueIsRefused();
+  void aCuesDictionaryThatNobodyKnowsIsRefused();
+  void aBrokenPitchLogIsRefusedBeforeAnythingIsMade();
 
  private:
   std::string film(const std::string& name, int width, int height, int grey);
@@ -161,6 +164,39 @@ void MeasureFilmTest::aMissingFilmIsNamed() {
   QVERIFY(!report.has_value());
   QCOMPARE(report.error().code, ErrorCode::FileMissing);
   QCOMPARE(report.error().subject, options_.film);
+}
+
+void MeasureFilmTest::aPitchLogWithoutACueIsRefused() {
+  options_.pitchLog = folder_->file("pitch.csv");
+  const auto report = measureFilm(options_, {});
+  QVERIFY(!report.has_value());
+  QCOMPARE(report.error(), (Error{ErrorCode::FieldMissing, options_.table, "cue_tags", {}}));
+}
+
+void MeasureFilmTest::aCuesDictionaryThatNobodyKnowsIsRefused() {
+  options_.cue = folder_->file("cue.json");
+  QVERIFY(writeTextFile(options_.cue, R"({"cue_tags": {"dictionary": "DICT_3X3", "ids": [1], "black_side": 40,
+    "centre_distance_from_tip": [300], "cue_radius_at_tags": [8]}})")
+              .has_value());
+  const auto report = measureFilm(options_, {});
+  QVERIFY(!report.has_value());
+  QCOMPARE(report.error(), (Error{ErrorCode::FieldInvalid, options_.cue, "cue_tags.dictionary", {}}));
+}
+
+void MeasureFilmTest::aBrokenPitchLogIsRefusedBeforeAnythingIsMade() {
+  options_.cue = folder_->file("cue.json");
+  QVERIFY(writeTextFile(options_.cue, R"({"cue_tags": {"dictionary": "DICT_4X4_50", "ids": [10], "black_side": 40,
+    "centre_distance_from_tip": [300], "cue_radius_at_tags": [8]}})")
+              .has_value());
+  options_.pitchLog = folder_->file("pitch.csv");
+  QVERIFY(writeTextFile(options_.pitchLog, "time_s,pitch_deg\n0,5\n0.1,x\n").has_value());
+  const auto report = measureFilm(options_, {});
+  QVERIFY(!report.has_value());
+  QCOMPARE(report.error(), (Error{ErrorCode::FileMalformed, options_.pitchLog, "line 3", {}}));
+  QVERIFY(!std::filesystem::exists(options_.record));
+  // Whole, it is measured with the rest.
+  QVERIFY(writeTextFile(options_.pitchLog, "time_s,pitch_deg\n0,5\n0.1,5\n").has_value());
+  QVERIFY(measureFilm(options_, {}).has_value());
 }
 
 FERRULE_TEST(MeasureFilmTest)

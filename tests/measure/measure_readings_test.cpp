@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/base/text_file.h"
+#include "core/cue/cue_text.h"
 #include "core/measure/measure.h"
 #include "core/physics/simulator.h"
 #include "core/record/export_record.h"
@@ -59,6 +60,18 @@ class MovedCamera : public ReadingSource {
   TablePoint3 to_;
 };
 
+/// A film that also shows the cue before each shot.
+class CueSeen : public synthetic::Readings {
+ public:
+  using synthetic::Readings::Readings;
+  std::optional<CueReading> cueOf(const ReadShot& shot) override {
+    CueReading cue;
+    cue.images = 10 * shot.reading.number;
+    cue.aim_rad = Measured{0.01, 0.001};
+    return cue;
+  }
+};
+
 }  // namespace
 
 class MeasureReadingsTest : public QObject {
@@ -69,6 +82,7 @@ class MeasureReadingsTest : public QObject {
   void aMovedCameraIsReadFromItsNewPlace();
   void whatIsKnownOfTheTableReachesTheReading();
   void aRefereesRulingStandsBesideItsShot();
+  void whatWasSeenOfTheCueIsKeptWithItsShot();
   void cancellingKeepsWhatWasCommitted();
   void progressRisesToTheEnd();
 };
@@ -228,6 +242,34 @@ void MeasureReadingsTest::aRefereesRulingStandsBesideItsShot() {
   QVERIFY(file->keep({"synthetic", 1, 1.0, {1280, 720}}, sample::rig()).has_value());
   const auto measured = nlohmann::json::parse(readTextFile(folder.file("measured.json")).value());
   QCOMPARE(rulingFromText(measured["shots"][1]["ruling"].dump()), std::optional(told[1].ruled));
+}
+
+void MeasureReadingsTest::whatWasSeenOfTheCueIsKeptWithItsShot() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  auto file = MeasuredFile::make(folder.file("m.json"));
+  MeasureSinks sinks;
+  sinks.record = &record;
+  sinks.frame = game.frame;
+  sinks.file = &*file;
+  std::vector<int> told;
+  MeasureObserver observer;
+  observer.cue = [&](const ReadShot&, const CueReading& cue) { told.push_back(cue.images); };
+  CueSeen source(22 * 60);
+  QVERIFY(measureReadings(source, sample::table(), sinks, {}, observer).has_value());
+  QCOMPARE(told, (std::vector<int>{10, 20}));
+  QVERIFY(file->keep({"a.mp4", 1, 1.0, {1, 1}}, sample::rig()).has_value());
+  const auto shots = nlohmann::json::parse(*readTextFile(folder.file("m.json")))["shots"];
+  QCOMPARE(shots.size(), std::size_t{2});
+  QCOMPARE(shots[1]["cue"]["images"].get<int>(), 20);
+  const auto kept = record.shots(game.frame);
+  QVERIFY(kept.has_value());
+  const auto shot = record.shot(kept->back().id);
+  QVERIFY(shot.has_value() && shot->explanation.has_value());
+  const auto cue = cueInExplanation(*shot->explanation);
+  QVERIFY(cue.has_value());
+  QCOMPARE(cue->images, 20);
 }
 
 void MeasureReadingsTest::cancellingKeepsWhatWasCommitted() {
