@@ -30,6 +30,10 @@ add_library(ferrule_window STATIC
   progress/progress_words.cpp
   reports/reports_place.cpp
   reports/sheets_view.cpp
+  review/correction_desk.cpp
+  review/correction_menu.cpp
+  review/correction_service.cpp
+  review/correction_words.cpp
   review/event_list_model.cpp
   review/judgement_section.cpp
   review/legend.cpp
@@ -39,6 +43,7 @@ add_library(ferrule_window STATIC
   review/playhead.cpp
   review/record_service.cpp
   review/record_source.cpp
+  review/review_corrections.cpp
   review/review_desk.cpp
   review/review_layout.cpp
   review/review_list.cpp
@@ -131,7 +136,7 @@ target_link_libraries(ferrule_window PUBLIC
 target_sources(ferrule_window PRIVATE
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
-  review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
+  review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
   session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h

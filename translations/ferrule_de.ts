@@ -456,6 +456,46 @@
             <source>Put the balls where a photo of the table's camera shows them</source>
             <translation>Die Kugeln dorthin legen, wo ein Foto der Tischkamera sie zeigt</translation>
         </message>
+        <message>
+            <source>&amp;Correct the shot…</source>
+            <translation>Stoß &amp;berichtigen…</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly of the shot in Review</source>
+            <translation>Richtigstellen, was im Rückblick am Stoß falsch gelesen wurde</translation>
+        </message>
+        <message>
+            <source>Correct &amp;ball and pocket…</source>
+            <translation>&amp;Kugel und Tasche berichtigen…</translation>
+        </message>
+        <message>
+            <source>Say which ball was meant for which pocket</source>
+            <translation>Sagen, welche Kugel für welche Tasche gedacht war</translation>
+        </message>
+        <message>
+            <source>Correct who &amp;played…</source>
+            <translation>&amp;Spieler berichtigen…</translation>
+        </message>
+        <message>
+            <source>Say who played the shot</source>
+            <translation>Sagen, wer den Stoß gespielt hat</translation>
+        </message>
+        <message>
+            <source>Correct the ru&amp;ling…</source>
+            <translation>&amp;Entscheidung berichtigen…</translation>
+        </message>
+        <message>
+            <source>Replace what the referee made of the shot</source>
+            <translation>Ersetzen, was der Schiedsrichter zum Stoß entschieden hat</translation>
+        </message>
+        <message>
+            <source>&amp;Swap the names of two balls…</source>
+            <translation>&amp;Namen zweier Kugeln tauschen…</translation>
+        </message>
+        <message>
+            <source>Say that two balls were taken for each other</source>
+            <translation>Sagen, dass zwei Kugeln verwechselt wurden</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -1356,6 +1396,10 @@
         <message>
             <source>Not a clean reading: %1.</source>
             <translation>Keine saubere Messung: %1.</translation>
+        </message>
+        <message>
+            <source>Ruled before a correction: %1</source>
+            <translation>Entschieden vor einer Berichtigung: %1</translation>
         </message>
     </context>
     <context>
@@ -2658,6 +2702,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>Filter the shots first; the list is then played from the chosen shot on.</source>
             <translation>Filtern Sie zuerst die Stöße; die Liste wird dann ab dem gewählten Stoß gespielt.</translation>
         </message>
+        <message>
+            <source>Corrected: %1 of shot %2.</source>
+            <translation>Berichtigt: %1 von Stoß %2.</translation>
+        </message>
+        <message>
+            <source>Taken back: the correction of shot %1.</source>
+            <translation>Zurückgenommen: die Berichtigung von Stoß %1.</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Trainer</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -2756,6 +2812,22 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <comment>column</comment>
             <translation>gespielt</translation>
         </message>
+        <message>
+            <source>* Corrected by a person: %1</source>
+            <translation>* Von einer Person berichtigt: %1</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Berichtigungen</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>Zurücknehmen: %1</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -2794,6 +2866,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Speed</source>
             <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>corrected by a person</source>
+            <translation>von einer Person berichtigt</translation>
         </message>
     </context>
     <context>
@@ -5884,6 +5960,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
             <translation>Die Blätter auf dem Bildschirm sind die, die gedruckt werden; geben Sie sie als PDF oder HTML aus.</translation>
         </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>Stellen Sie mit einer Taste oder im Menü der rechten Maustaste richtig, was falsch gelesen wurde; was daraus folgt, wird neu gelesen und entschieden.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6123,6 +6203,221 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Other files…</source>
             <translation>Andere Dateien…</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>ist %1, und umgekehrt</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>nach %1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>Keine Kugel wurde auf eine Tasche gespielt</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>Niemand weiß es</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>Es war ein Foul</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>Es war kein Foul</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>%1 ist als Nächstes am Tisch</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>Die Weiße bleibt liegen</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1 gewinnt das Spiel</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>Das Spiel geht weiter</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>Wie der Schiedsrichter entschied</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>Im ganzen Stoß</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>Von diesem Bild an</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>E&amp;rgebnis</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>&amp;Kugel und Tasche</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>&amp;Zuerst getroffene Kugel</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>Wer gespielt &amp;hat</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>&amp;Entscheidung</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>&amp;Namen zweier Kugeln</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>erster Kontakt</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>Scratch</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>Kugel</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>Tasche</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>Entscheidung</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Lesung</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>Namen zweier Kugeln</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>Platz einer Kugel vor dem Stoß</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>Platz einer Kugel nach dem Stoß</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>Stoß und Ruhe</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>unbekannt</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1 und %2 wurden verwechselt</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1 und %2 wurden ab %3 verwechselt</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1 vor dem Stoß auf den Tisch gelegt</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1 nach dem Stoß auf den Tisch gelegt</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1 vor dem Stoß um %2 verschoben</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1 nach dem Stoß um %2 verschoben</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>Stoß und Ruhe: gemessen %1 und %2, berichtigt auf %3 und %4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>Entscheidung: von einer Person ersetzt</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1: %2, bestätigt</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1: gemessen %2, berichtigt auf %3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>Kugel und Tasche</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>Sagen Sie zuerst, welche Kugel für welche Tasche gedacht war; dann kann sie versenkt sein.</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>Diesem Stoß hat kein Schiedsrichter zugesehen; es gibt keine Entscheidung zu ersetzen.</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>Keine der Kugeln wurde in diesem Stoß verfolgt; es gibt keine Namen zu tauschen.</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>Die Wege dieses Stoßes reichen nicht so weit; wählen Sie eine Zeit dazwischen.</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>Eine spätere Berichtigung in diesem Spiel beruht auf dieser; nehmen Sie jene zuerst zurück.</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>Dieses Spiel wird noch eingegeben; machen Sie den Stoß stattdessen unter Sitzung rückgängig.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

@@ -456,6 +456,46 @@
             <source>Put the balls where a photo of the table's camera shows them</source>
             <translation>Poner las bolas donde las muestra una foto de la cámara de la mesa</translation>
         </message>
+        <message>
+            <source>&amp;Correct the shot…</source>
+            <translation>&amp;Corregir el tiro…</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly of the shot in Review</source>
+            <translation>Rectificar en la revisión lo que se leyó mal del tiro</translation>
+        </message>
+        <message>
+            <source>Correct &amp;ball and pocket…</source>
+            <translation>Corregir &amp;bola y tronera…</translation>
+        </message>
+        <message>
+            <source>Say which ball was meant for which pocket</source>
+            <translation>Decir qué bola iba a qué tronera</translation>
+        </message>
+        <message>
+            <source>Correct who &amp;played…</source>
+            <translation>Corregir quién &amp;jugó…</translation>
+        </message>
+        <message>
+            <source>Say who played the shot</source>
+            <translation>Decir quién jugó el tiro</translation>
+        </message>
+        <message>
+            <source>Correct the ru&amp;ling…</source>
+            <translation>Corregir la &amp;decisión…</translation>
+        </message>
+        <message>
+            <source>Replace what the referee made of the shot</source>
+            <translation>Reemplazar lo que el árbitro decidió del tiro</translation>
+        </message>
+        <message>
+            <source>&amp;Swap the names of two balls…</source>
+            <translation>In&amp;tercambiar los nombres de dos bolas…</translation>
+        </message>
+        <message>
+            <source>Say that two balls were taken for each other</source>
+            <translation>Decir que dos bolas se confundieron entre sí</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -3299,6 +3339,10 @@
             <source>To be settled: %1</source>
             <translation>Por decidir: %1</translation>
         </message>
+        <message>
+            <source>Ruled before a correction: %1</source>
+            <translation>Decidido antes de una corrección: %1</translation>
+        </message>
     </context>
     <context>
         <name>TradeWords</name>
@@ -4776,6 +4820,18 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>Films (%1);;All files (*)</source>
             <translation>Videos (%1);;Todos los archivos (*)</translation>
         </message>
+        <message>
+            <source>Corrected: %1 of shot %2.</source>
+            <translation>Corregido: %1 del tiro %2.</translation>
+        </message>
+        <message>
+            <source>Taken back: the correction of shot %1.</source>
+            <translation>Retirada: la corrección del tiro %1.</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Entrenador</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5279,6 +5335,22 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <comment>column</comment>
             <translation>jugado</translation>
         </message>
+        <message>
+            <source>* Corrected by a person: %1</source>
+            <translation>* Corregido por una persona: %1</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Correcciones</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Retirar</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>Retirar: %1</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -5317,6 +5389,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Speed</source>
             <translation>Velocidad</translation>
+        </message>
+        <message>
+            <source>corrected by a person</source>
+            <translation>corregido por una persona</translation>
         </message>
     </context>
     <context>
@@ -5880,6 +5956,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
             <translation>Las hojas de la pantalla son las que se imprimen; expórtelas como PDF o HTML.</translation>
         </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>Rectifique con una tecla, o en el menú del botón derecho, lo que se leyó mal; lo que de ello se sigue se vuelve a leer y a juzgar.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6119,6 +6199,221 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Other files…</source>
             <translation>Otros archivos…</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>es %1, y al revés</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>a %1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>No se intentó meter ninguna bola</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>Nadie lo sabe</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>Fue falta</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>No fue falta</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>%1 juega después</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>La blanca se queda donde está</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1 gana la partida</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>La partida continúa</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>Como decidió el árbitro</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>En todo el tiro</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>Desde esta imagen</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>&amp;Resultado</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>&amp;Bola y tronera</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>Bola tocada &amp;primero</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>Quién &amp;jugó</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>&amp;Decisión</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>&amp;Nombres de dos bolas</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>jugador</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>resultado</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>primer contacto</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanca perdida</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>bola</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>tronera</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>decisión</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lectura</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>nombres de dos bolas</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>lugar de una bola antes del tiro</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>lugar de una bola después del tiro</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>golpe y reposo</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>desconocido</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1 y %2 se confundieron entre sí</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1 y %2 se confundieron entre sí desde %3</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1 puesta en la mesa antes del tiro</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1 puesta en la mesa después del tiro</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1 movida %2 antes del tiro</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1 movida %2 después del tiro</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>Golpe y reposo: medidos %1 y %2, corregidos a %3 y %4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>Decisión: reemplazada por la de una persona</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1: %2, confirmado</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1: medido %2, corregido a %3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>bola y tronera</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>Diga primero qué bola iba a qué tronera; después puede estar metida.</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>Ningún árbitro siguió este tiro: no hay decisión que reemplazar.</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>Ninguna de las dos bolas se siguió en este tiro: no hay nombres que intercambiar.</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>Los recorridos de este tiro no llegan tan lejos; elija un momento dentro de ellos.</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>Una corrección posterior de esta partida se apoya en esta; retire primero aquella.</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>Esta partida aún se está introduciendo; deshaga el tiro en Sesión.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

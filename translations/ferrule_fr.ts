@@ -456,6 +456,46 @@
             <source>Put the balls where a photo of the table's camera shows them</source>
             <translation>Placer les billes là où une photo de la caméra de la table les montre</translation>
         </message>
+        <message>
+            <source>&amp;Correct the shot…</source>
+            <translation>&amp;Corriger le coup…</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly of the shot in Review</source>
+            <translation>Rectifier dans la relecture ce qui a été mal lu du coup</translation>
+        </message>
+        <message>
+            <source>Correct &amp;ball and pocket…</source>
+            <translation>Corriger &amp;bille et poche…</translation>
+        </message>
+        <message>
+            <source>Say which ball was meant for which pocket</source>
+            <translation>Dire quelle bille visait quelle poche</translation>
+        </message>
+        <message>
+            <source>Correct who &amp;played…</source>
+            <translation>Corriger qui a &amp;joué…</translation>
+        </message>
+        <message>
+            <source>Say who played the shot</source>
+            <translation>Dire qui a joué le coup</translation>
+        </message>
+        <message>
+            <source>Correct the ru&amp;ling…</source>
+            <translation>Corriger la &amp;décision…</translation>
+        </message>
+        <message>
+            <source>Replace what the referee made of the shot</source>
+            <translation>Remplacer ce que l’arbitre a décidé du coup</translation>
+        </message>
+        <message>
+            <source>&amp;Swap the names of two balls…</source>
+            <translation>É&amp;changer les noms de deux billes…</translation>
+        </message>
+        <message>
+            <source>Say that two balls were taken for each other</source>
+            <translation>Dire que deux billes ont été prises l’une pour l’autre</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -3299,6 +3339,10 @@
             <source>To be settled: %1</source>
             <translation>À trancher : %1</translation>
         </message>
+        <message>
+            <source>Ruled before a correction: %1</source>
+            <translation>Décidé avant une correction : %1</translation>
+        </message>
     </context>
     <context>
         <name>TradeWords</name>
@@ -4776,6 +4820,18 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>Films (%1);;All files (*)</source>
             <translation>Films (%1);;Tous les fichiers (*)</translation>
         </message>
+        <message>
+            <source>Corrected: %1 of shot %2.</source>
+            <translation>Corrigé : %1 du coup %2.</translation>
+        </message>
+        <message>
+            <source>Taken back: the correction of shot %1.</source>
+            <translation>Retirée : la correction du coup %1.</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Entraîneur</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5279,6 +5335,22 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <comment>column</comment>
             <translation>joué</translation>
         </message>
+        <message>
+            <source>* Corrected by a person: %1</source>
+            <translation>* Corrigé par une personne : %1</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Corrections</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>Retirer : %1</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -5317,6 +5389,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Speed</source>
             <translation>Vitesse</translation>
+        </message>
+        <message>
+            <source>corrected by a person</source>
+            <translation>corrigé par une personne</translation>
         </message>
     </context>
     <context>
@@ -5880,6 +5956,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
             <translation>Les feuilles à l’écran sont celles qui s’impriment ; exportez-les en PDF ou HTML.</translation>
         </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>Rectifiez d’une touche, ou par le menu du bouton droit, ce qui a été mal lu ; ce qui en découle est relu et rejugé.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6119,6 +6199,221 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Other files…</source>
             <translation>Autres fichiers…</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>est %1, et inversement</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>vers %1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>Aucune bille n’était jouée à une poche</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>Personne ne sait</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>C’était une faute</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>Ce n’était pas une faute</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>%1 joue ensuite</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>La blanche reste où elle est</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1 gagne la partie</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>La partie continue</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>Comme l’arbitre a décidé</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>Dans tout le coup</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>À partir de cette image</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>&amp;Résultat</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>&amp;Bille et poche</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>Bille touchée en &amp;premier</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>Qui a &amp;joué</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>&amp;Décision</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>&amp;Noms de deux billes</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>joueur</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>résultat</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>premier contact</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanche perdue</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>bille</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>poche</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>décision</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lecture</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>noms de deux billes</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>place d’une bille avant le coup</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>place d’une bille après le coup</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>frappe et arrêt</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>inconnu</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1 et %2 ont été prises l’une pour l’autre</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1 et %2 ont été prises l’une pour l’autre à partir de %3</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1 posée sur la table avant le coup</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1 posée sur la table après le coup</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1 déplacée de %2 avant le coup</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1 déplacée de %2 après le coup</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>Frappe et arrêt : mesurés %1 et %2, corrigés en %3 et %4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>Décision : remplacée par celle d’une personne</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1 : %2, confirmé</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1 : mesuré %2, corrigé en %3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>bille et poche</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>Dites d’abord quelle bille visait quelle poche ; elle peut ensuite être rentrée.</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>Aucun arbitre n’a suivi ce coup : il n’y a pas de décision à remplacer.</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>Aucune des deux billes n’a été suivie dans ce coup : il n’y a pas de noms à échanger.</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>Les trajets de ce coup ne vont pas si loin ; choisissez un instant entre leurs bouts.</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>Une correction plus récente de cette partie repose sur celle-ci ; retirez d’abord l’autre.</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>Cette partie est encore en cours de saisie ; annulez plutôt le coup dans Séance.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

@@ -456,6 +456,46 @@
             <source>Put the balls where a photo of the table's camera shows them</source>
             <translation>按球台摄像机拍的照片摆放各球</translation>
         </message>
+        <message>
+            <source>&amp;Correct the shot…</source>
+            <translation>更正此杆(&amp;C)…</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly of the shot in Review</source>
+            <translation>在复盘中更正此杆读错的内容</translation>
+        </message>
+        <message>
+            <source>Correct &amp;ball and pocket…</source>
+            <translation>更正球和袋口(&amp;B)…</translation>
+        </message>
+        <message>
+            <source>Say which ball was meant for which pocket</source>
+            <translation>说明哪颗球打向哪个袋口</translation>
+        </message>
+        <message>
+            <source>Correct who &amp;played…</source>
+            <translation>更正击球者(&amp;P)…</translation>
+        </message>
+        <message>
+            <source>Say who played the shot</source>
+            <translation>说明是谁打的这一杆</translation>
+        </message>
+        <message>
+            <source>Correct the ru&amp;ling…</source>
+            <translation>更正判罚(&amp;L)…</translation>
+        </message>
+        <message>
+            <source>Replace what the referee made of the shot</source>
+            <translation>替换裁判对此杆的判定</translation>
+        </message>
+        <message>
+            <source>&amp;Swap the names of two balls…</source>
+            <translation>交换两颗球的名称(&amp;S)…</translation>
+        </message>
+        <message>
+            <source>Say that two balls were taken for each other</source>
+            <translation>说明两颗球被相互认错</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -3295,6 +3335,10 @@
             <source>To be settled: %1</source>
             <translation>待定：%1</translation>
         </message>
+        <message>
+            <source>Ruled before a correction: %1</source>
+            <translation>更正之前的判罚：%1</translation>
+        </message>
     </context>
     <context>
         <name>TradeWords</name>
@@ -4771,6 +4815,18 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>Films (%1);;All files (*)</source>
             <translation>视频 (%1);;所有文件 (*)</translation>
         </message>
+        <message>
+            <source>Corrected: %1 of shot %2.</source>
+            <translation>已更正：第%2杆的%1。</translation>
+        </message>
+        <message>
+            <source>Taken back: the correction of shot %1.</source>
+            <translation>已撤回：第%1杆的更正。</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>教练</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5271,6 +5327,22 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <comment>column</comment>
             <translation>实打</translation>
         </message>
+        <message>
+            <source>* Corrected by a person: %1</source>
+            <translation>* 由人更正：%1</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>更正</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>撤回</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>撤回：%1</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -5308,6 +5380,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Speed</source>
             <translation>球速</translation>
+        </message>
+        <message>
+            <source>corrected by a person</source>
+            <translation>由人更正</translation>
         </message>
     </context>
     <context>
@@ -5870,6 +5946,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
             <translation>屏幕上的页面就是打印的页面；可导出为 PDF 或 HTML。</translation>
         </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>用一个按键或右键菜单更正读错的内容；由此而来的部分会重新读取和判定。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6101,6 +6181,221 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Other files…</source>
             <translation>其他文件…</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>其实是%1，反之亦然</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>打向%1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>没有打算进球</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>没人知道</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>是犯规</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>不是犯规</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>接下来由%1上台</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>母球留在原位</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1赢得本局</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>本局继续</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>按裁判的判定</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>整杆之内</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>从这一帧图像起</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>结果(&amp;R)</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>球和袋口(&amp;B)</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>首先碰到的球(&amp;F)</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>击球者(&amp;P)</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>判罚(&amp;U)</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>两颗球的名称(&amp;N)</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>球员</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>结果</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>首先碰球</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>母球落袋</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>球</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>袋口</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>判罚</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>读数</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>两颗球的名称</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>击球前某球的位置</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>击球后某球的位置</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>击球与静止</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>未知</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>是</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>否</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1与%2被相互认错</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1与%2从%3起被相互认错</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1在击球前被放上台面</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1在击球后被放上台面</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1在击球前移动%2</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1在击球后移动%2</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>击球与静止：测得%1和%2，更正为%3和%4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>判罚：由人替换</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1：%2，已确认</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1：测得%2，更正为%3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>球和袋口</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>请先说明哪颗球打向哪个袋口，然后才能算进球。</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>此杆没有裁判，因此没有可替换的判罚。</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>此杆中两颗球都没有被跟踪，没有可交换的名称。</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>此杆的轨迹没有延伸到那里；请选择轨迹之内的时刻。</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>本局后来的更正以此为依据；请先撤回那一项。</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>本局仍在录入；请改在场次中撤销此杆。</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1，%2</translation>
         </message>
     </context>
 </TS>

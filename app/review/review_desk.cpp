@@ -55,6 +55,14 @@ void ReviewDesk::showShot(SessionId session, ShotId shot) {
   select(*place, at(*place).strike_s);
 }
 
+void ReviewDesk::refresh() {
+  if (!content_) return;
+  refreshes_ = true;
+  known_.clear();
+  readSession(content_->session.id);
+  if (selected_) record_.readShot(at(*selected_).id);
+}
+
 void ReviewDesk::setFilmPlace(const QString& recordedPath, const QString& currentPath) {
   filmPlaces_.insert(recordedPath, currentPath);
   openFilm();
@@ -138,7 +146,10 @@ void ReviewDesk::takeSessions(const QString& path, const std::vector<SessionSumm
 void ReviewDesk::takeContent(std::shared_ptr<const SessionContent> content) {
   emit sessionRead(*content);
   if (content->session.id != wanted_.session) return;
-  if (content_ && content_->session.id == content->session.id) return;
+  if (content_ && content_->session.id == content->session.id) {
+    if (refreshes_) renew(std::move(content));
+    return;
+  }
   playhead_.pause();
   content_ = std::move(content);
   axis_ = TimeAxis(*content_);
@@ -154,6 +165,16 @@ void ReviewDesk::takeContent(std::shared_ptr<const SessionContent> content) {
     playhead_.setTimes({});
     emit shotChanged();
   }
+}
+
+void ReviewDesk::renew(std::shared_ptr<const SessionContent> content) {
+  refreshes_ = false;
+  const ShotId shown = selected_ ? at(*selected_).id : ShotId{};
+  content_ = std::move(content);
+  axis_ = TimeAxis(*content_);
+  selected_ = placeOf(shown);
+  emit contentChanged();
+  emit moved();
 }
 
 void ReviewDesk::select(Place place, std::optional<double> film_s) {
@@ -175,7 +196,7 @@ void ReviewDesk::select(Place place, std::optional<double> film_s) {
 void ReviewDesk::takeShot(std::shared_ptr<const StoredShot> shot) {
   known_.insert(shot->id.value, shot);
   if (!selected_ || at(*selected_).id != shot->id) return;
-  if (shot_ && shot_->id == shot->id) return;
+  if (shot_ && *shot_ == *shot) return;
   adopt(std::move(shot));
 }
 

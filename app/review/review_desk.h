@@ -33,6 +33,9 @@ class ReviewDesk : public QObject {
   /// Shows a session from its first shot.
   void showSession(SessionId session);
   void showShot(SessionId session, ShotId shot);
+  /// Reads the session and the shot that are shown again: the record holds something else of them. Shot and moment
+  /// stay.
+  void refresh();
   /// Where a film lies now, when it is not where it was measured.
   void setFilmPlace(const QString& recordedPath, const QString& currentPath);
 
@@ -64,7 +67,7 @@ class ReviewDesk : public QObject {
   void sessionRead(const ferrule::SessionContent& content);
   /// Another session is shown.
   void contentChanged();
-  /// Another shot is shown.
+  /// Another shot is shown, or the same with other values.
   void shotChanged();
   void moved();
   /// opening: nothing could be opened, what was open stays.
@@ -78,6 +81,8 @@ class ReviewDesk : public QObject {
 
   void takeSessions(const QString& path, const std::vector<SessionSummary>& sessions);
   void takeContent(std::shared_ptr<const SessionContent> content);
+  /// The session that is shown, read again.
+  void renew(std::shared_ptr<const SessionContent> content);
   void takeShot(std::shared_ptr<const StoredShot> shot);
   void takeFilmTimes();
   void select(Place place, std::optional<double> film_s);
@@ -103,6 +108,7 @@ class ReviewDesk : public QObject {
   QHash<qint64, std::shared_ptr<const StoredShot>> known_;  ///< shots near the selected one
   QHash<QString, QString> filmPlaces_;
   bool countsFilmImages_ = false;
+  bool refreshes_ = false;  ///< the session that is shown was asked for again
 };
 
 }  // namespace ferrule

@@ -96,6 +96,7 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   connectDesk();
   connectViews();
   connectFilter();
+  connectCorrections();
   showFilmState();
 
   const auto showMode = [this, &actions] {

@@ -21,8 +21,12 @@ constexpr double kAfterRest_s = 0.5;
 
 void ReviewPlace::connectFilter() {
   query_ = new ProgressService([] { return std::int64_t{0}; }, this);
-  connect(query_, &ProgressService::opened, this,
-          [this](const QString&, const std::vector<Player>& players) { filter_->setPlayers(players); });
+  connect(query_, &ProgressService::opened, this, [this](const QString&, const std::vector<Player>& players) {
+    filter_->setPlayers(players);
+    recordPlayers_.clear();
+    for (const Player& player : players)
+      recordPlayers_.push_back(player.name);
+  });
   connect(query_, &ProgressService::listed, this, [this](const ShotList& list) { filter_->setList(list); });
   connect(filter_, &ShotFilter::changed, this, &ReviewPlace::askForList);
   connect(filter_, &ShotFilter::chosen, this, &ReviewPlace::showListed);

@@ -92,7 +92,7 @@ bool ReviewPlace::act(ActionId action) {
       playList();
       return true;
     default:
-      return false;
+      return correct(action);
   }
 }
 
@@ -295,6 +295,7 @@ void ReviewPlace::save(QSettings& settings) const {
   put("shot", desk_.shot() ? QVariant::fromValue<qint64>(desk_.shot()->id.value) : QVariant());
   put("mode", static_cast<int>(mode_));
   put("suggested", showsSuggested_);
+  put("who", corrections_.who());
   put("columns", columns_->saveState());
   put("pictures", pictures_->saveState());
   put("planZoom", plan_->zoom());
@@ -316,6 +317,7 @@ void ReviewPlace::restore(const QSettings& settings) {
   };
   zoom(*plan_, "planZoom", "planCentre");
   zoom(*film_, "filmZoom", "filmCentre");
+  corrections_.setWho(get("who").isValid() ? get("who").toString() : tr("Coach"));
   const QVariantMap places = get("filmPlaces").toMap();
   for (auto place = places.begin(); place != places.end(); ++place) {
     desk_.setFilmPlace(place.key(), place.value().toString());

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/review/correction_desk.h"
+#include "app/review/correction_menu.h"
 #include "app/review/review_desk.h"
 #include "app/review/suggested_shot.h"
 #include "app/window/place.h"
@@ -40,6 +42,7 @@ class ReviewPlace : public Place {
   void restore(const QSettings& settings) override;
 
   [[nodiscard]] ReviewDesk& desk() { return desk_; }
+  [[nodiscard]] CorrectionDesk& corrections() { return corrections_; }
   [[nodiscard]] PictureMode mode() const { return mode_; }
   void setMode(PictureMode mode);
 
@@ -66,8 +69,20 @@ class ReviewPlace : public Place {
   void playNextListed();
   void takeChosen();
   void tell(const QString& sentence);
+  void connectCorrections();
+  /// The actions that correct the shot that is shown; false for any other.
+  bool correct(ActionId action);
+  void say(const ShotSaying& saying);
+  /// After the record changed.
+  void showCorrected(const QString& sentence);
+  /// Opens a menu of corrections of the shot that is shown. ball: that is pointed at.
+  void popUp(FillMenu fill, const QPoint& place, std::optional<BallName> ball = {});
+  [[nodiscard]] QPoint placeOfMenu() const;
+  [[nodiscard]] std::optional<ShotAddress> shownShot();
 
   ReviewDesk desk_;
+  CorrectionDesk corrections_;
+  std::vector<std::string> recordPlayers_;  ///< everyone whom the record knows
   Numbers numbers_;
   QString demoRecord_;
   PictureMode mode_ = PictureMode::Plan;

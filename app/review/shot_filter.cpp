@@ -159,10 +159,12 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
 
 void ShotFilter::setPlayers(const std::vector<Player>& players) {
   const QSignalBlocker quiet(player_);
+  const QVariant chosen = player_->currentData();
   while (player_->count() > 1)
     player_->removeItem(1);
   for (const Player& player : players)
     player_->addItem(QString::fromStdString(player.name), QString::fromStdString(player.name));
+  if (chosen.isValid()) player_->setCurrentIndex(std::max(0, player_->findData(chosen)));
 }
 
 void ShotFilter::setList(const ShotList& list) {

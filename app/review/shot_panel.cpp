@@ -5,10 +5,12 @@
 #include <QGridLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "app/review/correction_words.h"
 #include "app/review/event_list_model.h"
 #include "app/review/judgement_section.h"
 #include "app/review/shot_words.h"
@@ -105,6 +107,11 @@ void ShotPanel::rebuild() {
     const QString geometry = geometryWords(reading, measured_, numbers_);
     if (!geometry.isEmpty()) under << geometry;
     if (!under.isEmpty()) column->addWidget(label(under.join(QStringLiteral(" · ")), 1.0, false, true));
+    if (const QString corrected = correctedWords(*shot_); !corrected.isEmpty()) {
+      QLabel* mark = label(tr("* Corrected by a person: %1").arg(corrected), 1.0, false, false);
+      mark->setObjectName(QStringLiteral("correctedMark"));
+      column->addWidget(mark);
+    }
     addStruck(*column);
     addHappened(*column);
     addMiss(*column);
@@ -113,6 +120,7 @@ void ShotPanel::rebuild() {
              QStringLiteral("restLines"));
     addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
     addLines(*column, tr("Ruling"), rulingLines(*shot_, players_), QStringLiteral("rulingLines"));
+    addCorrections(*column);
     QStringList notes;
     for (const Note& note : shot_->notes)
       notes << QString::fromStdString(note.text);
@@ -261,6 +269,25 @@ void ShotPanel::addChoice(QVBoxLayout& column) {
     ++row;
   }
   column.addLayout(grid);
+}
+
+void ShotPanel::addCorrections(QVBoxLayout& column) {
+  const auto lines = correctionLines(*shot_, numbers_);
+  if (lines.empty()) return;
+  column.addWidget(sectionTitle(tr("Corrections")));
+  for (const CorrectionLine& line : lines) {
+    QLabel* words = label(line.words, 1.0, false, false);
+    words->setObjectName(QStringLiteral("correctionLine"));
+    column.addWidget(words);
+    auto* row = new QHBoxLayout;
+    row->addWidget(label(line.by, 0.85, false, true), 1);
+    auto* back = new QPushButton(tr("Take back"));
+    back->setObjectName(QStringLiteral("takeBack"));
+    back->setAccessibleName(tr("Take back: %1").arg(line.words));
+    connect(back, &QPushButton::clicked, this, [this, id = line.id] { emit takeBackWanted(id); });
+    row->addWidget(back);
+    column.addLayout(row);
+  }
 }
 
 void ShotPanel::addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name) {

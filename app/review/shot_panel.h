@@ -33,6 +33,8 @@ class ShotPanel : public QScrollArea {
  signals:
   /// A film time was chosen from the events.
   void timeChosen(double time_s);
+  /// A correction is to be taken back.
+  void takeBackWanted(ferrule::CorrectionId correction);
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -43,6 +45,7 @@ class ShotPanel : public QScrollArea {
   void addHappened(QVBoxLayout& column);
   void addMiss(QVBoxLayout& column);
   void addChoice(QVBoxLayout& column);
+  void addCorrections(QVBoxLayout& column);
   void addLines(QVBoxLayout& column, const QString& title, const QStringList& lines, const QString& name);
   QLabel* label(const QString& text, double factor, bool bold, bool quiet);
   QLabel* sectionTitle(const QString& text);

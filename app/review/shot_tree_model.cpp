@@ -34,6 +34,14 @@ QDateTime startOf(const SessionSummary& session) {
   return QDateTime::fromMSecsSinceEpoch(session.started).toLocalTime();
 }
 
+/// Whether two contents of a session have the same rows.
+bool holdsSameShots(const std::vector<FrameContent>& a, const std::vector<FrameContent>& b) {
+  return !a.empty() && std::ranges::equal(a, b, [](const FrameContent& one, const FrameContent& other) {
+    return one.frame.id == other.frame.id &&
+           std::ranges::equal(one.shots, other.shots, {}, &ShotSummary::id, &ShotSummary::id);
+  });
+}
+
 }  // namespace
 
 ShotTreeModel::ShotTreeModel(QObject* parent) : QAbstractItemModel(parent) {}
@@ -50,6 +58,15 @@ void ShotTreeModel::setContent(const SessionContent& content) {
   const QModelIndex parent = indexOf(content.session.id);
   if (!parent.isValid()) return;
   Node& node = nodes_[static_cast<std::size_t>(parent.row())];
+  if (holdsSameShots(node.frames, content.frames)) {
+    node.frames = content.frames;
+    for (int row = 0; row < rowCount(parent); ++row) {
+      const QModelIndex frame = index(row, 0, parent);
+      if (const int shots = rowCount(frame); shots > 0)
+        emit dataChanged(index(0, 0, frame), index(shots - 1, ColumnCount - 1, frame));
+    }
+    return;
+  }
   if (!node.frames.empty()) {
     beginRemoveRows(parent, 0, static_cast<int>(node.frames.size()) - 1);
     node.frames.clear();
@@ -250,7 +267,9 @@ QVariant ShotTreeModel::shotData(const ShotSummary& shot, int column, int role) 
   switch (role) {
     case Qt::DisplayRole:
       if (column == What) return shotWords(shot);
-      if (column == Result) return outcomeWords(shot.outcome);
+      // The mark of a value that a person had a hand in.
+      if (column == Result)
+        return outcomeWords(shot.outcome) + (shot.corrected ? QStringLiteral("\u2009*") : QString());
       return shot.delivery.speed_mps ? numbers_.speed(shot.delivery.speed_mps->value) : tr("–", "speed not observable");
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole: {
@@ -258,6 +277,7 @@ QVariant ShotTreeModel::shotData(const ShotSummary& shot, int column, int role) 
       if (shot.delivery.speed_mps) text += QStringLiteral(", ") + numbers_.speed(shot.delivery.speed_mps->value);
       if (!shot.playerName.empty()) text += QStringLiteral(", ") + QString::fromStdString(shot.playerName);
       if (shot.verdict == Verdict::Ask) text += QStringLiteral(", ") + verdictWords(shot.verdict);
+      if (shot.corrected) text += QStringLiteral(", ") + tr("corrected by a person");
       return text;
     }
     case ShotIdRole:

@@ -41,27 +41,6 @@ QString fromSide(const Table& table, TablePoint point, const Numbers& numbers) {
                               : ShotWords::tr("%1 from the right").arg(numbers.metres(toRight_m));
 }
 
-QString fieldWords(const std::string& field) {
-  if (field == toText(ShotField::Player)) return ShotWords::tr("player");
-  if (field == toText(ShotField::Outcome)) return ShotWords::tr("result");
-  if (field == toText(ShotField::FirstContact)) return ShotWords::tr("first contact");
-  if (field == toText(ShotField::Scratch)) return ShotWords::tr("scratch");
-  if (field == toText(ShotField::TargetBall)) return ShotWords::tr("ball");
-  if (field == toText(ShotField::TargetPocket)) return ShotWords::tr("pocket");
-  return QString::fromStdString(field);
-}
-
-/// A value in the words of the files, in the user's language where it is one of the trade's words.
-QString fileValueWords(const std::optional<std::string>& value) {
-  if (!value) return ShotWords::tr("unknown");
-  if (const auto outcome = outcomeFromText(*value)) return outcomeWords(*outcome);
-  if (const auto pocket = pocketFromText(*value)) return pocketWords(*pocket);
-  if (const auto ball = ballFromText(*value)) return ballShort(*ball);
-  if (*value == "true") return ShotWords::tr("yes");
-  if (*value == "false") return ShotWords::tr("no");
-  return QString::fromStdString(*value);
-}
-
 }  // namespace
 
 std::vector<ValueLine> deliveryLines(const Delivery& delivery, const Numbers& numbers) {
@@ -134,18 +113,12 @@ QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, co
 
 QStringList outcomeLines(const StoredShot& shot) {
   QStringList lines;
-  const auto isRuling = [](const ValueCorrection& correction) { return correction.field == toText(ShotField::Ruling); };
-  const bool asMeasured = std::ranges::all_of(shot.corrections, isRuling);
+  const bool byPerson = std::ranges::any_of(shot.corrections, [](const ValueCorrection& correction) {
+    return !correction.cause && correction.field == toText(ShotField::Outcome);
+  });
   lines << QStringLiteral("%1 · %2").arg(
       atStart(outcomeWords(shot.reading.outcome)),
-      asMeasured ? verdictWords(shot.reading.outcomeVerdict) : ShotWords::tr("corrected by hand"));
-  for (const ValueCorrection& correction : shot.corrections) {
-    // Rulings are told with the ruling; that an account fell with its target is plain.
-    if (isRuling(correction) || correction.field == "explanation") continue;
-    lines << ShotWords::tr("%1: measured %2, corrected to %3")
-                 .arg(atStart(fieldWords(correction.field)), fileValueWords(correction.measured),
-                      fileValueWords(correction.corrected));
-  }
+      byPerson ? ShotWords::tr("corrected by hand") : verdictWords(shot.reading.outcomeVerdict));
   for (const ShotFlag flag : shot.reading.flags)
     lines << ShotWords::tr("Not a clean reading: %1.").arg(flagWords(flag));
   return lines;
@@ -161,7 +134,9 @@ QStringList rulingLines(const StoredShot& shot, const std::vector<std::string>& 
   for (const ValueCorrection& correction : shot.corrections) {
     if (correction.field != toText(ShotField::Ruling) || !correction.measured) continue;
     if (const auto earlier = rulingFromText(*correction.measured)) {
-      lines << ShotWords::tr("Ruled before: %1").arg(rulingSentence(*earlier, names));
+      const QString before =
+          correction.cause ? ShotWords::tr("Ruled before a correction: %1") : ShotWords::tr("Ruled before: %1");
+      lines << before.arg(rulingSentence(*earlier, names));
     }
   }
   for (const QString& question : rulingQuestions(*ruled))

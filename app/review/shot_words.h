@@ -25,7 +25,7 @@ struct ValueLine {
 [[nodiscard]] QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers);
 /// One line for each ball that came to rest somewhere else, and one for those that did not move.
 [[nodiscard]] QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers);
-/// "Missed, certain", and what a person corrected.
+/// "Missed, certain", and what makes the reading less than clean.
 [[nodiscard]] QStringList outcomeLines(const StoredShot& shot);
 /// The referee's sentence with how sure it is, what it rests on and what it asks; empty where no referee watched.
 /// players: of the session, in playing order; with any other number than two the seats stay nameless.

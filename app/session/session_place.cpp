@@ -36,11 +36,6 @@ namespace {
 constexpr int kPanelWidth_px = 344;
 constexpr int kPadRow_px = 34;
 
-/// The fouls that a person calls without more being said.
-constexpr std::array kCalledFouls{FoulKind::NoContact,   FoulKind::WrongBallFirst, FoulKind::NoRail,
-                                  FoulKind::TouchedBall, FoulKind::DoubleHit,      FoulKind::PushShot,
-                                  FoulKind::NoFoot,      FoulKind::BallsMoving,    FoulKind::BadPlacement};
-
 QLabel* wordsLabel(const char* name) {
   auto* label = new QLabel;
   label->setObjectName(QString::fromLatin1(name));
@@ -287,7 +282,7 @@ void SessionPlace::chooseFoul() {
   auto* menu = new QMenu(this);
   menu->setObjectName(QStringLiteral("foulMenu"));
   menu->setAttribute(Qt::WA_DeleteOnClose);
-  for (const FoulKind kind : kCalledFouls) {
+  for (const FoulKind kind : calledFouls()) {
     QAction* action = menu->addAction(foulWords(kind, std::nullopt));
     connect(action, &QAction::triggered, this, [this, kind] { desk_.log(Outcome::Foul, {}, kind); });
   }

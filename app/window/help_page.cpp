@@ -53,6 +53,9 @@ constexpr std::array kReview{
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "Each number stands with its standard uncertainty; what the film cannot show is called "
                       "not observable."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Put right what was read wrongly with one key, or from the right button's menu; what follows is "
+                      "read and ruled again."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Filter the shots to play, say, all thick misses one after another."),
 };
 constexpr std::array kProgress{

@@ -2,6 +2,7 @@
 #include "app/words/ruling_words.h"
 
 #include <QCoreApplication>
+#include <array>
 
 #include "app/words/trade_words.h"
 
@@ -54,6 +55,13 @@ QString SeatNames::of(Seat seat) const {
   const QString& name = seat == Seat::First ? first : second;
   if (!name.isEmpty()) return name;
   return seat == Seat::First ? RulingWords::tr("the first player") : RulingWords::tr("the second player");
+}
+
+std::span<const FoulKind> calledFouls() {
+  static constexpr std::array kCalled{FoulKind::NoContact,   FoulKind::WrongBallFirst, FoulKind::NoRail,
+                                      FoulKind::TouchedBall, FoulKind::DoubleHit,      FoulKind::PushShot,
+                                      FoulKind::NoFoot,      FoulKind::BallsMoving,    FoulKind::BadPlacement};
+  return kCalled;
 }
 
 QString foulWords(FoulKind kind, std::optional<BallName> ball) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <span>
 
 #include "core/rules/ruling.h"
 
@@ -16,6 +17,8 @@ struct SeatNames {
   [[nodiscard]] QString of(Seat seat) const;
 };
 
+/// The fouls that a person calls without more being said, the usual ones first.
+[[nodiscard]] std::span<const FoulKind> calledFouls();
 /// "the 10 was met first".
 [[nodiscard]] QString foulWords(FoulKind kind, std::optional<BallName> ball);
 /// A question to a person: "Which ball was met first, the 2 or the 10?"

@@ -80,11 +80,19 @@ void FilmReferee::placeFrame(const ShotReading& reading) {
   match_.current() = FrameLog(start);
 }
 
-FilmRuling FilmReferee::judge(const ReadShot& shot) {
+FilmRuling FilmReferee::judge(const ReadShot& shot, const SaidOfShot& said) {
   placeFrame(shot.reading);
   FrameLog& frame = match_.current();
   const GameState before = frame.state();
+  if (frame.entries().empty()) knowsTurn_ = !before.unsettled;
+  const std::size_t entry = frame.entries().size();
   frame.add(filmedShot(shot.reading, shot.tracks, measured_.table, measured_.balls.radius_m()));
+  for (const Testimony& testimony : said.testimonies) {
+    frame.testify(entry, testimony);
+    // Whoever saw who struck knows whose turn it was, even where the film does not.
+    knowsTurn_ = knowsTurn_ || testimony.kind == TestimonyKind::Shooter;
+  }
+  if (said.overrule) frame.overrule(entry, said.overrule);
   FilmRuling ruling;
   ruling.ruled.game = match_.terms().rules.game;
   ruling.ruled.edition = match_.terms().rules.edition;
@@ -92,7 +100,9 @@ FilmRuling FilmReferee::judge(const ReadShot& shot) {
   ruling.ruled.framesWon = match_.score();
   ruling.ruled.points = frame.state().points;
   ruling.ruled.ruling = frame.entries().back().ruling;
-  if (!before.unsettled) ruling.shooter = before.atTable;
+  if (knowsTurn_) ruling.shooter = ruling.ruled.ruling.shooter;
+  const bool open = ruling.ruled.ruling.sureness == Verdict::Ask && ruling.ruled.ruling.overruledBy.empty();
+  knowsTurn_ = knowsTurn_ && !open;
   return ruling;
 }
 

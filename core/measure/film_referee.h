@@ -19,15 +19,24 @@ struct FilmRuling {
   bool operator==(const FilmRuling&) const = default;
 };
 
+/// What people said of a shot that was filmed.
+struct SaidOfShot {
+  std::vector<Testimony> testimonies;
+  std::optional<Overrule> overrule;
+
+  bool operator==(const SaidOfShot&) const = default;
+};
+
 /// Follows the shots of one film with a referee: a break begins a frame, a film that begins in the middle of one is
 /// joined there. Nobody calls, declares or chooses anything on a film: what hangs on that is asked, and until it is
-/// answered the first option is taken. The first seat is who breaks first.
+/// answered the first option is taken. What people said afterwards is heeded, and is in force for what comes after. The
+/// first seat is who breaks first.
 class FilmReferee {
  public:
   FilmReferee(const RuleSet& rules, const MeasuredTable& measured);
 
   /// The next shot of the film, in order.
-  [[nodiscard]] FilmRuling judge(const ReadShot& shot);
+  [[nodiscard]] FilmRuling judge(const ReadShot& shot, const SaidOfShot& said = {});
 
  private:
   void placeFrame(const ShotReading& reading);
@@ -36,6 +45,7 @@ class FilmReferee {
   MeasuredTable measured_;
   Match match_;
   bool begun_ = false;
+  bool knowsTurn_ = false;  ///< who is at the table
 };
 
 }  // namespace ferrule

@@ -52,8 +52,9 @@ std::optional<BallName> apexOf(const Position& before, const Table& table) {
   return apex;
 }
 
-/// As a referee who stood by would have seen it.
-ShotEvents eventsOf(const ShotReading& reading, const HandShot& said) {
+}  // namespace
+
+ShotEvents handEvents(const ShotReading& reading, const HandShot& said) {
   ShotEvents shot;
   shot.witness = Witness::Person;
   shot.before = reading.before;
@@ -76,8 +77,6 @@ ShotEvents eventsOf(const ShotReading& reading, const HandShot& said) {
   shot.settled = {DoubtKind::CallUnknown, DoubtKind::PushOutUnknown, DoubtKind::PastString, DoubtKind::Placement};
   return shot;
 }
-
-}  // namespace
 
 HandSession::HandSession(HandTerms terms) : terms_(std::move(terms)) {
   state_.balls = rackedBalls();
@@ -189,7 +188,7 @@ void HandSession::rule() {
   referee_.emplace(
       newFrame(worldRules(*terms_.game), terms_.breaker, surfaceLines(terms_.table.table, terms_.table.balls)));
   for (std::size_t i = 0; i < state_.shots.size(); ++i)
-    referee_->add(eventsOf(readingOf(i), state_.shots[i].said));
+    referee_->add(handEvents(readingOf(i), state_.shots[i].said));
 }
 
 std::optional<Seat> HandSession::shooterOf(std::size_t shot) const {

@@ -106,6 +106,9 @@ class HandSession {
   std::vector<HandState> redone_;
 };
 
+/// A shot as a referee who stood by would have seen it. reading: of what was said.
+[[nodiscard]] ShotEvents handEvents(const ShotReading& reading, const HandShot& said);
+
 /// The cut that a pot needs, unsigned: from the way cue ball to ghost ball to the way ball to pocket. Nothing when a
 /// ball is missing, or when the cue ball lies too near to be aimed.
 [[nodiscard]] std::optional<double> neededCut_rad(const Position& before, const MeasuredTable& table, BallName ball,

@@ -428,6 +428,8 @@ class ShotStory {
     }
     if (const auto& call = knowledge_.call) {
       reading_.target = targetOfCall(measured_.table, call->ball, call->pocket, hit);
+      // A pot that was made missed on no side.
+      if (std::ranges::find(reading_.pocketed, *call) != reading_.pocketed.end()) reading_.target->missSide.reset();
     } else if (made != nullptr) {
       reading_.target = targetOfPot(measured_.table, *made, hit);
     } else if (hit) {

@@ -77,7 +77,9 @@ std::optional<Target> targetOfMiss(const Table& table, const FirstHit& hit, cons
 Target targetOfCall(const Table& table, BallName ball, PocketName pocket, const std::optional<FirstHit>& hit) {
   Target target = targetOfPot(table, {ball, pocket}, hit);
   target.called = true;
-  if (!hit || hit->ball != ball || hit->ballMetRail) return target;
+  if (!hit || hit->ball != ball) return target;
+  // Off a rail and nowhere near the straight line: it may have been meant over the cushion.
+  if (hit->ballMetRail && !target.lineError_rad) return target;
   fillLine(target, pockets(table)[static_cast<std::size_t>(pocket)], *hit);
   return target;
 }

@@ -113,14 +113,19 @@ class Record {
   [[nodiscard]] Result<std::optional<std::string>> draft(const std::string& kind);
 
   /// Replaces one value of a shot, keeping what stood there. value is in the words of the files ("pot", "cue", "12",
-  /// "foot-left", "true", a player's name, a ruling's JSON with "sureness" and "fouls"); nothing clears it. An outcome
-  /// set by a person is certain; a target set by a person loses what was measured against the old one, account
-  /// of the miss included. Errors: FieldInvalid (subject: the value; detail: the field), NotFound for an unknown
-  /// player.
+  /// "foot-left", "true", a player's name, a ruling's JSON with "sureness" and "fouls"; ShotField); nothing clears it.
+  /// An outcome set by a person is certain; a target set by a person loses what was measured against the old one,
+  /// account of the miss included. Errors: FieldInvalid (subject: the value; detail: the field), NotFound for an
+  /// unknown player.
   [[nodiscard]] Result<CorrectionId> correctShot(ShotId shot, ShotField field, const std::optional<std::string>& value,
                                                  const std::string& who, UtcMilliseconds when);
+  /// One correction with what follows from it, in this shot and in others: the first change is what the person said,
+  /// the others fall with it and are left out where they change nothing. changes is not empty. Errors: as
+  /// correctShot().
+  [[nodiscard]] Result<CorrectionId> correctShots(std::span<const ShotChange> changes, const std::string& who,
+                                                  UtcMilliseconds when);
   /// Undo: puts back what a correction replaced, with all that fell with it, and forgets it. Only the latest correction
-  /// of a field can be withdrawn. Errors: NotFound for one that is gone or has a later one on top.
+  /// of a value can be withdrawn. Errors: NotFound for one that is gone or has a later one on top.
   [[nodiscard]] Result<void> withdrawCorrection(CorrectionId correction);
   [[nodiscard]] Result<NoteId> addNote(ShotId shot, const std::string& text, const std::string& who,
                                        UtcMilliseconds when);

@@ -1,151 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <array>
-#include <nlohmann/json.hpp>
+#include <algorithm>
 
-#include "core/record/record_impl.h"
+#include "core/base/contract.h"
+#include "core/record/record_fields.h"
 #include "core/table/shot_explanation.h"
+#include "core/table/told_values.h"
 
 namespace ferrule {
 
 namespace {
-
-/// A value of a shot that corrections may touch: a column of shots, or the ruling or explanation beside it. The name is
-/// also the field's name in corrections.
-struct ShotColumn {
-  std::string_view name;
-  bool mayBeAbsent = false;
-  enum class Kind { Word, Truth, Real, Player, Ruling, Explanation } kind = Kind::Word;
-};
-
-constexpr std::array kShotColumns{
-    ShotColumn{"player", true, ShotColumn::Kind::Player},
-    ShotColumn{"outcome"},
-    ShotColumn{"verdict"},
-    ShotColumn{"first_contact", true},
-    ShotColumn{"scratch", false, ShotColumn::Kind::Truth},
-    ShotColumn{"target_ball", true},
-    ShotColumn{"target_pocket", true},
-    ShotColumn{"target_cut_rad", true, ShotColumn::Kind::Real},
-    ShotColumn{"target_line_error_rad", true, ShotColumn::Kind::Real},
-    ShotColumn{"target_miss_side", true},
-    ShotColumn{"ruling", false, ShotColumn::Kind::Ruling},
-    ShotColumn{"explanation", true, ShotColumn::Kind::Explanation},
-};
-
-const ShotColumn* columnNamed(std::string_view name) {
-  for (const ShotColumn& column : kShotColumns) {
-    if (column.name == name) return &column;
-  }
-  return nullptr;
-}
-
-/// What the record keeps apart from a ruling's text; nothing where it is no ruling.
-std::optional<RulingEntry> rulingIn(const std::string& content) {
-  const auto json = nlohmann::json::parse(content, nullptr, false);
-  if (!json.is_object() || !json.contains("sureness") || !json.contains("fouls")) return std::nullopt;
-  if (!json["sureness"].is_string() || !json["fouls"].is_array()) return std::nullopt;
-  const auto sureness = verdictFromText(json["sureness"].get<std::string>());
-  if (!sureness) return std::nullopt;
-  RulingEntry ruling{*sureness, {}, content};
-  for (const auto& foul : json["fouls"]) {
-    if (!foul.is_object() || !foul.contains("kind") || !foul["kind"].is_string()) return std::nullopt;
-    ruling.fouls.push_back(foul["kind"].get<std::string>());
-  }
-  return ruling;
-}
-
-/// Whether a value is one of the words that a field takes.
-bool isKnown(ShotField field, const std::string& value) {
-  switch (field) {
-    case ShotField::Player:
-      return !value.empty();
-    case ShotField::Outcome:
-      return outcomeFromText(value).has_value();
-    case ShotField::FirstContact:
-    case ShotField::TargetBall:
-      return ballFromText(value).has_value();
-    case ShotField::Scratch:
-      return value == "true" || value == "false";
-    case ShotField::TargetPocket:
-      return pocketFromText(value).has_value();
-    case ShotField::Ruling:
-      return rulingIn(value).has_value();
-  }
-  return false;
-}
-
-QString quoted(std::string_view name) {
-  return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-}
-
-/// The value that stands in a column, as text. Nothing inside for an absent value; nothing at all for an unknown shot.
-Result<std::optional<std::optional<std::string>>> standing(Connection& connection, std::int64_t shot,
-                                                           const ShotColumn& column) {
-  QString expression = QStringLiteral("CAST(%1 AS TEXT)").arg(quoted(column.name));
-  // 17 digits give the same double again.
-  if (column.kind == ShotColumn::Kind::Real)
-    expression = QStringLiteral("printf('%!.17g', %1)").arg(quoted(column.name));
-  if (column.kind == ShotColumn::Kind::Real) {
-    expression = QStringLiteral("CASE WHEN %1 IS NOT NULL THEN %2 END").arg(quoted(column.name), expression);
-  }
-  if (column.kind == ShotColumn::Kind::Truth) {
-    expression = QStringLiteral("CASE %1 WHEN 0 THEN 'false' ELSE 'true' END").arg(quoted(column.name));
-  }
-  if (column.kind == ShotColumn::Kind::Player) {
-    expression = QStringLiteral("(SELECT name FROM players WHERE players.id = shots.player_id)");
-  }
-  if (column.kind == ShotColumn::Kind::Ruling) {
-    expression = QStringLiteral("(SELECT content FROM rulings WHERE shot_id = shots.id)");
-  }
-  if (column.kind == ShotColumn::Kind::Explanation) {
-    expression = QStringLiteral("(SELECT content FROM explanations WHERE shot_id = shots.id)");
-  }
-  const auto row = connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
-  if (!row) return tl::make_unexpected(row.error());
-  if (!*row) return std::optional<std::optional<std::string>>();
-  return std::optional<std::optional<std::string>>(optionalTextOf((**row)[0]));
-}
-
-Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& column,
-                 const std::optional<std::string>& value) {
-  switch (column.kind) {
-    case ShotColumn::Kind::Player: {
-      std::optional<std::int64_t> player;
-      if (value) {
-        const auto row =
-            connection.row(QStringLiteral("SELECT id FROM players WHERE name = ?"), {bound(std::string_view(*value))});
-        if (!row) return tl::make_unexpected(row.error());
-        if (!*row) return failure(ErrorCode::NotFound, *value, connection.path());
-        player = (**row)[0].toLongLong();
-      }
-      return connection.run(QStringLiteral("UPDATE shots SET player_id = ? WHERE id = ?"),
-                            {bound(player), bound(shot)});
-    }
-    case ShotColumn::Kind::Ruling: {
-      auto done = connection.run(QStringLiteral("DELETE FROM rulings WHERE shot_id = ?"), {bound(shot)});
-      if (!done || !value) return done;
-      const auto ruling = rulingIn(*value);
-      if (!ruling) return failure(ErrorCode::RecordBroken, connection.path(), "ruling");
-      return insertRuling(connection, shot, *ruling);
-    }
-    case ShotColumn::Kind::Explanation: {
-      auto done = connection.run(QStringLiteral("DELETE FROM explanations WHERE shot_id = ?"), {bound(shot)});
-      if (!done || !value) return done;
-      return insertExplanation(connection, shot, *value);
-    }
-    case ShotColumn::Kind::Truth:
-      return connection.run(QStringLiteral("UPDATE shots SET %1 = ? WHERE id = ?").arg(quoted(column.name)),
-                            {bound(value == "true"), bound(shot)});
-    case ShotColumn::Kind::Real:
-      return connection.run(
-          QStringLiteral("UPDATE shots SET %1 = CAST(? AS REAL) WHERE id = ?").arg(quoted(column.name)),
-          {bound(value), bound(shot)});
-    case ShotColumn::Kind::Word:
-      break;
-  }
-  return connection.run(QStringLiteral("UPDATE shots SET %1 = ? WHERE id = ?").arg(quoted(column.name)),
-                        {bound(value), bound(shot)});
-}
 
 Result<std::int64_t> keep(Connection& connection, std::int64_t shot, const ShotColumn& column,
                           const std::optional<std::string>& before, const std::optional<std::string>& after,
@@ -156,8 +19,6 @@ Result<std::int64_t> keep(Connection& connection, std::int64_t shot, const ShotC
       {bound(shot), bound(column.name), bound(before), bound(after), bound(std::string_view(who)), bound(when),
        bound(cause)});
 }
-
-using OptionalText = std::optional<std::string>;
 
 /// What becomes of another field when one is corrected.
 struct Consequence {
@@ -191,53 +52,125 @@ std::vector<Consequence> consequences(ShotField field) {
   }
 }
 
+/// What stood before a change; errors as standing(), NotFound for an unknown shot.
+Result<OptionalText> stoodBefore(Connection& connection, const ShotChange& change) {
+  const ShotColumn& column = *columnNamed(toText(change.field));
+  const auto stood = standing(connection, change.shot.value, column);
+  if (!stood) return tl::make_unexpected(stood.error());
+  if (!*stood) return failure(ErrorCode::NotFound, "shot " + std::to_string(change.shot.value), connection.path());
+  if (column.kind == ShotColumn::Kind::Told) return change.before;
+  if (column.kind != ShotColumn::Kind::Names) return **stood;
+  SwappedNames back = *swappedNamesFromText(*change.value);
+  std::swap(back.one, back.other);
+  return OptionalText(toText(back));
+}
+
+/// Writes corrections, the first by itself and the others as what it took with it.
+class CorrectionWriter {
+ public:
+  CorrectionWriter(Connection& connection, const std::string& who, UtcMilliseconds when)
+      : connection_(connection), who_(who), when_(when) {}
+
+  /// Left out where it changes nothing, unless it is the first.
+  [[nodiscard]] Result<void> write(std::int64_t shot, const ShotColumn& column, const OptionalText& before,
+                                   const OptionalText& after) {
+    if (first_ && before == after) return {};
+    if (auto done = put(connection_, shot, column, after); !done) return done;
+    const auto kept = keep(connection_, shot, column, before, after, who_, when_, first_);
+    if (!kept) return tl::make_unexpected(kept.error());
+    if (!first_) first_ = *kept;
+    return {};
+  }
+
+  [[nodiscard]] Result<void> write(const ShotChange& change) {
+    const auto stood = stoodBefore(connection_, change);
+    if (!stood) return tl::make_unexpected(stood.error());
+    return write(change.shot.value, *columnNamed(toText(change.field)), *stood, change.value);
+  }
+
+  [[nodiscard]] CorrectionId correction() const { return CorrectionId{first_.value_or(0)}; }
+
+ private:
+  Connection& connection_;
+  const std::string& who_;
+  UtcMilliseconds when_;
+  std::optional<std::int64_t> first_;
+};
+
+Result<void> checkChange(const ShotChange& change) {
+  const ShotColumn& column = *columnNamed(toText(change.field));
+  if (change.value ? isKnownValue(change.field, *change.value) : column.mayBeAbsent) return {};
+  return failure(ErrorCode::FieldInvalid, change.value.value_or("nothing"), std::string(toText(change.field)));
+}
+
+/// Whether the first of changes brings the shot's new reading with it, so that nothing has to fall by itself.
+bool isReadAnew(std::span<const ShotChange> changes) {
+  return std::ranges::any_of(changes, [&](const ShotChange& change) {
+    return change.field == ShotField::Reading && change.shot == changes.front().shot;
+  });
+}
+
 }  // namespace
 
 Result<CorrectionId> Record::correctShot(ShotId shot, ShotField field, const std::optional<std::string>& value,
                                          const std::string& who, UtcMilliseconds when) {
+  const ShotChange change{shot, field, value};
+  return correctShots({&change, 1}, who, when);
+}
+
+Result<CorrectionId> Record::correctShots(std::span<const ShotChange> changes, const std::string& who,
+                                          UtcMilliseconds when) {
+  FERRULE_REQUIRE(!changes.empty());
   Connection& connection = impl_->connection;
-  const ShotColumn& column = *columnNamed(toText(field));
-  if (value ? !isKnown(field, *value) : !column.mayBeAbsent) {
-    return failure(ErrorCode::FieldInvalid, value.value_or("nothing"), std::string(toText(field)));
+  for (const ShotChange& change : changes) {
+    if (auto sound = checkChange(change); !sound) return tl::make_unexpected(sound.error());
   }
   return connection.transaction([&]() -> Result<CorrectionId> {
-    const auto before = standing(connection, shot.value, column);
-    if (!before) return tl::make_unexpected(before.error());
-    if (!*before) return impl_->notFound("shot", shot.value);
-    if (auto done = put(connection, shot.value, column, value); !done) return tl::make_unexpected(done.error());
-    const auto id = keep(connection, shot.value, column, **before, value, who, when, std::nullopt);
-    if (!id) return tl::make_unexpected(id.error());
-    for (const Consequence& consequence : consequences(field)) {
-      const ShotColumn& other = *columnNamed(consequence.field);
-      const auto otherBefore = standing(connection, shot.value, other);
-      if (!otherBefore) return tl::make_unexpected(otherBefore.error());
-      const OptionalText after = consequence.after(**otherBefore);
-      if (**otherBefore == after) continue;
-      if (auto done = put(connection, shot.value, other, after); !done) return tl::make_unexpected(done.error());
-      const auto kept = keep(connection, shot.value, other, **otherBefore, after, who, when, *id);
-      if (!kept) return tl::make_unexpected(kept.error());
+    CorrectionWriter writer(connection, who, when);
+    const ShotChange& first = changes.front();
+    if (auto done = writer.write(first); !done) return tl::make_unexpected(done.error());
+    if (!isReadAnew(changes)) {
+      for (const Consequence& consequence : consequences(first.field)) {
+        const ShotColumn& other = *columnNamed(consequence.field);
+        const auto stood = standing(connection, first.shot.value, other);
+        if (!stood) return tl::make_unexpected(stood.error());
+        auto done = writer.write(first.shot.value, other, **stood, consequence.after(**stood));
+        if (!done) return tl::make_unexpected(done.error());
+      }
     }
-    return CorrectionId{*id};
+    for (const ShotChange& change : changes.subspan(1)) {
+      if (auto done = writer.write(change); !done) return tl::make_unexpected(done.error());
+    }
+    return writer.correction();
   });
 }
 
 Result<void> Record::withdrawCorrection(CorrectionId correction) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<void> {
-    // The correction and what fell with it; each must be the last word on its field.
-    const auto rows = connection.rows(
-        QStringLiteral("SELECT entity_id, field, measured, EXISTS(SELECT 1 FROM corrections later WHERE "
-                       "later.entity = c.entity AND later.entity_id = c.entity_id AND later.field = c.field AND "
-                       "later.id > c.id), cause_id IS NOT NULL FROM corrections c "
-                       "WHERE entity = 'shot' AND (id = ? OR cause_id = ?) ORDER BY id"),
-        {bound(correction.value), bound(correction.value)});
+    // The correction and what fell with it, the last first; each must be the last word on its value.
+    const auto rows =
+        connection.rows(QStringLiteral("SELECT id, entity_id, field, measured FROM corrections "
+                                       "WHERE entity = 'shot' AND (id = ? OR cause_id = ?) ORDER BY id DESC"),
+                        {bound(correction.value), bound(correction.value)});
     if (!rows) return tl::make_unexpected(rows.error());
-    if (rows->empty() || rows->front()[4].toBool()) return impl_->notFound("correction", correction.value);
+    if (rows->empty() || rows->back()[0].toLongLong() != correction.value) {
+      return impl_->notFound("correction", correction.value);
+    }
     for (const Row& row : *rows) {
-      const ShotColumn* column = columnNamed(textOf(row[1]));
+      const std::string field = textOf(row[2]);
+      const ShotColumn* column = columnNamed(field);
       if (column == nullptr) return impl_->senseless("corrections.field");
-      if (row[3].toBool()) return impl_->notFound("correction", correction.value);
-      auto done = put(connection, row[0].toLongLong(), *column, optionalTextOf(row[2]));
+      const auto later = connection.rows(
+          QStringLiteral("SELECT field FROM corrections WHERE entity = 'shot' AND entity_id = ? AND id > ? "
+                         "AND id <> ? AND cause_id IS NOT ?"),
+          {row[1], row[0], bound(correction.value), bound(correction.value)});
+      if (!later) return tl::make_unexpected(later.error());
+      for (const Row& other : *later) {
+        if (columnNamed(textOf(other[0])) == nullptr) return impl_->senseless("corrections.field");
+        if (touchEachOther(field, textOf(other[0]))) return impl_->notFound("correction", correction.value);
+      }
+      auto done = put(connection, row[1].toLongLong(), *column, optionalTextOf(row[3]));
       if (!done) return done;
     }
     return connection.run(QStringLiteral("DELETE FROM corrections WHERE id = ?"), {bound(correction.value)});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -42,6 +43,15 @@ struct ShotRow {
 
 /// The shot must not have an explanation yet.
 [[nodiscard]] Result<void> insertExplanation(Connection& connection, std::int64_t shot, const std::string& content);
+
+/// A shot's reading as it stands. summary: its list row.
+[[nodiscard]] Result<ShotReading> readingOf(Connection& connection, const ShotSummary& summary);
+/// All that was read of a shot, in place of what stood there; its number and tracks stay.
+[[nodiscard]] Result<void> replaceReading(Connection& connection, std::int64_t shot, const ShotReading& reading);
+
+/// In the order of the balls' names.
+[[nodiscard]] Result<std::vector<Track>> tracksOf(Connection& connection, std::int64_t shot);
+[[nodiscard]] Result<void> replaceTracks(Connection& connection, std::int64_t shot, std::span<const Track> tracks);
 
 [[nodiscard]] Result<std::optional<SuggestionEntry>> suggestionOf(Connection& connection, ShotId shot);
 [[nodiscard]] Result<std::optional<std::string>> explanationOf(Connection& connection, ShotId shot);

@@ -96,22 +96,6 @@ Result<void> readEvents(Connection& connection, std::int64_t shot, ShotReading& 
   return {};
 }
 
-Result<std::vector<Track>> tracksOf(Connection& connection, std::int64_t shot) {
-  const auto rows =
-      connection.rows(QStringLiteral("SELECT ball, packed FROM tracks WHERE shot_id = ? "
-                                     "ORDER BY CASE ball WHEN 'cue' THEN 0 ELSE CAST(ball AS INTEGER) END"),
-                      {bound(shot)});
-  if (!rows) return tl::make_unexpected(rows.error());
-  std::vector<Track> tracks;
-  for (const Row& row : *rows) {
-    const auto ball = ballFromText(textOf(row[0]));
-    auto track = ball ? unpackTrack(*ball, row[1].toByteArray()) : std::nullopt;
-    if (!track) return failure(ErrorCode::RecordBroken, connection.path(), "tracks.packed");
-    tracks.push_back(std::move(*track));
-  }
-  return tracks;
-}
-
 Result<std::vector<Note>> notesOf(Connection& connection, ShotId shot) {
   const auto rows = connection.rows(
       QStringLiteral("SELECT id, note, who, when_ms FROM notes WHERE entity = 'shot' AND entity_id = ? ORDER BY id"),
@@ -151,6 +135,22 @@ Result<std::optional<RulingEntry>> rulingOf(Connection& connection, ShotId shot)
 
 }  // namespace
 
+Result<std::vector<Track>> tracksOf(Connection& connection, std::int64_t shot) {
+  const auto rows =
+      connection.rows(QStringLiteral("SELECT ball, packed FROM tracks WHERE shot_id = ? "
+                                     "ORDER BY CASE ball WHEN 'cue' THEN 0 ELSE CAST(ball AS INTEGER) END"),
+                      {bound(shot)});
+  if (!rows) return tl::make_unexpected(rows.error());
+  std::vector<Track> tracks;
+  for (const Row& row : *rows) {
+    const auto ball = ballFromText(textOf(row[0]));
+    auto track = ball ? unpackTrack(*ball, row[1].toByteArray()) : std::nullopt;
+    if (!track) return failure(ErrorCode::RecordBroken, connection.path(), "tracks.packed");
+    tracks.push_back(std::move(*track));
+  }
+  return tracks;
+}
+
 Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
                                       const std::vector<QVariant>& values) {
   const auto rows = connection.rows(
@@ -160,7 +160,7 @@ Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& con
           "shots.scratch, shots.target_ball, shots.target_pocket, shots.target_cut_rad, shots.target_line_error_rad, "
           "shots.target_miss_side, d.aim_rad, d.aim_u_rad, d.speed_mps, d.speed_u_mps, d.side, d.side_u, d.height, "
           "d.height_u, d.elevation_rad, d.elevation_u_rad, "
-          "EXISTS(SELECT 1 FROM corrections WHERE entity = 'shot' AND entity_id = shots.id) "
+          "EXISTS(SELECT 1 FROM corrections WHERE entity = 'shot' AND entity_id = shots.id AND cause_id IS NULL) "
           "FROM shots JOIN frames ON frames.id = shots.frame_id "
           "LEFT JOIN players ON players.id = shots.player_id "
           "LEFT JOIN deliveries d ON d.shot_id = shots.id WHERE %1 "
@@ -216,6 +216,29 @@ Result<std::vector<ShotSummary>> Record::shots(FrameId frame) {
   return shots;
 }
 
+Result<ShotReading> readingOf(Connection& connection, const ShotSummary& summary) {
+  ShotReading reading;
+  reading.number = summary.number;
+  reading.strike_s = summary.strike_s;
+  reading.rest_s = summary.rest_s;
+  reading.delivery = summary.delivery;
+  reading.firstContact = summary.firstContact;
+  reading.pocketed = summary.pocketed;
+  reading.scratch = summary.scratch;
+  reading.target = summary.target;
+  reading.outcome = summary.outcome;
+  reading.outcomeVerdict = summary.verdict;
+  const std::int64_t shot = summary.id.value;
+  if (auto done = readPositions(connection, shot, reading); !done) return tl::make_unexpected(done.error());
+  if (auto done = readEvents(connection, shot, reading); !done) return tl::make_unexpected(done.error());
+  const auto explanation = explanationOf(connection, summary.id);
+  if (!explanation) return tl::make_unexpected(explanation.error());
+  if (*explanation && !explain(reading, **explanation)) {
+    return failure(ErrorCode::RecordBroken, connection.path(), "explanations");
+  }
+  return reading;
+}
+
 Result<StoredShot> Record::shot(ShotId id) {
   Connection& connection = impl_->connection;
   auto rows = shotRows(connection, QStringLiteral("shots.id = ?"), {bound(id.value)});
@@ -228,19 +251,9 @@ Result<StoredShot> Record::shot(ShotId id) {
   shot.session = rows->front().session;
   shot.player = summary.player;
   shot.playerName = summary.playerName;
-  ShotReading& reading = shot.reading;
-  reading.number = summary.number;
-  reading.strike_s = summary.strike_s;
-  reading.rest_s = summary.rest_s;
-  reading.delivery = summary.delivery;
-  reading.firstContact = summary.firstContact;
-  reading.pocketed = summary.pocketed;
-  reading.scratch = summary.scratch;
-  reading.target = summary.target;
-  reading.outcome = summary.outcome;
-  reading.outcomeVerdict = summary.verdict;
-  if (auto done = readPositions(connection, id.value, reading); !done) return tl::make_unexpected(done.error());
-  if (auto done = readEvents(connection, id.value, reading); !done) return tl::make_unexpected(done.error());
+  auto reading = readingOf(connection, summary);
+  if (!reading) return tl::make_unexpected(reading.error());
+  shot.reading = std::move(*reading);
   auto tracks = tracksOf(connection, id.value);
   if (!tracks) return tl::make_unexpected(tracks.error());
   shot.tracks = std::move(*tracks);
@@ -268,7 +281,6 @@ Result<StoredShot> Record::shot(ShotId id) {
   auto explanation = explanationOf(connection, id);
   if (!explanation) return tl::make_unexpected(explanation.error());
   shot.explanation = std::move(*explanation);
-  if (shot.explanation && !explain(reading, *shot.explanation)) return impl_->senseless("explanations");
   return shot;
 }
 

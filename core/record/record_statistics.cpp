@@ -24,7 +24,8 @@ QString shotsQuery() {
              "s.verdict, s.scratch, s.first_contact, s.target_ball, s.target_pocket, s.target_cut_rad, "
              "s.target_line_error_rad, s.target_miss_side, d.aim_rad, d.aim_u_rad, d.speed_mps, d.speed_u_mps, d.side, "
              "d.side_u, d.height, d.height_u, c.before_x_m, c.before_y_m, c.after_x_m, c.after_y_m, t.before_x_m, "
-             "t.before_y_m, EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id), "
+             "t.before_y_m, EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id AND "
+             "k.cause_id IS NULL), "
              "EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id AND k.field IN "
              "('target_ball', 'target_pocket')), r.shot_id IS NOT NULL, coalesce(r.fouls, '') <> '', ") +
          QLatin1String(kWon) + QStringLiteral(", g.shown, g.choice_loss, g.delivery_loss, f.game") +

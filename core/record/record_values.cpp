@@ -9,8 +9,8 @@ namespace {
 
 constexpr WordList<4> kHandedness{"unknown", "right", "left", "both"};
 constexpr WordList<4> kSessionKinds{"unknown", "practice", "match", "lesson"};
-constexpr WordList<7> kShotFields{"player",      "outcome",       "first_contact", "scratch",
-                                  "target_ball", "target_pocket", "ruling"};
+constexpr WordList<12> kShotFields{"player", "outcome", "first_contact", "scratch",     "target_ball", "target_pocket",
+                                   "ruling", "reading", "ball_names",    "ball_before", "ball_after",  "times"};
 
 }  // namespace
 

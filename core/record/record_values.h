@@ -115,13 +115,38 @@ struct ShotSummary {
   std::optional<Target> target;
   std::vector<PocketedBall> pocketed;
   Delivery delivery;
-  bool corrected = false;  ///< a person changed at least one value
+  bool corrected = false;  ///< a person changed at least one value of this shot
 
   bool operator==(const ShotSummary&) const = default;
 };
 
 /// The values of a shot that a person may correct.
-enum class ShotField { Player, Outcome, FirstContact, Scratch, TargetBall, TargetPocket, Ruling };
+enum class ShotField {
+  Player,
+  Outcome,
+  FirstContact,
+  Scratch,
+  TargetBall,
+  TargetPocket,
+  Ruling,
+  Reading,     ///< all that was read of the shot (core/table/reading_text.h)
+  BallNames,   ///< two balls that are each other: "5 8", or "5 8 12.345" from that film time in s on
+  BallBefore,  ///< told, see ShotChange: where a ball lay, "5 0.1000 -0.2000" in m
+  BallAfter,   ///< told: where it came to rest
+  Times,       ///< told: strike and rest, film time in s, "12.345 15.250"
+};
+
+/// One value of a shot as it is to be.
+struct ShotChange {
+  ShotId shot;
+  ShotField field = ShotField::Outcome;
+  std::optional<std::string> value;  ///< in the words of the files; nothing clears it
+  /// What stood there, for a field that is told: the record keeps what a person said of it, and what follows is in the
+  /// reading that is changed with it.
+  std::optional<std::string> before = {};
+
+  bool operator==(const ShotChange&) const = default;
+};
 
 /// A value that was measured and what a person made of it. Both are kept for good.
 struct ValueCorrection {
@@ -205,7 +230,8 @@ struct StoredShot {
 /// "unknown", "practice", "match", "lesson".
 [[nodiscard]] std::string_view toText(SessionKind kind);
 [[nodiscard]] std::optional<SessionKind> sessionKindFromText(std::string_view text);
-/// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket", "ruling".
+/// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket", "ruling", "reading", "ball_names",
+/// "ball_before", "ball_after", "times".
 [[nodiscard]] std::string_view toText(ShotField field);
 [[nodiscard]] std::optional<ShotField> shotFieldFromText(std::string_view text);
 

@@ -169,6 +169,43 @@ Result<void> insertExplanation(Connection& connection, std::int64_t shot, const 
                         {bound(shot), bound(std::string_view(content))});
 }
 
+Result<void> replaceReading(Connection& connection, std::int64_t shot, const ShotReading& reading) {
+  const auto before = connection.row(QStringLiteral("SELECT strike_s FROM shots WHERE id = ?"), {bound(shot)});
+  if (!before) return tl::make_unexpected(before.error());
+  if (!*before) return failure(ErrorCode::NotFound, "shot " + std::to_string(shot), connection.path());
+  // Both rounded, so that a change that is taken back gives the same moment again.
+  const std::int64_t later_ms =
+      std::llround(reading.strike_s * 1000.0) - std::llround((**before)[0].toDouble() * 1000.0);
+  const std::optional<Target>& target = reading.target;
+  auto done = connection.run(
+      QStringLiteral("UPDATE shots SET strike_s = ?, rest_s = ?, strike_ms = strike_ms + ?, outcome = ?, verdict = ?, "
+                     "first_contact = ?, scratch = ?, target_ball = ?, target_pocket = ?, target_cut_rad = ?, "
+                     "target_line_error_rad = ?, target_miss_side = ? WHERE id = ?"),
+      {bound(reading.strike_s), bound(reading.rest_s), bound(later_ms), bound(toText(reading.outcome)),
+       bound(toText(reading.outcomeVerdict)), boundText(reading.firstContact), bound(reading.scratch),
+       target ? bound(std::string_view(toText(target->ball))) : QVariant(),
+       target ? bound(toText(target->pocket)) : QVariant(), target ? bound(target->cut_rad) : QVariant(),
+       target ? bound(target->lineError_rad) : QVariant(), target ? boundText(target->missSide) : QVariant(),
+       bound(shot)});
+  if (!done) return done;
+  for (const char* table : {"positions", "events", "pocketed", "deliveries", "explanations"}) {
+    done = connection.run(QStringLiteral("DELETE FROM %1 WHERE shot_id = ?").arg(QLatin1String(table)), {bound(shot)});
+    if (!done) return done;
+  }
+  if (done = insertPositions(connection, shot, reading); !done) return done;
+  if (done = insertDelivery(connection, shot, reading.delivery); !done) return done;
+  if (done = insertEvents(connection, shot, reading); !done) return done;
+  const auto explanation = explanationText(reading);
+  if (!explanation) return {};
+  return insertExplanation(connection, shot, *explanation);
+}
+
+Result<void> replaceTracks(Connection& connection, std::int64_t shot, std::span<const Track> tracks) {
+  auto done = connection.run(QStringLiteral("DELETE FROM tracks WHERE shot_id = ?"), {bound(shot)});
+  if (!done) return done;
+  return insertTracks(connection, shot, tracks);
+}
+
 Result<PlayerId> Record::addPlayer(const Player& player) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<PlayerId> {
@@ -193,6 +230,15 @@ Result<void> Record::updatePlayer(const Player& player) {
                             {bound(std::string_view(player.name)), bound(player.id.value)});
     if (!known) return tl::make_unexpected(known.error());
     if (*known) return failure(ErrorCode::AlreadyRecorded, player.name);
+    // Corrections name the player too, and are withdrawn by that name.
+    for (const char* side : {"measured", "corrected"}) {
+      auto renamed =
+          connection.run(QStringLiteral("UPDATE corrections SET %1 = ? WHERE entity = 'shot' AND field = 'player' AND "
+                                        "%1 = (SELECT name FROM players WHERE id = ?)")
+                             .arg(QLatin1String(side)),
+                         {bound(std::string_view(player.name)), bound(player.id.value)});
+      if (!renamed) return renamed;
+    }
     auto done = connection.run(
         QStringLiteral("UPDATE players SET name = ?, handedness = ?, minor = ?, consent_given_ms = ?, consent_by = ? "
                        "WHERE id = ?"),

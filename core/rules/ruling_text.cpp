@@ -73,6 +73,32 @@ ordered_json decisionsJson(const Ruling& ruling) {
   return all;
 }
 
+ordered_json foulsJson(const std::vector<FoulKind>& kinds) {
+  ordered_json all = ordered_json::array();
+  for (const FoulKind kind : kinds)
+    all.push_back(toText(kind));
+  return all;
+}
+
+/// Only what it replaces.
+ordered_json overruleJson(const Overrule& overrule) {
+  ordered_json all{{"who", overrule.who}, {"reason", overrule.reason}};
+  if (overrule.foul) all["foul"] = *overrule.foul ? ordered_json(toText(overrule.foulKind)) : ordered_json(nullptr);
+  if (overrule.next) all["next"] = toText(*overrule.next);
+  if (overrule.cueBall) all["cue_ball"] = toText(*overrule.cueBall);
+  if (overrule.shooterGroup) all["group"] = toText(*overrule.shooterGroup);
+  if (overrule.points) all["points"] = *overrule.points;
+  if (overrule.onTable) all["on_table"] = ballsJson(*overrule.onTable);
+  if (overrule.winner) all["winner"] = word(*overrule.winner);
+  return all;
+}
+
+ordered_json saidJson(const SaidOfRuling& said) {
+  ordered_json all{{"fouls", foulsJson(said.fouls)}, {"no_fouls", foulsJson(said.noFouls)}};
+  if (said.overrule) all["overrule"] = overruleJson(*said.overrule);
+  return all;
+}
+
 /// Reads what the writer wrote; the first thing that is not as expected spoils the whole.
 class RulingReader {
  public:
@@ -87,6 +113,7 @@ class RulingReader {
     ruled.points = root_.at("points").get<std::array<int, 2>>();
     readDecisions(ruled.ruling);
     readRest(ruled.ruling);
+    if (const auto said = root_.find("said"); said != root_.end()) readSaid(*said, ruled.said);
     return sound_ ? std::optional(std::move(ruled)) : std::nullopt;
   }
 
@@ -101,15 +128,17 @@ class RulingReader {
     if (object.at(name).is_null()) return std::nullopt;
     return value<BallName>(object, name, ballFromText);
   }
-  std::vector<BallName> balls(const char* name) {
-    std::vector<BallName> all;
-    for (const auto& entry : root_.at(name)) {
-      const auto known = ballFromText(entry.get<std::string>());
+  template <class FromText>
+  auto words(const ordered_json& object, const char* name, FromText&& fromText) {
+    std::vector<typename decltype(fromText(std::string()))::value_type> all;
+    for (const auto& entry : object.at(name)) {
+      const auto known = fromText(entry.get<std::string>());
       if (known) all.push_back(*known);
       sound_ = sound_ && known.has_value();
     }
     return all;
   }
+  std::vector<BallName> balls(const char* name) { return words(root_, name, ballFromText); }
   Evidence evidence(const ordered_json& object) {
     Evidence read;
     read.rule.edition = value<Edition>(object, "edition", editionFromText);
@@ -167,11 +196,7 @@ class RulingReader {
            value<CueBallPlace>(option, "cue_ball", cueBallPlaceFromText), option.at("rack").get<bool>()});
     }
     ruling.chooser = value<Seat>(root_, "chooser", seatFromText);
-    for (const auto& kind : root_.at("unseen")) {
-      const auto known = foulKindFromText(kind.get<std::string>());
-      if (known) ruling.unseen.push_back(*known);
-      sound_ = sound_ && known.has_value();
-    }
+    ruling.unseen = words(root_, "unseen", foulKindFromText);
     ruling.phase = value<Phase>(root_, "phase", phaseFromText);
     ruling.racking = value<Racking>(root_, "racking", rackingFromText);
     ruling.onTable = balls("on_table");
@@ -180,6 +205,31 @@ class RulingReader {
     ruling.warned = root_.at("warned").get<std::array<bool, 2>>();
     ruling.overruledBy = root_.at("overruled_by").get<std::string>();
     ruling.reason = root_.at("reason").get<std::string>();
+  }
+
+  void readSaid(const ordered_json& json, SaidOfRuling& said) {
+    said.fouls = words(json, "fouls", foulKindFromText);
+    said.noFouls = words(json, "no_fouls", foulKindFromText);
+    if (!json.contains("overrule")) return;
+    const auto& from = json.at("overrule");
+    Overrule overrule;
+    overrule.who = from.at("who").get<std::string>();
+    overrule.reason = from.at("reason").get<std::string>();
+    if (overrule.who.empty()) sound_ = false;
+    if (from.contains("foul")) {
+      overrule.foul = !from.at("foul").is_null();
+      if (*overrule.foul) overrule.foulKind = value<FoulKind>(from, "foul", foulKindFromText);
+    }
+    if (from.contains("next")) overrule.next = value<Seat>(from, "next", seatFromText);
+    if (from.contains("cue_ball")) overrule.cueBall = value<CueBallPlace>(from, "cue_ball", cueBallPlaceFromText);
+    if (from.contains("group")) overrule.shooterGroup = value<Group>(from, "group", groupFromText);
+    if (from.contains("points")) overrule.points = from.at("points").get<std::array<int, 2>>();
+    if (from.contains("on_table")) overrule.onTable = words(from, "on_table", ballFromText);
+    if (from.contains("winner")) {
+      const bool goesOn = from.at("winner").is_null();
+      overrule.winner = goesOn ? std::optional<Seat>() : std::optional(value<Seat>(from, "winner", seatFromText));
+    }
+    said.overrule = std::move(overrule);
   }
 
   const ordered_json& root_;
@@ -202,10 +252,7 @@ std::string rulingText(const RuledShot& ruled) {
   all["push_out"] = ruling.pushOut;
   all["options"] = optionsJson(ruling.options);
   all["chooser"] = toText(ruling.chooser);
-  ordered_json unseen = ordered_json::array();
-  for (const FoulKind kind : ruling.unseen)
-    unseen.push_back(toText(kind));
-  all["unseen"] = std::move(unseen);
+  all["unseen"] = foulsJson(ruling.unseen);
   all["phase"] = toText(ruling.phase);
   all["racking"] = toText(ruling.racking);
   all["on_table"] = ballsJson(ruling.onTable);
@@ -214,6 +261,7 @@ std::string rulingText(const RuledShot& ruled) {
   all["warned"] = ruling.warned;
   all["overruled_by"] = ruling.overruledBy;
   all["reason"] = ruling.reason;
+  if (ruled.said != SaidOfRuling{}) all["said"] = saidJson(ruled.said);
   return all.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
 }
 

@@ -50,6 +50,7 @@ class TargetTest : public QObject {
   void aPotHasNoMissSide();
   void aPotOverARailHasNoLine();
   void aCallStandsHoweverFarTheBallWentAside();
+  void aCallThatMetARailIsMeasuredNearTheStraightLine();
   void theLineIsToldInMillimetresAtTheMouth();
   void fullnessFollowsTheSineOfTheCut_data();
   void fullnessFollowsTheSineOfTheCut();
@@ -116,6 +117,18 @@ void TargetTest::aCallStandsHoweverFarTheBallWentAside() {
   QVERIFY(target.called);
   QVERIFY(target.missSide == MissSide::Over);
   QVERIFY(std::abs(degreesFromRadians(*target.lineError_rad) - 25.0) < 1e-9);
+}
+
+void TargetTest::aCallThatMetARailIsMeasuredNearTheStraightLine() {
+  FirstHit hit = hitWith(20.0, 3.0);
+  hit.ballMetRail = true;
+  const Target missed = targetOfCall(Table{}, BallName(4), PocketName::FootLeft, hit);
+  QVERIFY(std::abs(degreesFromRadians(*missed.lineError_rad) - 3.0) < 1e-9);
+  QVERIFY(missed.missSide == MissSide::Over);
+  // Farther aside it may have been meant over the cushion.
+  FirstHit bank = hitWith(20.0, 25.0);
+  bank.ballMetRail = true;
+  QVERIFY(!targetOfCall(Table{}, BallName(4), PocketName::FootLeft, bank).lineError_rad);
 }
 
 /// A metre from the mouth, 2 degrees are 1000 sin(2 deg) = 34.90 mm; on the ball they are 28.575 * 0.0349 = 0.997 mm.

@@ -2,6 +2,7 @@
 #include <QtTest>
 
 #include "core/record/record.h"
+#include "core/table/reading_text.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
 
@@ -19,6 +20,10 @@ class RecordCorrectTest : public QObject {
   void valuesThatAreNoneAreRefused();
   void everyFieldCanBeCorrected();
   void anOverruledRulingKeepsTheRefereesOwn();
+  void aPlayersCorrectionSurvivesARename();
+  void severalValuesAreOneCorrection();
+  void aReadingPutAnewWaitsForWhatCameAfterIt();
+  void oneWrongValueRefusesTheWholeCorrection();
   void notesAndTagsStayWithTheShot();
 
  private:
@@ -163,6 +168,91 @@ void RecordCorrectTest::anOverruledRulingKeepsTheRefereesOwn() {
   QVERIFY(record_->shot(shot_)->ruling.has_value());
   QVERIFY(record_->withdrawCorrection(*byHand).has_value());
   QVERIFY(!record_->shot(shot_)->ruling.has_value());
+}
+
+void RecordCorrectTest::aPlayersCorrectionSurvivesARename() {
+  const auto toAda = record_->correctShot(shot_, ShotField::Player, "Ada", "Cleo", 1);
+  const auto toBen = record_->correctShot(shot_, ShotField::Player, "Ben", "Cleo", 2);
+  QVERIFY(toAda.has_value() && toBen.has_value());
+  Player ada = **record_->playerNamed("Ada");
+  ada.name = "Ada Lee";
+  QVERIFY(record_->updatePlayer(ada).has_value());
+  // Somebody else takes the name.
+  QVERIFY(record_->addPlayer(sample::player("Ada")).has_value());
+  const auto renamed = record_->shot(shot_);
+  QVERIFY(renamed->corrections.at(0).corrected == "Ada Lee");
+  QVERIFY(renamed->corrections.at(1).measured == "Ada Lee");
+  QVERIFY(record_->withdrawCorrection(*toBen).has_value());
+  QVERIFY(record_->shot(shot_)->player == game_.ada);
+  QCOMPARE(record_->shot(shot_)->playerName, std::string("Ada Lee"));
+  QVERIFY(record_->withdrawCorrection(*toAda).has_value());
+  QVERIFY(!record_->shot(shot_)->player.has_value());
+}
+
+void RecordCorrectTest::severalValuesAreOneCorrection() {
+  const ShotId other = record_->appendShot(game_.frame, sample::explainedShot(2), sample::tracks(2)).value();
+  ShotReading anew = sample::explainedShot(1);
+  anew.strike_s += 0.125;
+  anew.outcome = Outcome::Miss;
+  anew.pocketed.clear();
+  anew.before[1].position = {0.3, 0.3};
+  const std::string ruling = R"({"sureness":"certain","fouls":[]})";
+  const std::vector<ShotChange> changes{
+      {shot_, ShotField::Outcome, "miss"},        {shot_, ShotField::Reading, readingText(anew)},
+      {other, ShotField::Player, "Ben"},          {other, ShotField::Outcome, "pot"},  // as it is
+      {other, ShotField::BallNames, "3 8 20.25"}, {other, ShotField::Ruling, ruling}};
+  const StoredShot shotBefore = *record_->shot(shot_);
+  const StoredShot otherBefore = *record_->shot(other);
+  const auto struckBefore = record_->shots(game_.frame)->front().struckAt;
+  const auto correction = record_->correctShots(changes, "Cleo", 5);
+  QVERIFY(correction.has_value());
+  QCOMPARE(record_->shot(shot_)->reading, anew);
+  QCOMPARE(record_->shots(game_.frame)->front().struckAt, std::optional(*struckBefore + 125));
+  QVERIFY(record_->shot(other)->player == game_.ben);
+  QCOMPARE(record_->shot(other)->tracks.size(), std::size_t{3});
+  QCOMPARE(record_->shot(other)->corrections.size(), std::size_t{3});
+  // Only the shot that a person spoke of counts as corrected.
+  QVERIFY(record_->shots(game_.frame)->at(0).corrected);
+  QVERIFY(!record_->shots(game_.frame)->at(1).corrected);
+  QVERIFY(record_->withdrawCorrection(*correction).has_value());
+  QCOMPARE(*record_->shot(shot_), shotBefore);
+  QCOMPARE(*record_->shot(other), otherBefore);
+  QCOMPARE(record_->shots(game_.frame)->front().struckAt, struckBefore);
+}
+
+void RecordCorrectTest::aReadingPutAnewWaitsForWhatCameAfterIt() {
+  ShotReading anew = sample::shot(1);
+  anew.rest_s += 1.0;
+  const ShotChange told{shot_, ShotField::Times, "10.25 15.5", "10.25 14.5"};
+  const auto times =
+      record_->correctShots(std::vector{told, ShotChange{shot_, ShotField::Reading, readingText(anew)}}, "Cleo", 1);
+  QVERIFY(times.has_value());
+  QVERIFY(record_->shot(shot_)->corrections.front().measured == "10.25 14.5");
+  const auto outcome = record_->correctShot(shot_, ShotField::Outcome, "miss", "Cleo", 2);
+  QVERIFY(outcome.has_value());
+  // The reading holds the outcome too.
+  QCOMPARE(record_->withdrawCorrection(*times).error().code, ErrorCode::NotFound);
+  const auto player = record_->correctShot(shot_, ShotField::Player, "Ada", "Cleo", 3);
+  QVERIFY(record_->withdrawCorrection(*outcome).has_value());
+  // Who played is apart from it.
+  QVERIFY(record_->withdrawCorrection(*times).has_value());
+  QCOMPARE(record_->shot(shot_)->reading, sample::shot(1));
+  QVERIFY(record_->withdrawCorrection(*player).has_value());
+  QVERIFY(record_->shot(shot_)->corrections.empty());
+}
+
+void RecordCorrectTest::oneWrongValueRefusesTheWholeCorrection() {
+  const StoredShot before = *record_->shot(shot_);
+  const std::vector<std::vector<ShotChange>> wrong{
+      {{shot_, ShotField::Outcome, "miss"}, {shot_, ShotField::Reading, "{}"}},
+      {{shot_, ShotField::Outcome, "miss"}, {ShotId{99}, ShotField::Outcome, "miss"}},
+      {{shot_, ShotField::Outcome, "miss"}, {shot_, ShotField::Player, "Nobody"}},
+      {{shot_, ShotField::BallNames, "3 3"}},
+      {{shot_, ShotField::BallBefore, "3 here"}},
+      {{shot_, ShotField::Times, "5 4"}}};
+  for (const auto& changes : wrong)
+    QVERIFY(!record_->correctShots(changes, "Cleo", 1).has_value());
+  QCOMPARE(*record_->shot(shot_), before);
 }
 
 void RecordCorrectTest::notesAndTagsStayWithTheShot() {

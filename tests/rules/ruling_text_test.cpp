@@ -14,6 +14,7 @@ class RulingTextTest : public QObject {
  private slots:
   void everyRulingIsReadBack_data();
   void everyRulingIsReadBack();
+  void whatAPersonSaidIsReadBack();
   void whatIsNoRulingIsNothing();
   void everyWordIsReadBack();
   void sectionsFollowTheEdition();
@@ -53,6 +54,38 @@ void RulingTextTest::everyRulingIsReadBack() {
   overrule.winner = std::optional<Seat>(Seat::Second);
   ruled.ruling = overruled(ruled.ruling, overrule);
   QCOMPARE(rulingFromText(rulingText(ruled)), std::optional(ruled));
+}
+
+void RulingTextTest::whatAPersonSaidIsReadBack() {
+  RuledShot ruled;
+  QVERIFY(rulingText(ruled).find("said") == std::string::npos);
+  ruled.said.fouls = {FoulKind::DoubleHit};
+  ruled.said.noFouls = {FoulKind::NoRail, FoulKind::Scratch};
+  QCOMPARE(rulingFromText(rulingText(ruled)), std::optional(ruled));
+  Overrule overrule;
+  overrule.who = "Cleo";
+  ruled.said.overrule = overrule;
+  QCOMPARE(rulingFromText(rulingText(ruled)), std::optional(ruled));
+  overrule.reason = "seen from the side";
+  overrule.foul = true;
+  overrule.foulKind = FoulKind::PushShot;
+  overrule.next = Seat::Second;
+  overrule.cueBall = CueBallPlace::InHandAnywhere;
+  overrule.shooterGroup = Group::Stripes;
+  overrule.points = std::array<int, 2>{3, -1};
+  overrule.onTable = std::vector<BallName>{BallName(4), BallName(9)};
+  for (const std::optional<Seat>& winner : {std::optional<Seat>(), std::optional(Seat::First)}) {
+    overrule.winner = winner;
+    ruled.said.overrule = overrule;
+    QCOMPARE(rulingFromText(rulingText(ruled)), std::optional(ruled));
+  }
+  overrule.foul = false;
+  overrule.foulKind = Overrule{}.foulKind;
+  ruled.said.overrule = overrule;
+  QCOMPARE(rulingFromText(rulingText(ruled)), std::optional(ruled));
+  std::string nobodys = rulingText(ruled);
+  nobodys.replace(nobodys.find("Cleo"), 4, "");
+  QVERIFY(!rulingFromText(nobodys));
 }
 
 void RulingTextTest::whatIsNoRulingIsNothing() {

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/review/correction_desk.h"
+
+#include <QDateTime>
+#include <algorithm>
+#include <utility>
+
+namespace ferrule {
+
+CorrectionDesk::CorrectionDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::move(clock)) {
+  if (!clock_) clock_ = [] { return QDateTime::currentMSecsSinceEpoch(); };
+  connect(&service_, &CorrectionService::said, this, &CorrectionDesk::takeSaid);
+  connect(&service_, &CorrectionService::takenBack, this, &CorrectionDesk::takeTakenBack);
+  connect(&service_, &CorrectionService::refused, this, [this](NotSaid why) {
+    finish();
+    emit refused(why);
+  });
+  connect(&service_, &CorrectionService::failed, this, [this](const Error& error) {
+    finish();
+    emit failed(error);
+  });
+}
+
+void CorrectionDesk::setRecord(const QString& path) {
+  if (record_ == path) return;
+  record_ = path;
+  service_.setRecord(path);
+  done_.clear();
+  undone_.clear();
+  while (waiting_.size() > 1)
+    waiting_.pop_back();
+  // It is under way and will be answered.
+  if (!waiting_.empty()) waiting_.front().isOfAnotherRecord = true;
+}
+
+void CorrectionDesk::say(const ShotAddress& at, const ShotSaying& saying) {
+  ask({Kind::Say, {at, saying, {}}});
+}
+
+void CorrectionDesk::takeBack(const ShotAddress& at, CorrectionId correction) {
+  ask({Kind::TakeBack, {at, {}, correction}});
+}
+
+void CorrectionDesk::undo() {
+  ask({Kind::Undo, {}});
+}
+
+void CorrectionDesk::redo() {
+  ask({Kind::Redo, {}});
+}
+
+void CorrectionDesk::ask(Request request) {
+  waiting_.push_back(std::move(request));
+  if (waiting_.size() == 1) begin();
+}
+
+void CorrectionDesk::begin() {
+  while (!waiting_.empty()) {
+    Request& request = waiting_.front();
+    CorrectionStep& step = request.step;
+    // Which step undo and redo mean is known only when it is their turn.
+    const bool nothing =
+        (request.kind == Kind::Undo && done_.empty()) || (request.kind == Kind::Redo && undone_.empty());
+    if (nothing) {
+      waiting_.pop_front();
+      continue;
+    }
+    if (request.kind == Kind::Undo) step = done_.back();
+    if (request.kind == Kind::Redo) step = undone_.back();
+    if (request.kind == Kind::Say || request.kind == Kind::Redo) {
+      service_.say(step.at.shot, step.saying, who_, clock_());
+    } else {
+      service_.takeBack(step.at.frame, step.correction);
+    }
+    return;
+  }
+}
+
+void CorrectionDesk::finish() {
+  if (!waiting_.empty()) waiting_.pop_front();
+  begin();
+}
+
+void CorrectionDesk::takeSaid(CorrectionId correction) {
+  Request request = waiting_.front();
+  if (request.isOfAnotherRecord) return finish();
+  request.step.correction = correction;
+  if (request.kind == Kind::Redo) {
+    if (!undone_.empty()) undone_.pop_back();
+  } else {
+    undone_.clear();
+  }
+  done_.push_back(request.step);
+  finish();
+  emit corrected(request.step);
+}
+
+void CorrectionDesk::takeTakenBack() {
+  const Request request = waiting_.front();
+  if (request.isOfAnotherRecord) return finish();
+  const auto step = std::ranges::find(done_, request.step.correction, &CorrectionStep::correction);
+  if (step != done_.end()) {
+    undone_.push_back(*step);
+    done_.erase(step);
+  }
+  finish();
+  emit takenBack(request.step.at);
+}
+
+}  // namespace ferrule

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Corrections in Review: what was read wrongly of a shot is put right, by menus and keys.
+#include <QMenu>
+#include <QTreeView>
+#include <algorithm>
+
+#include "app/picture/film_view.h"
+#include "app/picture/plan_view.h"
+#include "app/progress/progress_service.h"
+#include "app/review/correction_menu.h"
+#include "app/review/correction_words.h"
+#include "app/review/review_place.h"
+#include "app/review/shot_panel.h"
+#include "app/review/shot_tree_model.h"
+#include "app/words/error_sentence.h"
+
+namespace ferrule {
+
+void ReviewPlace::connectCorrections() {
+  connect(&desk_, &ReviewDesk::recordOpened, this, [this] { corrections_.setRecord(desk_.recordPath()); });
+  connect(&corrections_, &CorrectionDesk::corrected, this, [this](const CorrectionStep& step) {
+    showCorrected(tr("Corrected: %1 of shot %2.").arg(sayingWords(step.saying)).arg(step.at.number));
+  });
+  connect(&corrections_, &CorrectionDesk::takenBack, this, [this](const ShotAddress& at) {
+    showCorrected(tr("Taken back: the correction of shot %1.").arg(at.number));
+  });
+  connect(&corrections_, &CorrectionDesk::refused, this, [this](NotSaid why) { tell(notSaidSentence(why)); });
+  connect(&corrections_, &CorrectionDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(panel_, &ShotPanel::takeBackWanted, this, [this](CorrectionId correction) {
+    if (const auto at = shownShot()) corrections_.takeBack(*at, correction);
+  });
+
+  for (PictureView* picture : {static_cast<PictureView*>(plan_), static_cast<PictureView*>(film_)}) {
+    picture->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(picture, &QWidget::customContextMenuRequested, this, [this, picture](const QPoint& place) {
+      popUp(&fillCorrections, picture->mapToGlobal(place), picture->lit());
+    });
+  }
+  panel_->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(panel_, &QWidget::customContextMenuRequested, this,
+          [this](const QPoint& place) { popUp(&fillCorrections, panel_->mapToGlobal(place)); });
+  tree_->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(tree_, &QWidget::customContextMenuRequested, this, [this](const QPoint& place) {
+    const auto row = model_->shotAt(tree_->indexAt(place));
+    if (!row) return;
+    const QPoint at = tree_->viewport()->mapToGlobal(place);
+    if (desk_.shot() && desk_.shot()->id == row->id) return popUp(&fillCorrections, at);
+    // The row was just chosen: its shot is on the way.
+    connect(
+        &desk_, &ReviewDesk::shotChanged, this, [this, at] { popUp(&fillCorrections, at); }, Qt::SingleShotConnection);
+  });
+}
+
+std::optional<ShotAddress> ReviewPlace::shownShot() {
+  const auto shot = desk_.shot();
+  if (!shot) return std::nullopt;
+  return ShotAddress{shot->id, shot->frame, shot->session, shot->reading.number};
+}
+
+void ReviewPlace::say(const ShotSaying& saying) {
+  const auto at = shownShot();
+  if (!at) return;
+  tell({});
+  corrections_.say(*at, saying);
+}
+
+void ReviewPlace::showCorrected(const QString& sentence) {
+  tell(sentence);
+  desk_.refresh();
+  // A list stays as it was asked for; the next one is read from what the record holds now.
+  query_->open(desk_.recordPath());
+}
+
+bool ReviewPlace::correct(ActionId action) {
+  const auto outcome = [this](Outcome wanted) { say(OutcomeSaid{wanted, std::nullopt}); };
+  switch (action) {
+    case ActionId::Undo:
+      corrections_.undo();
+      return true;
+    case ActionId::Redo:
+      corrections_.redo();
+      return true;
+    case ActionId::LogMade:
+      outcome(Outcome::Pot);
+      return true;
+    case ActionId::LogMissed:
+      outcome(Outcome::Miss);
+      return true;
+    case ActionId::LogSafety:
+      outcome(Outcome::Safety);
+      return true;
+    case ActionId::LogScratch:
+      outcome(Outcome::Scratch);
+      return true;
+    case ActionId::LogBreak:
+      outcome(Outcome::Break);
+      return true;
+    case ActionId::LogFoul:
+      popUp(&fillFouls, placeOfMenu());
+      return true;
+    case ActionId::CorrectShot:
+      popUp(&fillCorrections, placeOfMenu(), plan_->lit());
+      return true;
+    case ActionId::CorrectTarget:
+      popUp(&fillTargets, placeOfMenu(), plan_->lit());
+      return true;
+    case ActionId::CorrectPlayer:
+      popUp(&fillPlayers, placeOfMenu());
+      return true;
+    case ActionId::CorrectRuling:
+      if (desk_.shot() && !desk_.shot()->ruling) tell(notSaidSentence(NotSaid::NoReferee));
+      popUp(&fillRulings, placeOfMenu());
+      return true;
+    case ActionId::CorrectNames:
+      if (desk_.shot() && desk_.shot()->tracks.empty()) tell(notSaidSentence(NotSaid::NoTrack));
+      popUp(&fillNames, placeOfMenu(), plan_->lit());
+      return true;
+    default:
+      return false;
+  }
+}
+
+QPoint ReviewPlace::placeOfMenu() const {
+  return panel_->mapToGlobal(QPoint(0, 0));
+}
+
+void ReviewPlace::popUp(FillMenu fill, const QPoint& place, std::optional<BallName> ball) {
+  const auto content = desk_.content();
+  if (!desk_.shot() || !content) return;
+  CorrectionSubject subject;
+  subject.shot = desk_.shot();
+  subject.players = content->session.players;
+  for (const std::string& name : recordPlayers_) {
+    if (std::ranges::find(subject.players, name) == subject.players.end()) subject.others.push_back(name);
+  }
+  subject.time_s = desk_.playhead().time_s();
+  subject.ball = ball;
+  subject.who = corrections_.who();
+  auto* menu = new QMenu(this);
+  menu->setObjectName(QStringLiteral("correctionMenu"));
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  fill(*menu, subject, [this](const ShotSaying& saying) { say(saying); });
+  if (menu->isEmpty()) {
+    delete menu;
+    return;
+  }
+  menu->popup(place);
+  menu->setActiveAction(menu->actions().first());
+}
+
+}  // namespace ferrule

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/said_of_shot.h"
+
+#include <algorithm>
+
+#include "core/rules/ruling_text.h"
+
+namespace ferrule {
+
+namespace {
+
+bool fell(const ShotReading& reading, BallName ball) {
+  return std::ranges::find(reading.pocketed, ball, &PocketedBall::ball) != reading.pocketed.end();
+}
+
+void put(Position& balls, const BallAt& at) {
+  const auto place = std::ranges::lower_bound(balls, at.ball, {}, &BallAt::ball);
+  if (place != balls.end() && place->ball == at.ball) {
+    *place = at;
+  } else {
+    balls.insert(place, at);
+  }
+}
+
+void removeDepartures(ShotReading& reading, BallName ball) {
+  std::erase_if(reading.pocketed, [&](const PocketedBall& gone) { return gone.ball == ball; });
+  std::erase_if(reading.events, [&](const ShotEvent& event) {
+    return event.ball == ball && (event.kind == EventKind::Pocket || event.kind == EventKind::OffTable);
+  });
+}
+
+void letFall(ShotReading& reading, const PocketedBall& ball) {
+  if (std::ranges::find(reading.pocketed, ball) != reading.pocketed.end()) return;
+  removeDepartures(reading, ball.ball);
+  ShotEvent event;
+  event.time_s = reading.rest_s;
+  event.kind = EventKind::Pocket;
+  event.ball = ball.ball;
+  event.pocket = ball.pocket;
+  if (const BallAt* at = ballIn(reading.after, ball.ball)) event.position = at->position;
+  event.verdict = Verdict::Certain;
+  reading.events.push_back(event);
+  reading.pocketed.push_back(ball);
+  std::erase_if(reading.after, [&](const BallAt& at) { return at.ball == ball.ball; });
+}
+
+void letStay(ShotReading& reading, BallName ball, const Position& next) {
+  removeDepartures(reading, ball);
+  if (ballIn(reading.after, ball) != nullptr) return;
+  if (const BallAt* found = ballIn(next, ball)) put(reading.after, *found);
+}
+
+void putOutcome(ShotReading& reading, Outcome outcome, const Position& next) {
+  reading.outcome = outcome;
+  reading.outcomeVerdict = Verdict::Certain;
+  const std::optional<Target>& target = reading.target;
+  const bool tried = outcome == Outcome::Pot || outcome == Outcome::Miss;
+  if (tried && target && !reading.firstContact) reading.firstContact = target->ball;
+  if (outcome == Outcome::Pot && target) letFall(reading, {target->ball, target->pocket});
+  if (outcome == Outcome::Miss && target) letStay(reading, target->ball, next);
+  if (outcome == Outcome::Scratch) {
+    reading.scratch = true;
+    std::erase_if(reading.after, [](const BallAt& at) { return at.ball.isCueBall(); });
+  } else if (reading.scratch && outcome != Outcome::Break && outcome != Outcome::Foul) {
+    reading.scratch = false;
+    letStay(reading, kCueBall, next);
+  }
+  // A made pot missed on no side.
+  if (outcome == Outcome::Pot && reading.target) reading.target->missSide.reset();
+}
+
+Testimony foulSaid(FoulKind kind, bool holds) {
+  Testimony said;
+  said.kind = TestimonyKind::Foul;
+  said.foul = kind;
+  said.ball = kCueBall;
+  said.holds = holds;
+  return said;
+}
+
+}  // namespace
+
+ShotSayings sayingsOf(const StoredShot& shot) {
+  ShotSayings sayings;
+  for (const ValueCorrection& correction : shot.corrections) {
+    if (correction.cause) continue;
+    const auto field = shotFieldFromText(correction.field);
+    if (!field) continue;
+    switch (*field) {
+      case ShotField::Outcome:
+        sayings.outcome = shot.reading.outcome;
+        break;
+      case ShotField::TargetBall:
+      case ShotField::TargetPocket:
+        sayings.target = TargetSaid{};
+        if (const auto& target = shot.reading.target) sayings.target->target = {target->ball, target->pocket};
+        break;
+      case ShotField::FirstContact:
+        sayings.firstContact = shot.reading.firstContact;
+        break;
+      case ShotField::Player:
+        sayings.player = PlayerSaid{};
+        if (!shot.playerName.empty()) sayings.player->name = shot.playerName;
+        break;
+      case ShotField::BallBefore:
+      case ShotField::BallAfter: {
+        const ShotEnd end = *field == ShotField::BallBefore ? ShotEnd::Before : ShotEnd::After;
+        const auto at = correction.corrected ? ballPlaceFromText(*correction.corrected) : std::nullopt;
+        if (!at) break;
+        std::erase_if(sayings.places,
+                      [&](const PlaceSaid& said) { return said.end == end && said.at.ball == at->ball; });
+        sayings.places.push_back({end, *at});
+        break;
+      }
+      case ShotField::Scratch:
+      case ShotField::Ruling:
+      case ShotField::Reading:
+      case ShotField::BallNames:
+      case ShotField::Times:
+        break;
+    }
+  }
+  if (const auto ruled = shot.ruling ? rulingFromText(shot.ruling->content) : std::nullopt) {
+    sayings.ruling = ruled->said;
+  }
+  return sayings;
+}
+
+ShotReading withSayings(ShotReading reading, const ShotSayings& sayings, const Position& next) {
+  if (sayings.firstContact) reading.firstContact = sayings.firstContact;
+  if (sayings.outcome) putOutcome(reading, *sayings.outcome, next);
+  for (const PlaceSaid& said : sayings.places) {
+    const bool away = said.end == ShotEnd::After && fell(reading, said.at.ball);
+    if (!away) put(said.end == ShotEnd::Before ? reading.before : reading.after, said.at);
+  }
+  return reading;
+}
+
+SaidOfShot refereeSayings(const ShotSayings& sayings, const ShotReading& reading, std::optional<Seat> seat) {
+  SaidOfShot said;
+  const auto say = [&](TestimonyKind kind) -> Testimony& {
+    said.testimonies.push_back({});
+    said.testimonies.back().kind = kind;
+    return said.testimonies.back();
+  };
+  if (seat) {
+    say(TestimonyKind::Shooter).seat = *seat;
+    // It was the referee who was wrong about the turn.
+    said.testimonies.push_back(foulSaid(FoulKind::OutOfTurn, false));
+  }
+  if (sayings.firstContact) say(TestimonyKind::FirstContact).ball = *sayings.firstContact;
+  if (sayings.target && reading.target) {
+    say(TestimonyKind::Called).call = {reading.target->ball, reading.target->pocket, false};
+  }
+  if (sayings.outcome) {
+    if (*sayings.outcome == Outcome::Safety) say(TestimonyKind::Called).call = {std::nullopt, std::nullopt, true};
+    if (*sayings.outcome == Outcome::Scratch) said.testimonies.push_back(foulSaid(FoulKind::Scratch, true));
+    say(TestimonyKind::Settled).doubt = DoubtKind::Unfinished;
+  }
+  for (const FoulKind kind : sayings.ruling.fouls)
+    said.testimonies.push_back(foulSaid(kind, true));
+  for (const FoulKind kind : sayings.ruling.noFouls)
+    said.testimonies.push_back(foulSaid(kind, false));
+  said.overrule = sayings.ruling.overrule;
+  return said;
+}
+
+}  // namespace ferrule
