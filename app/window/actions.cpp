@@ -31,7 +31,7 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "Say which ball was meant for which pocket"), "", "T"},
     ActionRow{ActionId::CorrectPlayer, MenuId::Edit, "correctPlayer",
               QT_TRANSLATE_NOOP("Actions", "Correct who &played…"),
-              QT_TRANSLATE_NOOP("Actions", "Say who played the shot"), "", "P"},
+              QT_TRANSLATE_NOOP("Actions", "Say who played the shot"), "", "Y"},
     ActionRow{ActionId::CorrectRuling, MenuId::Edit, "correctRuling",
               QT_TRANSLATE_NOOP("Actions", "Correct the ru&ling…"),
               QT_TRANSLATE_NOOP("Actions", "Replace what the referee made of the shot"), "", "U"},

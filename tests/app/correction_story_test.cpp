@@ -179,7 +179,7 @@ void CorrectionStoryTest::ballAndPocketAreChosenByKeysAlone() {
 void CorrectionStoryTest::aCorrectionIsTakenBackWhereItIsListed() {
   key(Qt::Key_S);
   QTRY_COMPARE(reading().outcome, Outcome::Safety);
-  choose(Qt::Key_P, "player-Ivo");
+  choose(Qt::Key_Y, "player-Ivo");
   QTRY_COMPARE(desk().shot()->playerName, std::string("Ivo"));
   QTRY_COMPARE(window_->findChildren<QPushButton*>("takeBack").size(), 2);
   // The first rests under the second.
@@ -195,7 +195,7 @@ void CorrectionStoryTest::aCorrectionIsTakenBackWhereItIsListed() {
 }
 
 void CorrectionStoryTest::whoPlayedAndTheRulingAreChosenFromMenus() {
-  choose(Qt::Key_P, "player-Ivo");
+  choose(Qt::Key_Y, "player-Ivo");
   QTRY_COMPARE(desk().shot()->playerName, std::string("Ivo"));
   auto ruled = rulingFromText(desk().shot()->ruling->content);
   QCOMPARE(ruled->ruling.shooter, Seat::Second);
