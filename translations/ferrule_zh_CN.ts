@@ -5410,7 +5410,7 @@ Free software under the GNU General Public License, version 3 or later. It comes
         </message>
         <message>
             <source>One or two names with a comma; who breaks comes first</source>
-            <translation>一个或两个姓名，用英文逗号（,）分隔；开球者在前</translation>
+            <translation>一个或两个姓名，用逗号分隔；开球者在前</translation>
         </message>
         <message>
             <source>&amp;Players</source>

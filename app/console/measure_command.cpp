@@ -12,6 +12,7 @@
 #include "app/console/cue_lines.h"
 #include "app/console/interrupt.h"
 #include "app/console/shot_table.h"
+#include "app/words/name_list.h"
 #include "core/geometry/units.h"
 #include "core/measure/measure.h"
 
@@ -93,15 +94,6 @@ void printReport(const MeasureOptions& options, const MeasureReport& report, con
   }
 }
 
-/// "A, B" -> A and B. Taken as one word, so that a film after it is not taken for a player.
-std::vector<std::string> namesIn(const std::string& list) {
-  std::vector<std::string> names;
-  for (const QString& name : QString::fromStdString(list).split(',')) {
-    if (!name.trimmed().isEmpty()) names.push_back(name.trimmed().toStdString());
-  }
-  return names;
-}
-
 int run(const MeasureOptions& options) {
   const Interrupt interrupt;
   JobControl job = consoleJob();
@@ -138,7 +130,7 @@ void addMeasureCommand(CLI::App& app, int& status) {
   command->add_option("--pitch-log", options->pitchLog, "Log of a pitch sensor on the cue: CSV of time_s, pitch_deg");
   command->add_option("-o,--output", options->output, "The measured.json to write");
   command->callback([options, players, &status] {
-    options->players = namesIn(*players);
+    options->players = namesIn(QString::fromStdString(*players));
     status = run(*options);
   });
 }

@@ -121,11 +121,13 @@ QWidget* ReviewPlace::makeHeader(const ActionSet& actions) {
   title_->setTextFormat(Qt::PlainText);
   title_->setFont(scaled(font(), 1.3, true));
   title_->setMinimumWidth(40);
+  title_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   subtitle_ = quietLabel();
   subtitle_->setMinimumWidth(40);
   subtitle_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-  row->addWidget(title_);
-  row->addWidget(subtitle_, 1, Qt::AlignVCenter);
+  // The buttons keep one row as long as there is one; then the words are cut first.
+  row->addWidget(title_, 3);
+  row->addWidget(subtitle_, 2, Qt::AlignVCenter);
   // Below one another where pictures are narrow and words long.
   auto* modes = new WrappingRow;
   modes->setSpacing(8);

@@ -20,6 +20,7 @@
 #include "app/window/ink_icon.h"
 #include "app/window/inks.h"
 #include "app/window/vertical_scroll.h"
+#include "app/words/name_list.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -273,11 +274,7 @@ SessionKind StartForm::kind() const {
 }
 
 std::vector<std::string> StartForm::players() const {
-  std::vector<std::string> names;
-  for (const QString& player : players_->text().split(',')) {
-    if (!player.trimmed().isEmpty()) names.push_back(player.trimmed().toStdString());
-  }
-  return names;
+  return namesIn(players_->text());
 }
 
 void StartForm::begin() {
