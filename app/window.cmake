@@ -34,6 +34,7 @@ add_library(ferrule_window STATIC
   review/correction_menu.cpp
   review/correction_service.cpp
   review/correction_words.cpp
+  review/cue_section.cpp
   review/event_list_model.cpp
   review/judgement_section.cpp
   review/legend.cpp

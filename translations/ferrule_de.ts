@@ -2828,6 +2828,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>Take back: %1</source>
             <translation>Zurücknehmen: %1</translation>
         </message>
+        <message>
+            <source>The cue before the strike</source>
+            <translation>Das Queue vor dem Abstoß</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -6418,6 +6422,69 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>Queue zielte auf</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>Kugel lief nach</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>Dazwischen</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Queueneigung</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>Treffpunkt, Seite</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>Treffpunkt, Höhe</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>Schwanken</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>Tempo der Spitze</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>Gelesen an den Marken auf dem Queue.</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>Gelesen am Queue über dem Tuch; seine Höhe ist nicht zu sehen.</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>Dazwischen: + die Kugel lief rechts der Queuelinie.</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>Die Marken auf dem Queue waren vor dem Abstoß in zu wenigen Bildern zu sehen.</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>Die Neigungsdatei hat vor diesem Abstoß eine Lücke; lassen Sie den Sensor ohne Unterbrechung schreiben.</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>Die Neigungsdatei hat eine andere Uhr als der Film und blieb außer Acht; starten Sie beide zusammen.</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>Die Marken sind für diese Kamera zu klein; sie braucht %1.</translation>
         </message>
     </context>
 </TS>

@@ -5351,6 +5351,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>Take back: %1</source>
             <translation>Retirar: %1</translation>
         </message>
+        <message>
+            <source>The cue before the strike</source>
+            <translation>El taco antes del golpe</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -6414,6 +6418,69 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>El taco apuntaba a</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>La bola salió a</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>Entre ambos</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Elevación</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>Ataque, lado</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>Ataque, altura</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>Oscilación</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>Velocidad de suela</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>Leído en las marcas del taco.</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>Leído en la caña sobre el paño; su altura no se ve.</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>Entre ambos: + la bola salió a la derecha de la línea del taco.</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>Las marcas del taco se vieron en muy pocas imágenes antes del golpe.</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>El registro de inclinación tiene un hueco antes de este golpe; deje que el sensor escriba sin pausa.</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>El registro de inclinación tiene otro reloj que el video y no se usó; inicie ambos a la vez.</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>Las marcas son demasiado pequeñas para esta cámara; necesita %1.</translation>
         </message>
     </context>
 </TS>

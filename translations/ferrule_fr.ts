@@ -5351,6 +5351,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>Take back: %1</source>
             <translation>Retirer : %1</translation>
         </message>
+        <message>
+            <source>The cue before the strike</source>
+            <translation>La queue avant la frappe</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -6414,6 +6418,69 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>La queue visait</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>La bille est partie vers</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>Entre les deux</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Inclinaison</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>Attaque, côté</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>Attaque, hauteur</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>Flottement</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>Vitesse du procédé</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>Lu sur les repères de la queue.</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>Lu sur la flèche au-dessus du tapis ; sa hauteur ne se voit pas.</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>Entre les deux : + la bille est partie à droite de la ligne de la queue.</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>Les repères de la queue ont été vus sur trop peu d’images avant la frappe.</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>Le relevé d’inclinaison a un trou avant cette frappe ; laissez le capteur écrire sans interruption.</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>Le relevé d’inclinaison a une autre horloge que le film et a été écarté ; lancez les deux ensemble.</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>Les repères sont trop petits pour cette caméra ; il lui faut %1.</translation>
         </message>
     </context>
 </TS>

@@ -5343,6 +5343,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>Take back: %1</source>
             <translation>撤回：%1</translation>
         </message>
+        <message>
+            <source>The cue before the strike</source>
+            <translation>出杆前的球杆</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -6396,6 +6400,69 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1，%2</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>球杆指向</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>球的去向</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>两者之差</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>抬杆角</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>击点左右</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>击点高低</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>瞄准晃动</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>皮头速度</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>由球杆上的标记读出。</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>由台呢上方的杆身读出；看不出它的高度。</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>两者之差：+ 球走在球杆线的右侧。</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>出杆前能看到球杆标记的画面太少。</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>这次出杆前倾角记录有空缺；请让传感器连续记录。</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>倾角记录与视频的时钟不同，未被采用；请同时启动两者。</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>标记对这台相机太小；需要%1。</translation>
         </message>
     </context>
 </TS>

@@ -56,7 +56,7 @@ QString logNote(const CueReading& reading) {
     case LogUse::NoMatch:
       return QStringLiteral(
           "the pitch log has another clock than the film, and the cue moved too little to tell which; "
-          "the log was left out. Start log and film together, or lower the butt deeply once before "
+          "the log was left out. Start log and film together, or raise the butt high once before "
           "the first shot.");
   }
   return {};

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 
 #include "app/review/correction_words.h"
+#include "app/review/cue_section.h"
 #include "app/review/event_list_model.h"
 #include "app/review/judgement_section.h"
 #include "app/review/shot_words.h"
@@ -113,6 +114,7 @@ void ShotPanel::rebuild() {
       column->addWidget(mark);
     }
     addStruck(*column);
+    addCue(*column);
     addHappened(*column);
     addMiss(*column);
     addChoice(*column);
@@ -173,6 +175,31 @@ void ShotPanel::addStruck(QVBoxLayout& column) {
     column.addLayout(tip);
   }
   column.addWidget(label(tr("± one standard uncertainty. R: ball radius, + right and above."), 0.85, false, true));
+}
+
+void ShotPanel::addCue(QVBoxLayout& column) {
+  const auto cue = cueOf(*shot_);
+  if (!cue) return;
+  column.addWidget(sectionTitle(tr("The cue before the strike")));
+  auto* grid = new QGridLayout;
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(4);
+  grid->setColumnStretch(2, 1);
+  int row = 0;
+  for (const ValueLine& line : cueRows(*cue, shot_->reading.delivery.aim_rad, numbers_)) {
+    grid->addWidget(label(line.name, 1.0, false, false), row, 0);
+    QLabel* value = label(line.shown.value, 1.0, true, false);
+    value->setWordWrap(false);
+    value->setAlignment(Qt::AlignRight);
+    value->setAccessibleName(QStringLiteral("%1 %2 %3").arg(line.name, line.shown.value, line.shown.uncertainty));
+    grid->addWidget(value, row, 1);
+    grid->addWidget(label(line.shown.uncertainty, 0.85, false, true), row, 2, Qt::AlignBottom);
+    ++row;
+  }
+  column.addLayout(grid);
+  QLabel* notes = label(cueNotes(*cue, numbers_).join(QLatin1Char(' ')), 0.85, false, true);
+  notes->setObjectName(QStringLiteral("cueNotes"));
+  column.addWidget(notes);
 }
 
 void ShotPanel::addHappened(QVBoxLayout& column) {

@@ -42,6 +42,7 @@ class ShotPanel : public QScrollArea {
  private:
   void rebuild();
   void addStruck(QVBoxLayout& column);
+  void addCue(QVBoxLayout& column);
   void addHappened(QVBoxLayout& column);
   void addMiss(QVBoxLayout& column);
   void addChoice(QVBoxLayout& column);

@@ -33,8 +33,9 @@ constexpr double kDelivery_s = 0.35;
 /// Bridge from the cue ball, and its axis' height where nobody measured it. Common practice, no source.
 constexpr double kBridgeDistance_m = 0.20;
 constexpr double kBridgeHeight_m = 0.050;
-/// Share of the address's images in which a sensor must have spoken.
+/// Share of the last images in which a sensor must have spoken.
 constexpr double kSpoken = 0.5;
+constexpr double kSpeaks_s = 1.0;
 
 struct PosedSighting {
   CueSighting sighting;
@@ -153,18 +154,22 @@ std::optional<CueReading> readCue(const Rig& rig, const MeasuredCue& cue, std::s
   }
   std::vector<SeenCue> seen;
   std::vector<CuePose> starts;
-  std::size_t spoken = 0;
+  int spoken = 0;
+  int asked = 0;
   for (const PosedSighting* image : chosenOf(address, ball.strike_s)) {
     SeenCue one{image->sighting.time_s, image->sighting.tags, std::nullopt};
     if (log != nullptr && origin.clock != LogClock::Unknown) {
       one.pitch_rad = pitchAt(*log, one.time_s + origin.logMinusFilm_s);
     }
-    if (one.pitch_rad) ++spoken;
+    if (ball.strike_s - one.time_s <= kSpeaks_s) {
+      ++asked;
+      if (one.pitch_rad) ++spoken;
+    }
     seen.push_back(std::move(one));
     starts.push_back(image->pose);
   }
   if (log != nullptr) {
-    const bool enough = static_cast<double>(spoken) >= kSpoken * static_cast<double>(seen.size());
+    const bool enough = spoken > 0 && spoken >= kSpoken * asked;
     reading.log = origin.clock == LogClock::Shifted ? LogUse::Shifted : LogUse::Used;
     if (!enough) reading.log = LogUse::Gap;
     if (origin.clock == LogClock::Unknown) reading.log = LogUse::NoMatch;

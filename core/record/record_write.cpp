@@ -188,6 +188,8 @@ Result<void> replaceReading(Connection& connection, std::int64_t shot, const Sho
        target ? bound(target->lineError_rad) : QVariant(), target ? boundText(target->missSide) : QVariant(),
        bound(shot)});
   if (!done) return done;
+  const auto explained = explanationOf(connection, ShotId{shot});
+  if (!explained) return tl::make_unexpected(explained.error());
   for (const char* table : {"positions", "events", "pocketed", "deliveries", "explanations"}) {
     done = connection.run(QStringLiteral("DELETE FROM %1 WHERE shot_id = ?").arg(QLatin1String(table)), {bound(shot)});
     if (!done) return done;
@@ -195,7 +197,7 @@ Result<void> replaceReading(Connection& connection, std::int64_t shot, const Sho
   if (done = insertPositions(connection, shot, reading); !done) return done;
   if (done = insertDelivery(connection, shot, reading.delivery); !done) return done;
   if (done = insertEvents(connection, shot, reading); !done) return done;
-  const auto explanation = explanationText(reading);
+  const auto explanation = explanationAnew(reading, *explained);
   if (!explanation) return {};
   return insertExplanation(connection, shot, *explanation);
 }

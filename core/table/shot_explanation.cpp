@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/table/shot_explanation.h"
 
+#include <algorithm>
 #include <array>
 #include <nlohmann/json.hpp>
+#include <string_view>
 #include <utility>
 
 namespace ferrule {
@@ -41,6 +43,9 @@ constexpr std::array<std::pair<const char*, bool Target::*>, 2> kTargetTruths{{
     {"rattled", &Target::rattled},
     {"called", &Target::called},
 }};
+
+/// What a reading says of itself.
+constexpr std::array<std::string_view, 5> kOwnFields{"miss_account", "target", "events", "delivery", "flags"};
 
 /// The word of an enum whose values run from 0 to last.
 template <class Word>
@@ -90,6 +95,18 @@ std::optional<std::string> explanationText(const ShotReading& shot) {
   if (!reasons.empty()) object["delivery"] = std::move(reasons);
   for (const ShotFlag flag : shot.flags)
     object["flags"].push_back(toText(flag));
+  if (object.empty()) return std::nullopt;
+  return object.dump();
+}
+
+std::optional<std::string> explanationAnew(const ShotReading& shot, const std::optional<std::string>& before) {
+  const std::optional<std::string> now = explanationText(shot);
+  const ordered_json old = before ? ordered_json::parse(*before, nullptr, false) : ordered_json();
+  if (!old.is_object()) return now;
+  ordered_json object = now ? ordered_json::parse(*now) : ordered_json::object();
+  for (const auto& [name, value] : old.items()) {
+    if (std::ranges::find(kOwnFields, name) == kOwnFields.end()) object[name] = value;
+  }
   if (object.empty()) return std::nullopt;
   return object.dump();
 }

@@ -15,6 +15,11 @@ namespace ferrule {
 /// {"miss_account", "target", "events", "delivery", "flags"}; nothing where the reading says none of it.
 [[nodiscard]] std::optional<std::string> explanationText(const ShotReading& shot);
 
+/// The text of a shot that was read anew: what it says of itself now, with what others had put beside the reading
+/// before (fields that are none of explanationText()'s, such as the cue). before: the old text, if there was one.
+[[nodiscard]] std::optional<std::string> explanationAnew(const ShotReading& shot,
+                                                         const std::optional<std::string>& before);
+
 /// Puts into a reading what a text says; what concerns a target or an event that the reading does not have is skipped.
 /// False, and nothing put, where the text is none of explanationText()'s.
 [[nodiscard]] bool explain(ShotReading& shot, const std::string& text);

@@ -54,6 +54,7 @@ class ShotExplanationTest : public QObject {
   void anotherTargetTakesAllThatWasMeasuredAgainstIt();
   void aTextOfAnotherKindIsRefusedAndChangesNothing();
   void fieldsThatAreNotKnownAreSkipped();
+  void whatOthersPutBesideAReadingStaysWhenItIsReadAnew();
 };
 
 void ShotExplanationTest::whatAReadingSaysOfItselfComesBackToTheLastDigit() {
@@ -108,6 +109,22 @@ void ShotExplanationTest::fieldsThatAreNotKnownAreSkipped() {
   ShotReading shot = plainShot();
   QVERIFY(explain(shot, R"({"aim": 1.5, "target": {"colour": "red"}, "delivery": {"grip_why": "wet"}})"));
   QVERIFY(shot == plainShot());
+}
+
+void ShotExplanationTest::whatOthersPutBesideAReadingStaysWhenItIsReadAnew() {
+  const std::string before = R"({"flags": ["picked-up"], "cue": {"images": 7}})";
+  ShotReading shot = plainShot();
+  shot.flags = {ShotFlag::SplitHit};
+  const std::string anew = *explanationAnew(shot, before);
+  QVERIFY(anew.find(R"("cue":{"images":7})") != std::string::npos);
+  ShotReading back = plainShot();
+  QVERIFY(explain(back, anew));
+  QCOMPARE(back.flags, shot.flags);
+  // What the reading no longer says is not kept.
+  shot.flags.clear();
+  QVERIFY(explanationAnew(shot, before)->find("flags") == std::string::npos);
+  QVERIFY(!explanationAnew(shot, R"({"flags": ["picked-up"]})").has_value());
+  QVERIFY(!explanationAnew(shot, std::nullopt).has_value());
 }
 
 FERRULE_TEST(ShotExplanationTest)
