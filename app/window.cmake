@@ -8,6 +8,18 @@ endforeach()
 
 add_library(ferrule_window STATIC
   console/report_command.cpp
+  drills/detail_panel.cpp
+  drills/drill_charts.cpp
+  drills/drill_desk.cpp
+  drills/drill_edits.cpp
+  drills/drill_painter.cpp
+  drills/drill_picture.cpp
+  drills/drill_service.cpp
+  drills/drills_layout.cpp
+  drills/drills_place.cpp
+  drills/editor_panel.cpp
+  drills/run_panel.cpp
+  drills/zone_editor.cpp
   film/film_file.cpp
   film/film_service.cpp
   picture/ball_painter.cpp
@@ -116,6 +128,7 @@ add_library(ferrule_window STATIC
   window/main_window.cpp
   window/message_bar.cpp
   window/own_record.cpp
+  window/plain_parts.cpp
   window/place_list.cpp
   window/places.cpp
   window/recent_records.cpp
@@ -135,6 +148,7 @@ target_link_libraries(ferrule_window PUBLIC
   Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Widgets Qt6::Svg)
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
+  drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/zone_editor.h
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h

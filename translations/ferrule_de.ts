@@ -861,6 +861,14 @@
             <source>Set up table, lens and rig, and see how far to trust them</source>
             <translation>Tisch, Objektiv und Kamerastandort einrichten und sehen, wie weit ihnen zu trauen ist</translation>
         </message>
+        <message>
+            <source>Drills</source>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>Set up a drill, repeat it, and see the scatter shrink</source>
+            <translation>Eine Übung aufbauen, wiederholen und sehen, wie die Streuung schrumpft</translation>
+        </message>
     </context>
     <context>
         <name>ReviewWords</name>
@@ -5968,6 +5976,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
             <translation>Stellen Sie mit einer Taste oder im Menü der rechten Maustaste richtig, was falsch gelesen wurde; was daraus folgt, wird neu gelesen und entschieden.</translation>
         </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>Links eine Übung wählen; auf eine Kugel zeigen, um zu sehen, wie ihr Platz ausgemessen wird.</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>Jede Übung hat Spiegelbilder: Was zur einen Seite leicht ist, kann zur anderen schwer sein.</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>Einen Durchgang beginnen, dorthin klicken, wo die Weiße liegen blieb, und die Taste für das Geschehene drücken.</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>Oder die Versuche aus einer aufgezeichneten Sitzung zählen lassen.</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>Der Verlauf sagt, ob der letzte Durchgang mehr als zufällig von den früheren abweicht.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6485,6 +6513,840 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>The tags are too small for this camera; it needs %1.</source>
             <translation>Die Marken sind für diese Kamera zu klein; sie braucht %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Versuche, die jedes Ziel erreichten</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Unter jedem Durchgang die Zahl der Versuche; Striche sind 95-%-Bereiche, hohle Punkte beruhen auf zu wenigen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Mittellinie hin und zurück</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>Die Weiße allein, vom Kopfpunkt zur Fußbande und zurück über ihren Ausgangspunkt. Immer zur selben Seite: Zielen oder ungewollter Seiteneffet. Mal links, mal rechts: der Stoß.</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Gerade Stoppleiter</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>Gerade Bälle aus vier Entfernungen, jede einen Schritt länger. Die Weiße bleibt innerhalb einer Kugelbreite vom Treffpunkt stehen. Auf einer Stufe bleiben, bis acht von zehn gelingen.</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>Gerader Nachläufer in Zonen</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>Ein gerader Ball; die Weiße läuft in die erste, zweite oder dritte Zone hinter dem Treffpunkt nach. Die Zone vor dem Stoß ansagen.</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Gerader Rückläufer in Zonen</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>Ein gerader Ball; die Weiße läuft in die angesagte Zone zurück: Stopp, ein Viertel, die Hälfte oder drei Viertel der Tischbreite.</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Anspiel zur Kopfbande</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>Von hinter der Kopflinie zur Fußbande und zurück. Die Weiße bleibt höchstens einen halben Diamanten vor der Kopfbande liegen.</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>Haltelinien auf leerem Tisch</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>Die Weiße allein, nacheinander zu vier immer ferneren Linien: Mitte, Fußbande, Mitte auf dem Rückweg und hinter der Kopflinie auf dem Rückweg.</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>Tempo der Objektkugel zur Bande</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>Ein voller Treffer schickt die Objektkugel den Tisch hinunter; sie bleibt höchstens einen halben Diamanten vor der Fußbande liegen.</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>Schnittfächer</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>Die Kugel auf dem Fußpunkt, die Weiße eine halbe Tischbreite entfernt: gerade, dann Schnitte von 15, 30, 45 und 60 Grad. Fehler bei jedem Winkel zur selben Seite sind das Zielen; bei jedem Winkel zu dick ist nicht bedachte Mitnahme.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Lange Schnitte vom Fußpunkt</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>Die Kugel auf dem Fußpunkt, die Weiße hinter der Kopflinie: lange Schnitte von etwa 33, 47 und 60 Grad.</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>Kugel an der Bande</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>Die Kugel berührt die lange Bande; sie soll die Bande entlang in die Ecke laufen. Darauf achten, ob zuerst Kugel oder Bande getroffen wird.</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>Mitteltaschen-Paar</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>Eine Kugel vor der Mitteltasche, vom Kopf und vom Fuß her geschnitten. Die Tasche nimmt bei diesem Winkel wenig an: das Tempo entscheidet.</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Dünner Schnitt</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>Ein Schnitt von etwa 65 Grad in die Ecke; die Weiße muss auf dem Tisch bleiben. Merken, zu welcher Seite die Fehler gehen.</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>Stoppball zur Marke</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>Ein Stoppball: die Weiße läuft auf der Tangente weg und trifft die lange Bande im markierten Stück. Davor: Rücklauf; dahinter: Nachlauf.</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>Weiße in drei Zonen</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>Ein Ball, drei Plätze für die Weiße, reihum angesagt. Ball und Platz werden einzeln und zusammen gezählt.</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>Reihe auf der Mittellinie</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>Fünf Kugeln in einer Reihe quer über den Tisch, Weiße in der Hand. Alle lochen; die Weiße berührt keine Bande.</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>Zwei Kugeln, richtige Seite</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>Die erste Kugel lochen und auf die richtige Seite der zweiten kommen: ein Schnitt von 15 bis 45 Grad aus der Fußhälfte. Dann auch sie lochen.</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>Angesagte Folge aus drei Kugeln</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>Drei verstreute Kugeln, Weiße in der Hand. Erst Reihenfolge, Taschen und Plätze ansagen, dann so spielen.</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>Weiße an der Bande</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>Die Weiße berührt die Bande, so dass nur ihr oberer Teil zu treffen ist. Ein kurzer Stoß mit flachem Queue locht mehr als Kraft.</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>Vorbande gerade zurück zur Mitte</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>Die Kugel läuft zur gegenüberliegenden langen Bande und zurück in die Mitteltasche. Merken, ob Fehler zu lang oder zu kurz sind; das Tempo ändert den Winkel.</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>Ein-Banden-Befreiung</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>Im geraden Weg steht eine Kugel. Die Kugel über eine Bande treffen; noch besser: sie versteckt lassen.</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>Zwei-Banden-Befreiung</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>Dasselbe über zwei Banden. Jeder Treffer zählt.</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>Versteck hinter Kugeln</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>Die Kugel treffen und die Weiße hinter die beiden Sperrkugeln bringen, so dass kein gerader Weg zur Kugel bleibt.</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>Dünne Sicherheit auf Abstand</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>Ein dünner Treffer: die Kugel bleibt nahe der Fußbande, die Weiße kommt nahe an die Kopfbande zurück.</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>Kontrollierter Anstoß</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>Volles Dreieck, immer vom selben Platz: eine Kugel lochen und die Weiße in der Tischmitte lassen.</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>Freie Serie</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>Verstreute Kugeln, keine nahe einer Bande, Weiße in der Hand: alle in beliebiger Folge lochen. Gezählt werden die Kugeln bis zum ersten Fehler.</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>gerade</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>Stopp</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>Nachlauf</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>Rücklauf</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>Zielen</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>lang</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>Bande</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>Mitteltasche</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>Stellungsspiel</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>Serie</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>Vorbande</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>Befreiung</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>Sicherheit</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>Anstoß</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>Sprungstöße: Augenschutz tragen, den Raum um den Tisch frei halten; niemand steht, wohin die Kugel fliegen kann.</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>Harte Anstöße: Kugeln können vom Tisch springen; niemand steht am Fußende, Zuschauer bleiben hinter dem Spieler.</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>Schnitt %1 nach links</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>Schnitt %1 nach rechts</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>aus %1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>Zone bei %1 Diamanten längs, %2 quer</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>über %n Bande</numerusform>
+                <numerusform>über %n Banden</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>eine Kugel fällt</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1 fällt</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 über %n Bande nach %2</numerusform>
+                <numerusform>%1 über %n Banden nach %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1 bleibt in der Zone liegen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 wird über %n Bande getroffen</numerusform>
+                <numerusform>%1 wird über %n Banden getroffen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>%1 wird zuerst getroffen</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1 ist vor der Weißen versteckt</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>auf %3 bleibt ein Schnitt von %1 bis %2</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>die Weiße trifft die Bande an der Marke</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>die Weiße kommt über ihren Ausgangspunkt zurück</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>jede Kugel fällt</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>die Weiße berührt keine Bande</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>es lief wie angesagt</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>innerhalb</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>%1 außerhalb</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>%1 offen</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>Schnitt %1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>%1 mm daneben</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n Kugel</numerusform>
+                <numerusform>%n Kugeln</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1: %2 Diamanten längs, %3 quer</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>%1 von der Kopfbande</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>%1 von der Fußbande</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>%1 von rechts</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>%1 von links</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>noch keine</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>zwischen %1 und %2 %</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1, %2: noch zu wenig für einen Anteil</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1: %2 %, %3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>Noch ein Durchgang, dann lassen sich die beiden vergleichen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Noch zu wenig zum Vergleichen: mindestens %n Versuch im letzten Durchgang und in denen davor.</numerusform>
+                <numerusform>Noch zu wenig zum Vergleichen: mindestens %n Versuche im letzten Durchgang und in denen davor.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>zwischen %1 und %2</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>Der letzte Durchgang weicht um %1 Punkte von den früheren ab (%2): mehr als Zufall.</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>Der letzte Durchgang ist so gut wie die früheren.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>Der letzte Durchgang weicht um %1 Punkte von den früheren ab (%2): kann Zufall sein. Etwa %3 Versuche auf jeder Seite würden es zeigen.</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>Die Übung hat keine Aufstellung; eine hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>Es ist nichts verlangt; wählen, was ein Versuch erreichen soll.</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>Die Aufstellungen verlangen Verschiedenes; allen dieselben Arten von Zielen geben.</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>Die Zahl der Versuche muss von 1 bis %1 sein.</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>%1 wird verlangt, liegt aber nicht auf dem Tisch; hinlegen.</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>Einem Ziel fehlt Kugel, Tasche oder Zone; auswählen.</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1 liegt zweimal da; eine wegnehmen.</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1 liegt neben der Spielfläche; verschieben.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1 und %2 überlappen; eine verschieben.</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>So viele Kugeln finden mit so viel Abstand keinen Platz; weniger verlangen oder sie näher liegen lassen.</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>Eine Zone liegt jenseits der Banden; verschieben.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1 lässt sich nicht so dünn schneiden; eine Kugel verschieben oder eine andere Tasche wählen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>Links und rechts vertauscht</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>Kopf und Fuß vertauscht</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>Kugeln neu verteilen</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>Wessen Durchgang es ist; darf leer bleiben</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Spieler</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Eine übliche Größe oder der Pfad einer Tischdatei</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Tisch</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>Durchgang beginnen</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>Oder die Versuche in einer aufgezeichneten Sitzung finden:</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>Aufgezeichnete Sitzung</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>Versuche zählen</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Bearbeiten</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Löschen</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>Ihre Durchgänge bleiben; Rückgängig holt sie zurück</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>Kopieren und ändern</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>Exportieren…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>Ein Versuch zählt, wenn: %1; %2 Versuche.</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>Weiße in der Hand.</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Versuche, die jedes Ziel erreichten</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>Noch kein Durchgang: hier wird stehen, wie die Versuche über die Wochen ausgehen.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>Alle Durchgänge zusammen: %1 %, zwischen %2 und %3 %, aus %4 Versuchen.</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>Noch zu wenig: %1 von %2 Versuchen.</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>Bester Durchgang: %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>Aufstellung; im Durchgang legt ein Klick oder legen die Pfeiltasten fest, wo die Weiße liegen blieb</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>Kein Stoß dieser Sitzung wurde aus der Aufstellung dieser Übung gespielt.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n Versuch gezählt: %1</numerusform>
+                <numerusform>%n Versuche gezählt: %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>Gelöscht; Rückgängig holt sie zurück. Ihre Durchgänge bleiben.</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1, meine</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>Übung suchen</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>Art der Übung</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>Importieren…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>Die Übungen einer Datei übernehmen</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>Neue Übung</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>Meine Übung</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>Aufstellung der Übung</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>Alle Übungen</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>Aufstellung %1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>Übungen importieren</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>Übungen (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>Aus %1 wurde nichts übernommen: in „%2“ %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n Übung übernommen.</numerusform>
+                <numerusform>%n Übungen übernommen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>Die Übung exportieren</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>Nach %1 geschrieben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>Übung behalten</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>Nicht behalten</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>&amp;Wozu sie dient</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>Wörter mit Kommas</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>&amp;Arten</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Lochen</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>Lochen und Stellung</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>Nur Stellung</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>Treffen und verstecken</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>Tisch räumen</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>Wie es ist</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>&amp;Verlangt</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>&amp;Versuche</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>Radius der &amp;Zone</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>Ein Sprungstoß: Warnung zeigen</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>Vom anderen Ende dasselbe</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>Kugel</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>Auf den Tisch legen</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>Weitere Aufstellung</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>Aufstellung entfernen</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>Aufstellungen reihum</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>Versuche dieses Durchgangs</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>Erreicht, verfehlt oder nicht gesagt; ein eingegebener Platz der Weißen entscheidet, was er kann</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>Versuch %1 von %2</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>Aufstellung %1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>Ganz erreicht: %1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>Zu dick %1, zu dünn %2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>nicht alles bekannt</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>erreicht</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>verfehlt</translation>
         </message>
     </context>
 </TS>

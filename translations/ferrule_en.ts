@@ -155,4 +155,59 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>DrillWords</name>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>by way of %n cushion</numerusform>
+                <numerusform>by way of %n cushions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 by way of %n cushion to %2</numerusform>
+                <numerusform>%1 by way of %n cushions to %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 is met by way of %n cushion</numerusform>
+                <numerusform>%1 is met by way of %n cushions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n ball</numerusform>
+                <numerusform>%n balls</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Not enough yet to compare: at least %n try in the last run and in those before.</numerusform>
+                <numerusform>Not enough yet to compare: at least %n tries in the last run and in those before.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n try counted: %1</numerusform>
+                <numerusform>%n tries counted: %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n drill taken over.</numerusform>
+                <numerusform>%n drills taken over.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -1605,6 +1605,14 @@
             <source>Make the progress report that a student takes home</source>
             <translation>Hacer el informe de progreso que el alumno se lleva a casa</translation>
         </message>
+        <message>
+            <source>Drills</source>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>Set up a drill, repeat it, and see the scatter shrink</source>
+            <translation>Coloque un ejercicio, repítalo y vea menguar la dispersión</translation>
+        </message>
     </context>
     <context>
         <name>PlanSentence</name>
@@ -5964,6 +5972,26 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
             <translation>Rectifique con una tecla, o en el menú del botón derecho, lo que se leyó mal; lo que de ello se sigue se vuelve a leer y a juzgar.</translation>
         </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>Elija un ejercicio a la izquierda; señale una bola para ver cómo se mide su sitio.</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>Cada ejercicio tiene sus imágenes reflejadas: lo fácil de un lado puede ser difícil del otro.</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>Empiece una serie, haga clic donde quedó la blanca y pulse la tecla de lo ocurrido.</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>O deje que se cuenten los intentos de una sesión grabada.</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>El historial dice si la última serie difiere de las anteriores más que por azar.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6481,6 +6509,840 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>The tags are too small for this camera; it needs %1.</source>
             <translation>Las marcas son demasiado pequeñas para esta cámara; necesita %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Intentos que cumplieron todo</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Número de intentos bajo cada serie; las líneas son intervalos del 95 %, los puntos huecos se basan en muy pocos.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Línea central, ida y vuelta</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>La blanca sola, del punto de cabecera a la banda de pie y de vuelta sobre su salida. Siempre hacia el mismo lado: puntería o efecto lateral involuntario. Ahora izquierda, ahora derecha: la tacada.</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Escalera recta con blanca parada</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>Bolas rectas desde cuatro distancias, cada una un paso más larga. La blanca se para a menos de una bola del contacto. Quédese en un peldaño hasta lograr ocho de diez.</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>Corrido recto por zonas</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>Una bola recta; la blanca corre hasta la primera, segunda o tercera zona tras el contacto. Anuncie la zona antes del tiro.</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Retroceso recto por zonas</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>Una bola recta; la blanca vuelve a la zona anunciada: parada, un cuarto, la mitad o tres cuartos de la anchura de la mesa.</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Arrime a la banda de cabecera</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>Desde detrás de la línea de cabecera a la banda de pie y de vuelta. La blanca queda a menos de medio diamante de la banda de cabecera.</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>Líneas de parada con la mesa vacía</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>La blanca sola, hacia cuatro líneas cada vez más lejanas: el centro, la banda de pie, el centro a la vuelta y más allá de la línea de cabecera a la vuelta.</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>Ritmo de la bola objetivo a la banda</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>Un golpe lleno envía la bola objetivo al fondo; queda a menos de medio diamante de la banda de pie.</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>Abanico de cortes</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>La bola en el punto de pie, la blanca a media anchura de mesa: recta y luego cortes de 15, 30, 45 y 60 grados. Fallar hacia un lado en todos los ángulos es puntería; gruesa en todos es arrastre no previsto.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Cortes largos desde el punto de pie</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>La bola en el punto de pie, la blanca tras la línea de cabecera: cortes largos de unos 33, 47 y 60 grados.</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>Bola pegada a la banda</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>La bola toca la banda larga; envíela a lo largo de la banda a la esquina. Observe si se toca antes la bola o la banda.</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>Pareja a la tronera lateral</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>Una bola ante la tronera lateral, cortada desde la cabecera y desde el pie. La tronera admite poco con este ángulo: decide el ritmo.</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Corte fino</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>Un corte de unos 65 grados a la esquina; la blanca debe quedar en la mesa. Anote hacia qué lado van los fallos.</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>Blanca seca hasta la marca</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>Un tiro seco: la blanca sale por la tangente y toca la banda larga en el tramo marcado. Antes: retroceso; después: corrido.</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>Blanca en tres zonas</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>Una bola, tres sitios para la blanca, anunciados por turno. La bola y la posición se cuentan por separado y juntas.</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>Fila en la línea central</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>Cinco bolas en fila a lo ancho de la mesa, blanca en mano. Emboque todas; la blanca no toca ninguna banda.</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>Dos bolas, lado correcto</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>Emboque la primera bola y quede en el lado correcto de la segunda: un corte de 15 a 45 grados desde la mitad de pie. Luego embóquela.</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>Serie anunciada de tres bolas</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>Tres bolas dispersas, blanca en mano. Diga primero orden, troneras y posiciones; luego juéguelo así.</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>Blanca en la banda</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>La blanca toca la banda y solo se puede golpear arriba. Una tacada corta con el taco nivelado emboca más que la fuerza.</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>Banda recta a la lateral</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>La bola va a la banda larga opuesta y vuelve a la tronera lateral. Anote si los fallos son largos o cortos; el ritmo cambia el ángulo.</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>Una banda previa</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>Una bola bloquea la línea recta. Toque la bola por una banda; mejor aún, déjela escondida.</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>Dos bandas previas</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>Lo mismo por dos bandas. Cualquier toque cuenta.</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>Defensa escondida</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>Toque la bola y lleve la blanca detrás de las dos bolas, de modo que no quede línea recta hacia ella.</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>Defensa fina a distancia</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>Un toque fino: la bola queda cerca de la banda de pie, la blanca vuelve cerca de la banda de cabecera.</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>Saque controlado</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>Un triángulo completo, siempre desde el mismo sitio: emboque una bola y deje la blanca en el centro de la mesa.</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>Serie abierta</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>Bolas dispersas, ninguna cerca de una banda, blanca en mano: emboque todas en cualquier orden. Se cuentan las bolas antes de un fallo.</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>recta</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>velocidad</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>parada</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>corrido</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>retroceso</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>corte</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>puntería</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>largo</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>banda</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>tronera lateral</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>posición</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>serie</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>banda</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>banda previa</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>defensa</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>saque</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>Tiros con salto: lleve protección ocular, despeje el espacio alrededor de la mesa y que nadie esté donde pueda volar la bola.</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>Saques fuertes: pueden saltar bolas de la mesa; nadie en el extremo de pie, el público tras el jugador.</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>corte %1 a la izquierda</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>corte %1 a la derecha</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>desde %1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>zona a %1 diamantes a lo largo, %2 a lo ancho</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>por %n banda</numerusform>
+                <numerusform>por %n bandas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>cae una bola</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>cae %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 por %n banda a %2</numerusform>
+                <numerusform>%1 por %n bandas a %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1 queda en la zona</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 se toca por %n banda</numerusform>
+                <numerusform>%1 se toca por %n bandas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>%1 se toca primero</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1 queda escondida de la blanca</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>queda un corte de %1 a %2 sobre %3</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>la blanca toca la banda en la marca</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>la blanca vuelve sobre su salida</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>caen todas las bolas</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>la blanca no toca ninguna banda</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>salió como se anunció</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>dentro</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>%1 fuera</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>%1 abiertos</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>corte %1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>a %1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n bola</numerusform>
+                <numerusform>%n bolas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1: %2 diamantes a lo largo, %3 a lo ancho</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>a %1 de la banda de cabecera</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>a %1 de la banda de pie</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>a %1 de la derecha</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>a %1 de la izquierda</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>ninguno aún</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 de %2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 y %2 %</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1, %2: aún no basta para un porcentaje</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1: %2 %, %3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>Una serie más y se podrán comparar las dos.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Aún no basta para comparar: al menos %n intento en la última serie y en las anteriores.</numerusform>
+                <numerusform>Aún no basta para comparar: al menos %n intentos en la última serie y en las anteriores.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>entre %1 y %2</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>La última serie difiere de las anteriores en %1 puntos (%2): más que azar.</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>La última serie es tan buena como las anteriores.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>La última serie difiere de las anteriores en %1 puntos (%2): puede ser azar. Unos %3 intentos por lado lo dirían.</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>El ejercicio no tiene colocación; añada una.</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>No se pide nada; elija qué debe lograr un intento.</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>Las colocaciones piden cosas distintas; déles a todas los mismos tipos de objetivo.</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>El número de intentos debe ser de 1 a %1.</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>%1 se pide pero no está en la mesa; póngala.</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>A un objetivo le falta bola, tronera o zona; elíjala.</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1 está dos veces; quite una.</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1 está fuera de la superficie de juego; muévala.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1 y %2 se solapan; mueva una.</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>Tantas bolas no caben tan separadas; pida menos o acérquelas.</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>Una zona queda más allá de las bandas; muévala.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1 no se puede cortar tan fina; mueva una bola o elija otra tronera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>Izquierda y derecha cambiadas</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>Cabecera y pie cambiados</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>Repartir de nuevo las bolas</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>De quién es la serie; puede quedar vacío</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Jugador</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Un tamaño usual, o la ruta de un archivo de mesa</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Mesa</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>Empezar una serie</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>O encontrar los intentos en una sesión grabada:</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>Sesión grabada</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>Contar sus intentos</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Editar</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Eliminar</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>Sus series quedan; deshacer lo recupera</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>Copiar y cambiar</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>Exportar…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>Un intento cuenta cuando: %1; %2 intentos.</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>Blanca en mano.</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Intentos que cumplieron todo</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>Aún no hay series: aquí se verá cómo salen los intentos con las semanas.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>Todas las series juntas: %1 %, entre %2 y %3 %, de %4 intentos.</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>Aún no basta: %1 de %2 intentos.</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>Mejor serie: %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>Colocación; en una serie, un clic o las flechas ponen dónde quedó la blanca</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>Ningún tiro de esta sesión se jugó desde la colocación de este ejercicio.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n intento contado: %1</numerusform>
+                <numerusform>%n intentos contados: %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>Eliminado; deshacer lo recupera. Sus series quedan.</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1, propio</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>Buscar un ejercicio</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>Tipo de ejercicio</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>Importar…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>Tomar los ejercicios de un archivo</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>Nuevo ejercicio</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>Mi ejercicio</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>Colocación del ejercicio</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>Todos los ejercicios</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>Colocación %1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>Importar ejercicios</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>Ejercicios (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>No se tomó nada de %1: en «%2» %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n ejercicio tomado.</numerusform>
+                <numerusform>%n ejercicios tomados.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>Exportar el ejercicio</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>Escrito en %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>Guardar el ejercicio</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>No guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>Para &amp;qué sirve</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>Palabras con comas</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>&amp;Tipos</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Embocar</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>Embocar y colocar</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>Solo colocar</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>Tocar y esconder</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>Limpiar la mesa</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>Tal como está</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>&amp;Se pide</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>&amp;Intentos</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>Radio de la &amp;zona</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>Un tiro con salto: mostrar el aviso</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>Igual desde el otro extremo</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>Bola</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>Ponerla en la mesa</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>Una colocación más</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>Quitar esta colocación</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>Colocaciones por turno</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>Intentos de esta serie</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>Cumplido, fallado o no dicho; el sitio puesto para la blanca decide lo que puede</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>Intento %1 de %2</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>colocación %1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>Cumplido del todo: %1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>Gruesas %1, finas %2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>no se sabe todo</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>cumplido</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>fallado</translation>
         </message>
     </context>
 </TS>

@@ -1605,6 +1605,14 @@
             <source>Make the progress report that a student takes home</source>
             <translation>Faire le bilan de progression que l’élève emporte chez lui</translation>
         </message>
+        <message>
+            <source>Drills</source>
+            <translation>Exercices</translation>
+        </message>
+        <message>
+            <source>Set up a drill, repeat it, and see the scatter shrink</source>
+            <translation>Poser un exercice, le répéter, et voir la dispersion se réduire</translation>
+        </message>
     </context>
     <context>
         <name>PlanSentence</name>
@@ -5964,6 +5972,26 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
             <translation>Rectifiez d’une touche, ou par le menu du bouton droit, ce qui a été mal lu ; ce qui en découle est relu et rejugé.</translation>
         </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>Choisissez un exercice à gauche ; pointez une bille pour voir comment mesurer sa place.</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>Chaque exercice a ses images miroir : ce qui est facile d’un côté peut être difficile de l’autre.</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>Commencez une série, cliquez là où la blanche s’est arrêtée, et pressez la touche de ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>Ou faites compter les essais d’une séance enregistrée.</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>L’historique dit si la dernière série diffère des précédentes par plus que le hasard.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6481,6 +6509,840 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>The tags are too small for this camera; it needs %1.</source>
             <translation>Les repères sont trop petits pour cette caméra ; il lui faut %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Essais qui ont atteint chaque but</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Nombre d’essais sous chaque série ; les traits sont des intervalles à 95 %, les points creux reposent sur trop peu d’essais.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Aller et retour sur la ligne médiane</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>La blanche seule, de la mouche de tête à la bande de pied et retour sur son départ. Toujours du même côté : la visée ou un effet latéral involontaire. Tantôt à gauche, tantôt à droite : le geste.</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Échelle d’arrêts en ligne</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>Billes en ligne à quatre distances, chacune un peu plus longue. La blanche s’arrête à moins d’une bille du contact. Rester sur un échelon jusqu’à réussir huit fois sur dix.</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>Coulés en ligne par zones</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>Une bille en ligne ; la blanche suit jusqu’à la première, deuxième ou troisième zone après le contact. Annoncer la zone avant le coup.</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Rétros en ligne par zones</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>Une bille en ligne ; la blanche revient dans la zone annoncée : arrêt, un quart, la moitié ou trois quarts de la largeur de table.</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Tirage vers la bande de tête</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>De derrière la ligne de tête jusqu’à la bande de pied et retour. La blanche s’arrête à moins d’un demi-losange de la bande de tête.</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>Lignes d’arrêt sur table vide</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>La blanche seule, vers quatre lignes de plus en plus lointaines : le milieu, la bande de pied, le milieu au retour, et au-delà de la ligne de tête au retour.</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>Allure de la bille visée vers la bande</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>Une touche pleine envoie la bille visée en bout de table ; elle s’arrête à moins d’un demi-losange de la bande de pied.</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>Éventail de coupes</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>La bille sur la mouche de pied, la blanche à une demi-largeur de table : en ligne, puis coupes de 15, 30, 45 et 60 degrés. Manquer d’un même côté à chaque angle, c’est la visée ; trop plein à chaque angle, c’est l’entraînement oublié.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Longues coupes depuis la mouche de pied</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>La bille sur la mouche de pied, la blanche derrière la ligne de tête : longues coupes d’environ 33, 47 et 60 degrés.</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>Bille collée à la bande</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>La bille touche la grande bande ; l’envoyer le long de la bande dans le coin. Observer si la bille ou la bande est touchée d’abord.</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>Paire de poche latérale</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>Une bille devant la poche latérale, coupée depuis la tête et depuis le pied. La poche accepte peu sous cet angle : l’allure décide.</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Coupe fine</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>Une coupe d’environ 65 degrés dans le coin ; la blanche doit rester sur la table. Noter de quel côté vont les manqués.</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>Bloqué jusqu’au repère</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>Un coup bloqué : la blanche part sur la tangente et touche la grande bande dans la partie marquée. En deçà : du rétro ; au-delà : du coulé.</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>Blanche dans trois zones</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>Une bille, trois places pour la blanche, annoncées à tour de rôle. Réussite et placement se comptent séparément et ensemble.</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>Rangée sur la ligne centrale</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>Cinq billes en rangée en travers de la table, blanche en main. Les empocher toutes ; la blanche ne touche aucune bande.</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>Deux billes, bon côté</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>Empocher la première bille et venir du bon côté de la seconde : une coupe de 15 à 45 degrés depuis la moitié de pied. Puis l’empocher.</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>Suite annoncée de trois billes</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>Trois billes dispersées, blanche en main. Annoncer d’abord l’ordre, les poches et les placements, puis jouer comme annoncé.</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>Blanche à la bande</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>La blanche touche la bande : seul le haut peut être frappé. Un geste court et une queue à plat réussissent mieux que la force.</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>Bricole droite vers la latérale</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>La bille va à la grande bande opposée et revient dans la poche latérale. Noter si les manqués sont longs ou courts ; l’allure change l’angle.</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>Une bande avant</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>Une bille barre la ligne droite. Toucher la bille par une bande ; mieux encore, la laisser cachée.</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>Deux bandes avant</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>La même chose par deux bandes. Toute touche compte.</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>Défense cachée</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>Toucher la bille et amener la blanche derrière les deux billes, de sorte qu’il ne reste aucune ligne droite vers elle.</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>Défense fine à distance</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>Une touche fine : la bille reste près de la bande de pied, la blanche revient près de la bande de tête.</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>Casse contrôlée</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>Un triangle complet, toujours de la même place : empocher une bille et laisser la blanche au milieu de la table.</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>Série ouverte</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>Billes dispersées, aucune près d’une bande, blanche en main : les empocher toutes dans n’importe quel ordre. On compte les billes avant le premier manqué.</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>en ligne</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>vitesse</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>arrêt</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>coulé</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>rétro</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>coupe</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>visée</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>long</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>bande</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>poche latérale</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>placement</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>série</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>bricole</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>bande avant</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>défense</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>casse</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>Coups sautés : porter une protection des yeux, dégager l’espace autour de la table, et que personne ne se tienne là où la bille peut voler.</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>Casses puissantes : des billes peuvent quitter la table ; personne au bout de pied, les spectateurs restent derrière le joueur.</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>coupe %1 à gauche</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>coupe %1 à droite</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>de %1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>zone à %1 losanges en long, %2 en travers</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>par %n bande</numerusform>
+                <numerusform>par %n bandes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>une bille tombe</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1 tombe</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 par %n bande vers %2</numerusform>
+                <numerusform>%1 par %n bandes vers %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 vers %2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1 s’arrête dans la zone</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 est touchée par %n bande</numerusform>
+                <numerusform>%1 est touchée par %n bandes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>%1 est touchée d’abord</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1 est cachée de la blanche</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>il reste une coupe de %1 à %2 sur %3</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>la blanche touche la bande au repère</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>la blanche revient sur son départ</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>toutes les billes tombent</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>la blanche ne touche aucune bande</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>c’est allé comme annoncé</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>dedans</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>%1 dehors</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>%1 ouverts</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>coupe %1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>à %1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n bille</numerusform>
+                <numerusform>%n billes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1 : %2 losanges en long, %3 en travers</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>à %1 de la bande de tête</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>à %1 de la bande de pied</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>à %1 de la droite</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>à %1 de la gauche</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>aucun pour l’instant</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 sur %2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 et %2 %</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1, %2 : pas encore assez pour une part</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1 : %2 %, %3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>Encore une série, et les deux pourront être comparées.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Pas encore assez pour comparer : au moins %n essai dans la dernière série et dans les précédentes.</numerusform>
+                <numerusform>Pas encore assez pour comparer : au moins %n essais dans la dernière série et dans les précédentes.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>entre %1 et %2</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>La dernière série diffère des précédentes de %1 points (%2) : plus que le hasard.</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>La dernière série vaut les précédentes.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>La dernière série diffère des précédentes de %1 points (%2) : peut-être le hasard. Environ %3 essais de chaque côté trancheraient.</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>L’exercice n’a pas de position ; en ajouter une.</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>Rien n’est demandé ; choisir ce qu’un essai doit obtenir.</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>Les positions demandent des choses différentes ; leur donner à toutes les mêmes sortes de buts.</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>Le nombre d’essais doit être de 1 à %1.</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>%1 est demandée mais n’est pas sur la table ; l’y poser.</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>Il manque à un but sa bille, sa poche ou sa zone ; la choisir.</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1 est là deux fois ; en retirer une.</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1 est hors de la surface de jeu ; la déplacer.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1 et %2 se chevauchent ; déplacer l’une d’elles.</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>Tant de billes ne trouvent pas place si loin l’une de l’autre ; en demander moins ou les rapprocher.</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>Une zone dépasse les bandes ; la déplacer.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1 ne peut être coupée si fin ; déplacer une bille ou choisir une autre poche.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>Gauche et droite échangées</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>Tête et pied échangés</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>Redisperser les billes</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>À qui est la série ; peut rester vide</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Joueur</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Une taille courante, ou le chemin d’un fichier de table</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Table</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>Commencer une série</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>Ou trouver les essais dans une séance enregistrée :</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>Séance enregistrée</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>Compter les essais</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Modifier</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Supprimer</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>Ses séries restent ; annuler le ramène</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>Copier et changer</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>Exporter…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>Un essai compte quand : %1 ; %2 essais.</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>Blanche en main.</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Essais qui ont atteint chaque but</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>Pas encore de série : ici se verra ce que donnent les essais au fil des semaines.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>Toutes les séries ensemble : %1 %, entre %2 et %3 %, sur %4 essais.</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>Pas encore assez : %1 essais sur %2.</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>Meilleure série : %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>Position ; pendant une série, un clic ou les flèches indiquent où la blanche s’est arrêtée</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>Exercices</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>Aucun coup de cette séance n’a été joué depuis la position de cet exercice.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n essai compté : %1</numerusform>
+                <numerusform>%n essais comptés : %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>Supprimé ; annuler le ramène. Ses séries restent.</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1, à moi</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>Chercher un exercice</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>Sorte d’exercice</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>Importer…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>Reprendre les exercices d’un fichier</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>Nouvel exercice</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>Mon exercice</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>Position de l’exercice</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>Tous les exercices</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>Position %1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>Importer des exercices</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>Exercices (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>Rien de %1 n’a été repris : dans « %2 » %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n exercice repris.</numerusform>
+                <numerusform>%n exercices repris.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>Exporter l’exercice</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>Écrit dans %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>Garder l’exercice</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>Ne pas garder</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>À qu&amp;oi il sert</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>Mots séparés par des virgules</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>&amp;Sortes</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Empocher</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>Empocher et placer</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>Placement seul</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>Toucher et cacher</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>Vider la table</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>Tel quel</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>&amp;Demandé</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>&amp;Essais</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>Rayon de la &amp;zone</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>Un coup sauté : montrer la mise en garde</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>Identique depuis l’autre bout</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>Bille</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>La poser sur la table</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>Une position de plus</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>Retirer cette position</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>Positions à tour de rôle</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>Essais de cette série</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>Atteint, manqué ou non dit ; une place donnée à la blanche décide ce qu’elle peut</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>Essai %1 sur %2</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>position %1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>Entièrement atteint : %1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>Trop plein %1, trop fin %2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>pas tout connu</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>atteint</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>manqué</translation>
         </message>
     </context>
 </TS>

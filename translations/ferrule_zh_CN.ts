@@ -1605,6 +1605,14 @@
             <source>Make the progress report that a student takes home</source>
             <translation>制作学员带回家的进步报告</translation>
         </message>
+        <message>
+            <source>Drills</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>Set up a drill, repeat it, and see the scatter shrink</source>
+            <translation>摆好练习，反复打，看散布缩小</translation>
+        </message>
     </context>
     <context>
         <name>PlanSentence</name>
@@ -5954,6 +5962,26 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
             <translation>用一个按键或右键菜单更正读错的内容；由此而来的部分会重新读取和判定。</translation>
         </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>在左侧选一个练习；指向一颗球可看它的位置如何量取。</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>每个练习都有镜像：一侧容易的，另一侧可能很难。</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>开始一轮，点击母球停住的位置，再按下结果对应的键。</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>或者从已记录的场次中自动计数。</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>历史会说明最近一轮与之前的差别是否超出偶然。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -6463,6 +6491,833 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>The tags are too small for this camera; it needs %1.</source>
             <translation>标记对这台相机太小；需要%1。</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>达成全部目标的次数</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>每轮下方为次数；竖线为95 %区间，空心点表示次数太少。</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>中线往返</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>只用母球，从开球点到置球端库边再弹回经过起点。总偏一侧：瞄准或无意的侧旋；时左时右：出杆。</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>直线定杆阶梯</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>四个距离的直线球，每次加长一步。母球停在碰撞处一颗球以内。十次成功八次再上一级。</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>直线跟杆分档</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>直线球；母球跟进到碰撞处之后的第一、第二或第三档。出杆前先说出档位。</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>直线拉杆分档</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>直线球；母球拉回到所报的档位：定杆、台宽的四分之一、二分之一或四分之三。</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>比球到开球端库边</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>从开球线后打到置球端库边再弹回。母球停在距开球端库边半个星位以内。</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>空台停球线</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>只用母球，依次停到四条越来越远的线：中线、置球端库边、返程的中线、返程的开球线之后。</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>目标球力度到库边</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>正面撞击把目标球送向远端；它停在距置球端库边半个星位以内。</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>扇形切球</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>球在置球点，母球距半个台宽：直线，然后切15、30、45和60度。各角度都偏同一侧是瞄准问题；各角度都偏厚是没有考虑带球。</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>置球点长台切球组</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>球在置球点，母球在开球线后：约33、47和60度的长台切球。</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>贴库球切球</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>球贴长库；沿库边送入底袋。注意先碰球还是先碰库。</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>中袋一对</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>中袋前一球，分别从开球端和置球端切入。此角度袋口容差小：力度决定成败。</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>薄球</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>约65度切入底袋；母球必须留在台上。记下偏向哪一侧。</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>定杆到标记</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>定杆：母球沿切线离开，碰到长库的标记段。不到：带拉杆；超过：带跟杆。</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>母球三区</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>一个进球，母球三个落点，轮流报出。进球与走位分别和合并计数。</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>中线一排球</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>五颗球横排，自由球。全部打进；母球不碰库。</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>两球走对侧</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>打进第一球，走到第二球的正确一侧：从置球端半台切15到45度。然后打进它。</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>报球三球顺序</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>三球散开，自由球。先说出顺序、袋口和落点，再照着打。</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>母球贴库</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>母球贴库，只能击打上部。短促出杆、球杆放平，胜过用力。</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>反弹中袋</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>球碰对面长库后弹回中袋。记下偏长还是偏短；力度会改变角度。</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>一库解球</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>直线上有障碍球。经一库碰到目标球；最好再把它藏住。</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>两库解球</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>同样经两库。碰到就算。</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>藏球防守</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>碰到目标球，把母球停到两颗障碍球后，使其没有直线可打。</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>薄擦远台防守</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>薄擦：目标球留在置球端库边附近，母球回到开球端库边附近。</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>开球控制</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>整组球，总从同一位置开：打进一球，母球留在台中央。</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>散球清台</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>球散开，都不靠库，自由球：任意顺序全部打进。计失误前打进的球数。</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>直线</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>力度</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>定杆</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>跟杆</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>拉杆</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>切球</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>瞄准</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>长台</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>库边</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>中袋</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>走位</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>连续</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>反弹球</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>解球</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>防守</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>开球</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>跳球：戴护目镜，清空球台四周，球可能飞向之处不得站人。</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>大力开球：球可能飞出台面；置球端不站人，旁观者站在球员身后。</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>向左切%1</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>向右切%1</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>距离%1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>区域在纵向%1、横向%2星位</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>经%n库</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>有球入袋</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1入袋</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1经%n库进%2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1进%2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1停在区域内</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>经%n库碰到%1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>先碰到%1</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1对母球被遮住</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>对%3留下%1到%2的切角</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>母球碰到库边标记处</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>母球返回经过起点</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>全部入袋</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>母球不碰库</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>与所报一致</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>区内</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>区外%1</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>露出%1</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>切角%1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>偏%1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n颗球</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1：纵向%2星位，横向%3</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>距开球端库边%1</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>距置球端库边%1</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>距右侧%1</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>距左侧%1</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>尚无</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1/%2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>在%1到%2 %之间</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1，%2：次数还不够算比例</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1：%2 %，%3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>再来一轮就可以比较。</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>还不够比较：最近一轮和之前各轮至少各需%n次。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>在%1到%2之间</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>最近一轮与之前相差%1个百分点（%2）：不只是偶然。</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>最近一轮与之前一样好。</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>最近一轮与之前相差%1个百分点（%2）：可能是偶然。每边约%3次才能分辨。</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>练习没有摆位；请添加。</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>没有要求；请选择每次要达成什么。</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>各摆位要求不同；请统一目标种类。</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>次数必须在1到%1之间。</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>要求%1，但它不在台上；请放上。</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>有目标缺少球、袋口或区域；请选择。</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1出现两次；请拿走一颗。</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1在台面之外；请移动。</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1与%2重叠；请移动其一。</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>这么多球放不下这么大的间隔；请减少或靠近一些。</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>区域超出库边；请移动。</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1切不了这么薄；请移动球或换袋口。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>左右对调</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>两端对调</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>重新散球</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>这一轮是谁的；可留空</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>球员(&amp;P)</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>常用尺寸，或球台文件的路径</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>球台(&amp;T)</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>开始一轮</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>或者在已记录的场次中查找：</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>已记录的场次</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>计数</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>编辑</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>删除</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>各轮记录保留；撤销可恢复</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>复制并修改</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>导出…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>达成条件：%1；共%2次。</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>自由球。</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>达成全部目标的次数</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>还没有记录：这里将显示几周来的结果。</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>各轮合计：%1 %，在%2到%3 %之间，共%4次。</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>还不够：%1/%2次。</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>最佳一轮：%1，%2。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>摆位；进行中点击或用方向键标出母球停住的位置</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>本场次没有从该练习摆位打出的杆。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>计入%n次：%1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>已删除；撤销可恢复。各轮记录保留。</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1（自定）</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>查找练习</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>练习种类</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>导入…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>从文件导入练习</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>新建练习</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>我的练习</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>练习的摆位</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>全部练习</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>摆位%1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>导入练习</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>练习 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>%1未导入：在“%2”中 %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>已导入%n个练习。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>导出练习</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>已写入%1。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>保存练习</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>不保存</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>名称(&amp;N)</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>用途(&amp;O)</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>用逗号分隔</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>种类(&amp;K)</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>进球</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>进球并走位</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>仅走位</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>碰球并藏球</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>清台</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>保持不变</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>要求(&amp;A)</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>次数(&amp;T)</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>区域半径(&amp;Z)</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>跳球：显示警示</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>从另一端打也一样</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>球</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>放到台上</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>增加摆位</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>移除此摆位</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>摆位轮流</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>本轮各次</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>达成、未达成或未说明；标出的母球位置会决定它能判断的部分</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>第%1次，共%2次</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>摆位%1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>全部达成：%1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>偏厚%1，偏薄%2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>不全知道</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>达成</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>未达成</translation>
         </message>
     </context>
 </TS>

@@ -9,6 +9,7 @@
 #include "app/console/check_command.h"
 #include "app/console/coach_command.h"
 #include "app/console/console_output.h"
+#include "app/console/drill_command.h"
 #include "app/console/export_command.h"
 #include "app/console/fingerprint_command.h"
 #include "app/console/judge_command.h"
@@ -29,6 +30,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addCalibrateCommand(app, status);
   addCheckCommand(app, status);
   addCoachCommand(app, status);
+  addDrillCommand(app, status);
   addExportCommand(app, status);
   addFingerprintCommand(app, status);
   addJudgeCommand(app, status);

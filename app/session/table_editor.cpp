@@ -207,6 +207,7 @@ void TableEditor::paintPlan(QPainter& painter) const {
 void TableEditor::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintEmptyTable(painter);
+  paintUnder(painter);
   paintPlan(painter);
   paintAim(painter);
   const double radius_px = measured().balls.radius_m() * mapping().scale();

@@ -30,6 +30,8 @@ class TableEditor : public PlanPicture {
   void pocketChosen(ferrule::PocketName pocket);
 
  protected:
+  /// Drawn on the cloth, under plans and balls.
+  virtual void paintUnder(QPainter&) {}
   std::optional<BallName> ballUnder(const QPointF& place) const override;
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;

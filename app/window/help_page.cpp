@@ -58,6 +58,15 @@ constexpr std::array kReview{
                       "read and ruled again."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Filter the shots to play, say, all thick misses one after another."),
 };
+constexpr std::array kDrills{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Choose a drill on the left; point at a ball to see how its place is measured."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Every drill has mirror images: what is easy to one side may be hard to the other."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Begin a run, click where the cue ball came to rest, and press the key of what happened."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Or let the tries be counted from a session that was recorded."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "The history says whether the last run differs from those before by more than chance."),
+};
 constexpr std::array kProgress{
     QT_TRANSLATE_NOOP("PlaceHelp", "Choose a player and a period; a second column compares another period or player."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Bands and whiskers are 95 % intervals; a change within them may be chance."),
@@ -77,6 +86,7 @@ std::span<const char* const> helpSteps(const char* place) {
   if (is("setup")) return kSetup;
   if (is("session")) return kSession;
   if (is("review")) return kReview;
+  if (is("drills")) return kDrills;
   if (is("progress")) return kProgress;
   if (is("reports")) return kReports;
   return {};

@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <array>
 
+#include "app/drills/drills_place.h"
 #include "app/progress/progress_place.h"
 #include "app/reports/reports_place.h"
 #include "app/review/review_place.h"
@@ -29,6 +30,11 @@ constexpr std::array kRows{
         "review", QT_TRANSLATE_NOOP("Places", "Review"),
         QT_TRANSLATE_NOOP("Places", "Look at measured shots, film and plan together"), "review", "Alt+3",
         [](const Openers& openers, const ActionSet& actions) -> Place* { return new ReviewPlace(openers, actions); }},
+    PlaceRow{"drills", QT_TRANSLATE_NOOP("Places", "Drills"),
+             QT_TRANSLATE_NOOP("Places", "Set up a drill, repeat it, and see the scatter shrink"), "drills", "Alt+4",
+             [](const Openers&, const ActionSet& actions) -> Place* {
+               return new DrillsPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             }},
     PlaceRow{"progress", QT_TRANSLATE_NOOP("Places", "Progress"),
              QT_TRANSLATE_NOOP("Places", "See how a player's aim, speed and makes hold up"), "progress", "Alt+5",
              [](const Openers&, const ActionSet& actions) -> Place* {

@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "core/camera/rig_file.h"
+#include "core/record/drill_rows.h"
 #include "core/record/export_writers.h"
 #include "core/table/shot_text.h"
 
@@ -29,6 +30,10 @@ class Exporter {
     for (const SessionSummary& summary : *all) {
       if (auto done = session(summary); !done) return tl::make_unexpected(done.error());
     }
+    json_.write("],\n\"drills\": [");
+    if (auto done = drills(); !done) return tl::make_unexpected(done.error());
+    json_.write("],\n\"drill_runs\": [");
+    if (auto done = drillRuns(); !done) return tl::make_unexpected(done.error());
     json_.write("]}\n");
     report_.files = {json_.path(), csv_.path()};
     if (auto kept = json_.keep(); !kept) return tl::make_unexpected(kept.error());
@@ -48,6 +53,31 @@ class Exporter {
       json_.write(found ? ",\n " : "");
       json_.write(playerJson(player, *uid));
       found = true;
+    }
+    return {};
+  }
+
+  /// A drill belongs to nobody: a player's own export holds it with each run.
+  Result<void> drills() {
+    if (options_.player) return {};
+    const auto all = record_.drills();
+    if (!all) return tl::make_unexpected(all.error());
+    for (std::size_t i = 0; i < all->size(); ++i) {
+      json_.write(i > 0 ? ",\n " : "");
+      json_.write(keptText((*all)[i].content));
+    }
+    return {};
+  }
+
+  Result<void> drillRuns() {
+    const auto all = record_.drillRuns(std::nullopt);
+    if (!all) return tl::make_unexpected(all.error());
+    bool first = true;
+    for (const DrillRunEntry& run : *all) {
+      if (options_.player && run.playerName != *options_.player) continue;
+      json_.write(first ? "" : ",\n ");
+      json_.write(drillRunJson(run));
+      first = false;
     }
     return {};
   }

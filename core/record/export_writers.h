@@ -10,6 +10,8 @@
 /// The two forms of an export, written shot by shot. For this folder's .cpp files only.
 namespace ferrule {
 
+struct DrillRunEntry;
+
 /// A frame with what belongs to it and its session.
 struct ExportedFrame {
   SessionSummary session;
@@ -30,6 +32,8 @@ struct ExportedFrame {
 [[nodiscard]] std::string filmJson(const FilmEntry& film);
 /// onlyPlayer: other names are left out of what was corrected.
 [[nodiscard]] std::string shotJson(const StoredShot& shot, const std::optional<std::string>& onlyPlayer);
+/// With its drill as it was and its tries.
+[[nodiscard]] std::string drillRunJson(const DrillRunEntry& run);
 /// The JSON that another part wrote, on one line; null where it is none.
 [[nodiscard]] std::string keptText(const std::string& content);
 /// A JSON string with its quotes.

@@ -12,8 +12,14 @@
 
 namespace ferrule {
 
+struct DrillEntry;
+struct DrillRunEntry;
+struct NewDrillRun;
 struct RecordedShot;
 struct SessionPeriod;
+struct TrialEntry;
+
+using DrillRunId = Id<struct DrillRunTag>;
 
 enum class RecordMode {
   ReadWrite,  ///< makes the file where there is none
@@ -32,7 +38,7 @@ struct RecordOptions {
 
 /// The schema's version that this program writes. Older files are brought forward on opening, after a copy named
 /// FILE.version-N.backup was made beside them; newer ones are refused.
-inline constexpr int kRecordVersion = 4;
+inline constexpr int kRecordVersion = 6;
 
 /// The store of everything that was measured or put in by hand: one SQLite file (DEVELOPERS.md, the record).
 ///
@@ -131,6 +137,23 @@ class Record {
                                        UtcMilliseconds when);
   [[nodiscard]] Result<void> addTag(ShotId shot, const std::string& tag);
   [[nodiscard]] Result<void> removeTag(ShotId shot, const std::string& tag);
+
+  // Drills (drill_rows.h).
+  /// A person's own, in the order in which they were made.
+  [[nodiscard]] Result<std::vector<DrillEntry>> drills();
+  /// A new one, or in place of what was kept under its key.
+  [[nodiscard]] Result<void> keepDrill(const DrillEntry& drill, UtcMilliseconds when);
+  /// Its runs stay.
+  [[nodiscard]] Result<void> removeDrill(const std::string& key);
+  [[nodiscard]] Result<DrillRunId> addDrillRun(const NewDrillRun& run);
+  [[nodiscard]] Result<void> appendTrial(DrillRunId run, const TrialEntry& trial);
+  /// Errors: NotFound for a run without a try.
+  [[nodiscard]] Result<void> removeLastTrial(DrillRunId run);
+  [[nodiscard]] Result<void> endDrillRun(DrillRunId run, UtcMilliseconds when);
+  /// With its tries.
+  [[nodiscard]] Result<void> removeDrillRun(DrillRunId run);
+  /// Of one drill, or of all; oldest first.
+  [[nodiscard]] Result<std::vector<DrillRunEntry>> drillRuns(const std::optional<std::string>& key);
 
  private:
   class Impl;

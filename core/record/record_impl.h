@@ -38,6 +38,10 @@ struct ShotRow {
 [[nodiscard]] Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& condition,
                                                     const std::vector<QVariant>& values);
 
+/// The id of a table: the row that is there, or a new one.
+[[nodiscard]] Result<std::int64_t> tableRow(Connection& connection, const std::string& name,
+                                            const MeasuredTable& table);
+
 /// The shot must not have a ruling yet.
 [[nodiscard]] Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling);
 

@@ -33,18 +33,6 @@ Result<std::optional<std::int64_t>> idOf(Connection& connection, const QString& 
   return optionalIntegerOf((**row)[0]);
 }
 
-/// The row that is there, or a new one.
-Result<std::int64_t> tableId(Connection& connection, const std::string& name, const MeasuredTable& table) {
-  const std::string text = measuredTableText(table);
-  const auto known = idOf(connection, QStringLiteral("SELECT id FROM tables WHERE name = ? AND measured = ?"),
-                          {bound(std::string_view(name)), bound(std::string_view(text))});
-  if (!known) return tl::make_unexpected(known.error());
-  if (*known) return **known;
-  return connection.insert(
-      QStringLiteral("INSERT INTO tables(uid, name, measured) VALUES(?, ?, ?)"),
-      {bound(std::string_view(freshUid())), bound(std::string_view(name)), bound(std::string_view(text))});
-}
-
 Result<std::int64_t> lensId(Connection& connection, const Lens& lens) {
   const std::string text = lensText(lens);
   const std::string hash = sha256Of(text);
@@ -155,6 +143,17 @@ Result<void> insertTracks(Connection& connection, std::int64_t shot, std::span<c
 
 }  // namespace
 
+Result<std::int64_t> tableRow(Connection& connection, const std::string& name, const MeasuredTable& table) {
+  const std::string text = measuredTableText(table);
+  const auto known = idOf(connection, QStringLiteral("SELECT id FROM tables WHERE name = ? AND measured = ?"),
+                          {bound(std::string_view(name)), bound(std::string_view(text))});
+  if (!known) return tl::make_unexpected(known.error());
+  if (*known) return **known;
+  return connection.insert(
+      QStringLiteral("INSERT INTO tables(uid, name, measured) VALUES(?, ?, ?)"),
+      {bound(std::string_view(freshUid())), bound(std::string_view(name)), bound(std::string_view(text))});
+}
+
 Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling) {
   std::string fouls;
   for (const std::string& foul : ruling.fouls)
@@ -255,7 +254,7 @@ Result<void> Record::updatePlayer(const Player& player) {
 Result<SessionId> Record::addSession(const NewSession& session) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<SessionId> {
-    const auto table = tableId(connection, session.tableName, session.table);
+    const auto table = tableRow(connection, session.tableName, session.table);
     if (!table) return tl::make_unexpected(table.error());
     const auto id = connection.insert(QStringLiteral("INSERT INTO sessions(uid, name, started_ms, kind, table_id) "
                                                      "VALUES(?, ?, ?, ?, ?)"),

@@ -262,11 +262,58 @@ constexpr const char* kVersion4[] = {
     ) STRICT, WITHOUT ROWID)",
 };
 
+// A person's own drills, and the runs of all drills. A run carries the drill as it was: deleting or changing a drill
+// leaves its runs as they are. content and drill: core/drills/drill_file.h; places in metres on the run's table.
+constexpr const char* kVersion6[] = {
+    R"(CREATE TABLE drills(
+      id INTEGER PRIMARY KEY,
+      drill_key TEXT NOT NULL UNIQUE,
+      content TEXT NOT NULL,
+      changed_ms INTEGER NOT NULL
+    ) STRICT)",
+    R"(CREATE TABLE drill_runs(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      drill_key TEXT NOT NULL,
+      drill TEXT NOT NULL,
+      mirrored TEXT NOT NULL CHECK(mirrored IN ('', 'sides', 'ends', 'both')),
+      table_id INTEGER NOT NULL REFERENCES tables(id),
+      player_id INTEGER REFERENCES players(id) ON DELETE CASCADE,
+      session_id INTEGER REFERENCES sessions(id) ON DELETE CASCADE,
+      started_ms INTEGER NOT NULL,
+      ended_ms INTEGER,
+      source TEXT NOT NULL CHECK(source IN ('hand', 'film', 'live'))
+    ) STRICT)",
+    "CREATE INDEX drill_runs_by_drill ON drill_runs(drill_key, started_ms)",
+    "CREATE INDEX drill_runs_by_player ON drill_runs(player_id)",
+    "CREATE INDEX drill_runs_by_session ON drill_runs(session_id)",
+    R"(CREATE TABLE trials(
+      id INTEGER PRIMARY KEY,
+      run_id INTEGER NOT NULL REFERENCES drill_runs(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      station INTEGER NOT NULL,
+      leave_x_m REAL,
+      leave_y_m REAL,
+      miss_side TEXT CHECK(miss_side IN ('over', 'under')),
+      set_up_error_m REAL,
+      shot_id INTEGER REFERENCES shots(id) ON DELETE SET NULL,
+      UNIQUE(run_id, number),
+      CHECK((leave_x_m IS NULL) = (leave_y_m IS NULL))
+    ) STRICT)",
+    "CREATE INDEX trials_by_shot ON trials(shot_id)",
+    // met is absent where neither film nor person said.
+    R"(CREATE TABLE trial_goals(
+      trial_id INTEGER NOT NULL REFERENCES trials(id) ON DELETE CASCADE,
+      number INTEGER NOT NULL,
+      met INTEGER CHECK(met IN (0, 1)),
+      figure REAL,
+      PRIMARY KEY(trial_id, number)
+    ) STRICT, WITHOUT ROWID)",
+};
+
 constexpr std::array kMigrations{
-    Migration{1, kVersion1},
-    Migration{2, kVersion2},
-    Migration{3, kVersion3},
-    Migration{4, kVersion4},
+    Migration{1, kVersion1}, Migration{2, kVersion2}, Migration{3, kVersion3},
+    Migration{4, kVersion4}, Migration{6, kVersion6},
 };
 static_assert(kMigrations.back().version == kRecordVersion);
 

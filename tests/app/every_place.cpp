@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QtTest>
 
+#include "app/drills/drills_place.h"
 #include "app/film/film_file.h"
 #include "app/progress/progress_place.h"
 #include "app/reports/reports_place.h"
@@ -88,6 +89,22 @@ void visitEveryPlace(const QString& language, const QFont& font,
   act(ActionId::FilterShots);
   show(QStringLiteral("review"), QStringLiteral("review with a filter"));
   act(ActionId::FilterShots);
+  window.showPlace(QStringLiteral("drills"));
+  DrillDesk& drills = window.findChild<DrillsPlace*>()->desk();
+  QTRY_VERIFY_WITH_TIMEOUT(drills.wasRead(), 60'000);
+  for (const char* key : {"cut-fan", "break-control", "three-ball-pattern"}) {
+    drills.choose(key);
+    show(QStringLiteral("drills"), QStringLiteral("drill ") + QString::fromLatin1(key));
+  }
+  drills.choose("three-zones");
+  drills.beginRun("Ada");
+  QTRY_VERIFY(drills.run() != nullptr);
+  act(ActionId::LogMade);
+  show(QStringLiteral("drills"), QStringLiteral("a run of a drill"));
+  act(ActionId::EndSession);
+  drills.copy(QStringLiteral("My own"));
+  show(QStringLiteral("drills"), QStringLiteral("a drill that is edited"));
+  drills.dropDraft();
   window.showPlace(QStringLiteral("progress"));
   QTRY_VERIFY_WITH_TIMEOUT(window.findChild<ProgressPlace*>()->answer() != nullptr, 120'000);
   show(QStringLiteral("progress"), QStringLiteral("progress"));

@@ -9,6 +9,7 @@
 
 #include "core/base/csv.h"
 #include "core/base/text_file.h"
+#include "core/record/drill_rows.h"
 #include "core/record/export_writers.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
@@ -63,6 +64,19 @@ void fill(Record& record) {
   (void)record.correctShot(two, ShotField::Player, "Ben", "Cleo", 6).value();
   (void)record.addPlacement(game.frame, {kCueBall, 31.5, {-0.6, 0.1}}).has_value();
   (void)record.completeFrame(game.frame).has_value();
+  (void)record.keepDrill({"mine", R"({"drills": []})"}, 7).has_value();
+  for (const PlayerId player : {game.ada, game.ben}) {
+    NewDrillRun run{"mine", R"({"drills": []})", "sides", "club", sample::table(), player, std::nullopt, 1000};
+    const DrillRunId id = record.addDrillRun(run).value();
+    (void)record
+        .appendTrial(id, {1,
+                          TablePoint{0.25, -0.1},
+                          MissSide::Over,
+                          0.0125,
+                          std::nullopt,
+                          {{true, std::nullopt}, {std::nullopt, 0.5}}})
+        .has_value();
+  }
 }
 
 }  // namespace
@@ -73,6 +87,7 @@ class ExportTest : public QObject {
   void fieldsAreQuotedByTheRfc();
   void everyShotIsOneCsvRowUnderNamedUnits();
   void theJsonHoldsEverything();
+  void drillsAndTheirRunsAreExported();
   void aPlayerIsExportedAlone();
   void anUnknownPlayerIsNamed();
   void theSameRecordGivesTheSameBytes();
@@ -165,6 +180,32 @@ void ExportTest::theJsonHoldsEverything() {
   const json& corrections = frame["shots"][1]["corrections"];
   QVERIFY(corrections[0]["measured"] == "Ben");
   QVERIFY(corrections[0]["corrected"] == "Ada");
+}
+
+void ExportTest::drillsAndTheirRunsAreExported() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  fill(record);
+  QVERIFY(exportRecord(record, {folder.file("out"), std::nullopt}).has_value());
+  const json all = json::parse(*readTextFile(folder.file("out/record.json")));
+  QCOMPARE(all["drills"].size(), std::size_t{1});
+  QCOMPARE(all["drill_runs"].size(), std::size_t{2});
+  const json& run = all["drill_runs"][0];
+  QVERIFY(run["player"] == "Ada");
+  QVERIFY(run["mirrored"] == "sides");
+  QVERIFY(run["started"] == "1970-01-01T00:00:01.000Z");
+  QVERIFY(run["ended"].is_null());
+  const json& trial = run["trials"][0];
+  QVERIFY(trial["station"] == 2);
+  QVERIFY(trial["leave"] == json({{"x_mm", 250.0}, {"y_mm", -100.0}}));
+  QVERIFY(trial["miss_side"] == "over");
+  QVERIFY(trial["set_up_error_mm"] == 12.5);
+  QVERIFY(trial["goals"] == json::parse(R"([{"met": true, "figure": null}, {"met": null, "figure": 0.5}])"));
+  // One player's own.
+  QVERIFY(exportRecord(record, {folder.file("ben"), "Ben"}).has_value());
+  const json bens = json::parse(*readTextFile(folder.file("ben/record.json")));
+  QCOMPARE(bens["drill_runs"].size(), std::size_t{1});
+  QVERIFY(bens["drills"].empty());
 }
 
 void ExportTest::aPlayerIsExportedAlone() {

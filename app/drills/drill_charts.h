@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+
+#include "app/report/chart.h"
+#include "app/words/numbers.h"
+#include "core/drills/drill_history.h"
+#include "core/measure/drill_keeping.h"
+
+namespace ferrule {
+
+/// The share of tries that met every goal, of each run.
+[[nodiscard]] DrillHistory historyOfRuns(const std::vector<const KeptRun*>& runs);
+/// Run by run with Wilson's interval and count; hollow where there are too few tries. Nothing without a run.
+[[nodiscard]] std::optional<Chart> historyChart(const DrillHistory& history, const Numbers& numbers);
+/// Day and time of a run as the locale writes it.
+[[nodiscard]] QString runDate(std::int64_t started_ms, const Numbers& numbers);
+
+}  // namespace ferrule
