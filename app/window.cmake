@@ -24,6 +24,7 @@ add_library(ferrule_window STATIC
   film/film_service.cpp
   picture/ball_painter.cpp
   picture/film_view.cpp
+  picture/picture_file.cpp
   picture/picture_view.cpp
   picture/plan_mapping.cpp
   picture/plan_painter.cpp
@@ -56,11 +57,14 @@ add_library(ferrule_window STATIC
   review/playhead.cpp
   review/record_service.cpp
   review/record_source.cpp
+  review/remarks_section.cpp
   review/review_corrections.cpp
   review/review_desk.cpp
   review/review_layout.cpp
   review/review_list.cpp
   review/review_place.cpp
+  review/review_picture.cpp
+  review/review_places.cpp
   review/review_words.cpp
   review/shot_filter.cpp
   review/shot_panel.cpp
@@ -151,7 +155,7 @@ target_sources(ferrule_window PRIVATE
   drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/zone_editor.h
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
-  review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/review_desk.h
+  review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
   session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h

@@ -496,6 +496,38 @@
             <source>Say that two balls were taken for each other</source>
             <translation>Sagen, dass zwei Kugeln verwechselt wurden</translation>
         </message>
+        <message>
+            <source>&amp;Move balls</source>
+            <translation>Kugeln &amp;verschieben</translation>
+        </message>
+        <message>
+            <source>Move balls to where they lay before the shot, then after it</source>
+            <translation>Kugeln dorthin schieben, wo sie vor dem Stoß lagen, dann danach</translation>
+        </message>
+        <message>
+            <source>Write a no&amp;te</source>
+            <translation>No&amp;tiz schreiben</translation>
+        </message>
+        <message>
+            <source>Write a note on the shot in Review</source>
+            <translation>Eine Notiz zum Stoß im Rückblick schreiben</translation>
+        </message>
+        <message>
+            <source>Give a ta&amp;g</source>
+            <translation>Stichwort &amp;geben</translation>
+        </message>
+        <message>
+            <source>Give the shot in Review a tag, by which it can be found</source>
+            <translation>Dem Stoß im Rückblick ein Stichwort geben, unter dem er zu finden ist</translation>
+        </message>
+        <message>
+            <source>S&amp;ave the picture…</source>
+            <translation>Bild &amp;speichern…</translation>
+        </message>
+        <message>
+            <source>Write the plan of the shot in Review as PNG or SVG</source>
+            <translation>Den Plan des Stoßes im Rückblick als PNG oder SVG schreiben</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -2711,16 +2743,44 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <translation>Filtern Sie zuerst die Stöße; die Liste wird dann ab dem gewählten Stoß gespielt.</translation>
         </message>
         <message>
-            <source>Corrected: %1 of shot %2.</source>
-            <translation>Berichtigt: %1 von Stoß %2.</translation>
-        </message>
-        <message>
-            <source>Taken back: the correction of shot %1.</source>
-            <translation>Zurückgenommen: die Berichtigung von Stoß %1.</translation>
-        </message>
-        <message>
             <source>Coach</source>
             <translation>Trainer</translation>
+        </message>
+        <message>
+            <source>Changed: %1 of shot %2. Undo takes it back.</source>
+            <translation>Geändert: %1 von Stoß %2. Rückgängig nimmt es zurück.</translation>
+        </message>
+        <message>
+            <source>Taken back: the last change of shot %1.</source>
+            <translation>Zurückgenommen: die letzte Änderung an Stoß %1.</translation>
+        </message>
+        <message>
+            <source>shot-%1.png</source>
+            <translation>stoss-%1.png</translation>
+        </message>
+        <message>
+            <source>Save the picture</source>
+            <translation>Bild speichern</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.svg)</source>
+            <translation>Bilder (*.png *.svg)</translation>
+        </message>
+        <message>
+            <source>The picture is in %1.</source>
+            <translation>Das Bild ist in %1.</translation>
+        </message>
+        <message>
+            <source>A ball cannot be taken away here; correct the result when it fell.</source>
+            <translation>Hier lässt sich keine Kugel wegnehmen; berichtigen Sie das Ergebnis, wenn sie gefallen ist.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it lay before the shot, or choose it with the tab key and move it with the arrow keys. D goes on to where the balls came to rest.</source>
+            <translation>Ziehen Sie eine Kugel dorthin, wo sie vor dem Stoß lag, oder wählen Sie sie mit der Tabulatortaste und schieben Sie sie mit den Pfeiltasten. D geht weiter zu den Plätzen nach dem Stoß.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it came to rest. D ends.</source>
+            <translation>Ziehen Sie eine Kugel dorthin, wo sie liegen blieb. D beendet.</translation>
         </message>
     </context>
     <context>
@@ -2736,10 +2796,6 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Result</source>
             <translation>Ergebnis</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notizen</translation>
         </message>
         <message>
             <source>Choose a shot to read what was struck and what happened.</source>
@@ -4373,6 +4429,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long</source>
             <translation>Weg der Weißen mal Weg der Objektkugel, in Diamanten: bei geraden Bällen ist 2 kurz und 12 lang</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Stichwort</translation>
+        </message>
+        <message>
+            <source>With or without a tag</source>
+            <translation>Mit oder ohne Stichwort</translation>
+        </message>
+        <message>
+            <source>T&amp;ag</source>
+            <translation>Stichw&amp;ort</translation>
         </message>
     </context>
     <context>
@@ -6315,6 +6383,18 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>&amp;Names of two balls</source>
             <translation>&amp;Namen zweier Kugeln</translation>
         </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>In diesem Bild gestoßen</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>Von diesem Bild an in Ruhe</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>&amp;Stoß und Ruhe</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -6450,6 +6530,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>Stichwort</translation>
         </message>
     </context>
     <context>
@@ -7347,6 +7435,38 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>missed</source>
             <translation>verfehlt</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>Stichwort hinzufügen</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>Notizen zum Stoß; Entf nimmt eine weg</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>Notiz wegnehmen</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>Notiz schreiben</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>Wer schreibt und berichtigt</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>Stichwort wegnehmen: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

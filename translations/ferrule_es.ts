@@ -496,6 +496,38 @@
             <source>Say that two balls were taken for each other</source>
             <translation>Decir que dos bolas se confundieron entre sí</translation>
         </message>
+        <message>
+            <source>&amp;Move balls</source>
+            <translation>&amp;Mover bolas</translation>
+        </message>
+        <message>
+            <source>Move balls to where they lay before the shot, then after it</source>
+            <translation>Mover las bolas a donde estaban antes del tiro y luego después</translation>
+        </message>
+        <message>
+            <source>Write a no&amp;te</source>
+            <translation>Escribir una no&amp;ta</translation>
+        </message>
+        <message>
+            <source>Write a note on the shot in Review</source>
+            <translation>Escribir una nota sobre el tiro en la revisión</translation>
+        </message>
+        <message>
+            <source>Give a ta&amp;g</source>
+            <translation>Poner una eti&amp;queta</translation>
+        </message>
+        <message>
+            <source>Give the shot in Review a tag, by which it can be found</source>
+            <translation>Poner al tiro en la revisión una etiqueta por la que se encuentra</translation>
+        </message>
+        <message>
+            <source>S&amp;ave the picture…</source>
+            <translation>&amp;Guardar la imagen…</translation>
+        </message>
+        <message>
+            <source>Write the plan of the shot in Review as PNG or SVG</source>
+            <translation>Escribir el plano del tiro en la revisión como PNG o SVG</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4829,16 +4861,44 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <translation>Videos (%1);;Todos los archivos (*)</translation>
         </message>
         <message>
-            <source>Corrected: %1 of shot %2.</source>
-            <translation>Corregido: %1 del tiro %2.</translation>
-        </message>
-        <message>
-            <source>Taken back: the correction of shot %1.</source>
-            <translation>Retirada: la corrección del tiro %1.</translation>
-        </message>
-        <message>
             <source>Coach</source>
             <translation>Entrenador</translation>
+        </message>
+        <message>
+            <source>Changed: %1 of shot %2. Undo takes it back.</source>
+            <translation>Cambiado: %1 del tiro %2. Deshacer lo retira.</translation>
+        </message>
+        <message>
+            <source>Taken back: the last change of shot %1.</source>
+            <translation>Retirado: el último cambio del tiro %1.</translation>
+        </message>
+        <message>
+            <source>shot-%1.png</source>
+            <translation>tiro-%1.png</translation>
+        </message>
+        <message>
+            <source>Save the picture</source>
+            <translation>Guardar la imagen</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.svg)</source>
+            <translation>Imágenes (*.png *.svg)</translation>
+        </message>
+        <message>
+            <source>The picture is in %1.</source>
+            <translation>La imagen está en %1.</translation>
+        </message>
+        <message>
+            <source>A ball cannot be taken away here; correct the result when it fell.</source>
+            <translation>Aquí no se puede quitar una bola; corrija el resultado si cayó.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it lay before the shot, or choose it with the tab key and move it with the arrow keys. D goes on to where the balls came to rest.</source>
+            <translation>Arrastre una bola a donde estaba antes del tiro, o elíjala con el tabulador y muévala con las flechas. D pasa a los lugares después del tiro.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it came to rest. D ends.</source>
+            <translation>Arrastre una bola a donde quedó en reposo. D termina.</translation>
         </message>
     </context>
     <context>
@@ -5245,6 +5305,18 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
                 <numerusform>%n tiros</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Tag</source>
+            <translation>Etiqueta</translation>
+        </message>
+        <message>
+            <source>With or without a tag</source>
+            <translation>Con o sin etiqueta</translation>
+        </message>
+        <message>
+            <source>T&amp;ag</source>
+            <translation>&amp;Etiqueta</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -5263,10 +5335,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Ruling</source>
             <translation>Decisión</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notas</translation>
         </message>
         <message>
             <source>Choose a shot to read what was struck and what happened.</source>
@@ -6311,6 +6379,18 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>&amp;Names of two balls</source>
             <translation>&amp;Nombres de dos bolas</translation>
         </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>Golpeado en esta imagen</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>En reposo desde esta imagen</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>&amp;Golpe y reposo</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -6446,6 +6526,14 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>nota</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>etiqueta</translation>
         </message>
     </context>
     <context>
@@ -7343,6 +7431,38 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>missed</source>
             <translation>fallado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>Añadir una etiqueta</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>Notas sobre el tiro; Supr quita una</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>Quitar la nota</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>Escribir una nota</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>Quién escribe y corrige</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>Quitar la etiqueta: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

@@ -496,6 +496,38 @@
             <source>Say that two balls were taken for each other</source>
             <translation>Dire que deux billes ont été prises l’une pour l’autre</translation>
         </message>
+        <message>
+            <source>&amp;Move balls</source>
+            <translation>&amp;Déplacer des billes</translation>
+        </message>
+        <message>
+            <source>Move balls to where they lay before the shot, then after it</source>
+            <translation>Déplacer les billes là où elles étaient avant le coup, puis après</translation>
+        </message>
+        <message>
+            <source>Write a no&amp;te</source>
+            <translation>Écrire une no&amp;te</translation>
+        </message>
+        <message>
+            <source>Write a note on the shot in Review</source>
+            <translation>Écrire une note sur le coup dans la relecture</translation>
+        </message>
+        <message>
+            <source>Give a ta&amp;g</source>
+            <translation>Donner une étiquette (&amp;g)</translation>
+        </message>
+        <message>
+            <source>Give the shot in Review a tag, by which it can be found</source>
+            <translation>Donner au coup de la relecture une étiquette qui permet de le retrouver</translation>
+        </message>
+        <message>
+            <source>S&amp;ave the picture…</source>
+            <translation>&amp;Enregistrer l’image…</translation>
+        </message>
+        <message>
+            <source>Write the plan of the shot in Review as PNG or SVG</source>
+            <translation>Écrire le plan du coup de la relecture en PNG ou SVG</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4829,16 +4861,44 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <translation>Films (%1);;Tous les fichiers (*)</translation>
         </message>
         <message>
-            <source>Corrected: %1 of shot %2.</source>
-            <translation>Corrigé : %1 du coup %2.</translation>
-        </message>
-        <message>
-            <source>Taken back: the correction of shot %1.</source>
-            <translation>Retirée : la correction du coup %1.</translation>
-        </message>
-        <message>
             <source>Coach</source>
             <translation>Entraîneur</translation>
+        </message>
+        <message>
+            <source>Changed: %1 of shot %2. Undo takes it back.</source>
+            <translation>Changé : %1 du coup %2. Annuler le retire.</translation>
+        </message>
+        <message>
+            <source>Taken back: the last change of shot %1.</source>
+            <translation>Retiré : le dernier changement du coup %1.</translation>
+        </message>
+        <message>
+            <source>shot-%1.png</source>
+            <translation>coup-%1.png</translation>
+        </message>
+        <message>
+            <source>Save the picture</source>
+            <translation>Enregistrer l’image</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.svg)</source>
+            <translation>Images (*.png *.svg)</translation>
+        </message>
+        <message>
+            <source>The picture is in %1.</source>
+            <translation>L’image est dans %1.</translation>
+        </message>
+        <message>
+            <source>A ball cannot be taken away here; correct the result when it fell.</source>
+            <translation>On ne peut pas retirer une bille ici ; corrigez le résultat si elle est tombée.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it lay before the shot, or choose it with the tab key and move it with the arrow keys. D goes on to where the balls came to rest.</source>
+            <translation>Faites glisser une bille là où elle était avant le coup, ou choisissez-la avec la touche de tabulation et déplacez-la avec les flèches. D passe aux places après le coup.</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it came to rest. D ends.</source>
+            <translation>Faites glisser une bille là où elle s’est arrêtée. D termine.</translation>
         </message>
     </context>
     <context>
@@ -5245,6 +5305,18 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
                 <numerusform>%n coups</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Tag</source>
+            <translation>Étiquette</translation>
+        </message>
+        <message>
+            <source>With or without a tag</source>
+            <translation>Avec ou sans étiquette</translation>
+        </message>
+        <message>
+            <source>T&amp;ag</source>
+            <translation>É&amp;tiquette</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -5263,10 +5335,6 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Ruling</source>
             <translation>Décision</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notes</translation>
         </message>
         <message>
             <source>Choose a shot to read what was struck and what happened.</source>
@@ -6311,6 +6379,18 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>&amp;Names of two balls</source>
             <translation>&amp;Noms de deux billes</translation>
         </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>Frappé dans cette image</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>À l’arrêt à partir de cette image</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>&amp;Frappe et arrêt</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -6446,6 +6526,14 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>note</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>étiquette</translation>
         </message>
     </context>
     <context>
@@ -7343,6 +7431,38 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>missed</source>
             <translation>manqué</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>Ajouter une étiquette</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>Notes sur le coup ; Suppr en retire une</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>Retirer la note</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>Écrire une note</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>Qui écrit et corrige</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>Retirer l’étiquette : %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
 </TS>

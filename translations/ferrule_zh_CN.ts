@@ -496,6 +496,38 @@
             <source>Say that two balls were taken for each other</source>
             <translation>说明两颗球被相互认错</translation>
         </message>
+        <message>
+            <source>&amp;Move balls</source>
+            <translation>移动球(&amp;M)</translation>
+        </message>
+        <message>
+            <source>Move balls to where they lay before the shot, then after it</source>
+            <translation>把球移到击球前的位置，然后是击球后的位置</translation>
+        </message>
+        <message>
+            <source>Write a no&amp;te</source>
+            <translation>写备注(&amp;T)</translation>
+        </message>
+        <message>
+            <source>Write a note on the shot in Review</source>
+            <translation>为复盘中的此杆写备注</translation>
+        </message>
+        <message>
+            <source>Give a ta&amp;g</source>
+            <translation>加标签(&amp;G)</translation>
+        </message>
+        <message>
+            <source>Give the shot in Review a tag, by which it can be found</source>
+            <translation>给复盘中的此杆加上便于查找的标签</translation>
+        </message>
+        <message>
+            <source>S&amp;ave the picture…</source>
+            <translation>保存图片(&amp;A)…</translation>
+        </message>
+        <message>
+            <source>Write the plan of the shot in Review as PNG or SVG</source>
+            <translation>把复盘中此杆的平面图写成PNG或SVG</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -4824,16 +4856,44 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <translation>视频 (%1);;所有文件 (*)</translation>
         </message>
         <message>
-            <source>Corrected: %1 of shot %2.</source>
-            <translation>已更正：第%2杆的%1。</translation>
-        </message>
-        <message>
-            <source>Taken back: the correction of shot %1.</source>
-            <translation>已撤回：第%1杆的更正。</translation>
-        </message>
-        <message>
             <source>Coach</source>
             <translation>教练</translation>
+        </message>
+        <message>
+            <source>Changed: %1 of shot %2. Undo takes it back.</source>
+            <translation>已更改：第%2杆的%1。可以撤销。</translation>
+        </message>
+        <message>
+            <source>Taken back: the last change of shot %1.</source>
+            <translation>已撤回：第%1杆的上一次更改。</translation>
+        </message>
+        <message>
+            <source>shot-%1.png</source>
+            <translation>shot-%1.png</translation>
+        </message>
+        <message>
+            <source>Save the picture</source>
+            <translation>保存图片</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.svg)</source>
+            <translation>图片 (*.png *.svg)</translation>
+        </message>
+        <message>
+            <source>The picture is in %1.</source>
+            <translation>图片已写入%1。</translation>
+        </message>
+        <message>
+            <source>A ball cannot be taken away here; correct the result when it fell.</source>
+            <translation>此处不能拿走球；如果球已落袋，请更正结果。</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it lay before the shot, or choose it with the tab key and move it with the arrow keys. D goes on to where the balls came to rest.</source>
+            <translation>把球拖到击球前的位置，或用Tab键选择并用方向键移动。按D转到击球后的位置。</translation>
+        </message>
+        <message>
+            <source>Drag a ball to where it came to rest. D ends.</source>
+            <translation>把球拖到它停下的位置。按D结束。</translation>
         </message>
     </context>
     <context>
@@ -5237,6 +5297,18 @@ Free software under the GNU General Public License, version 3 or later. It comes
                 <numerusform>%n杆</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Tag</source>
+            <translation>标签</translation>
+        </message>
+        <message>
+            <source>With or without a tag</source>
+            <translation>有无标签</translation>
+        </message>
+        <message>
+            <source>T&amp;ag</source>
+            <translation>标签(&amp;A)</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -5255,10 +5327,6 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Ruling</source>
             <translation>判罚</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>备注</translation>
         </message>
         <message>
             <source>Choose a shot to read what was struck and what happened.</source>
@@ -6293,6 +6361,18 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>&amp;Names of two balls</source>
             <translation>两颗球的名称(&amp;N)</translation>
         </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>在这一帧图像击球</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>从这一帧图像起静止</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>击球与静止(&amp;S)</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -6428,6 +6508,14 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1，%2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>标签</translation>
         </message>
     </context>
     <context>
@@ -7318,6 +7406,38 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>missed</source>
             <translation>未达成</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>添加标签</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>此杆的备注；按Delete删除</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>删除备注</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>写备注</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>由谁书写和更正</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>去掉标签：%1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1，%2</translation>
         </message>
     </context>
 </TS>

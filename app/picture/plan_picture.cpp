@@ -36,9 +36,13 @@ void PlanPicture::paintEmptyTable(QPainter& painter) {
     table_.setDevicePixelRatio(ratio);
     table_.fill(Qt::transparent);
     QPainter tablePainter(&table_);
-    paintTable(tablePainter, measured_.table, mapping_, inks());
+    drawEmptyTable(tablePainter);
   }
   painter.drawPixmap(0, 0, table_);
+}
+
+void PlanPicture::drawEmptyTable(QPainter& painter) const {
+  paintTable(painter, measured_.table, mapping_, inks());
 }
 
 }  // namespace ferrule

@@ -26,6 +26,8 @@ class PlanPicture : public PictureView {
 
   [[nodiscard]] const MeasuredTable& measured() const { return measured_; }
   void paintEmptyTable(QPainter& painter);
+  /// The same, drawn anew: as lines, for a file.
+  void drawEmptyTable(QPainter& painter) const;
   /// Of balls with a name and a position, the one drawn at a place of the widget.
   template <class Balls>
   [[nodiscard]] std::optional<BallName> ballAmong(const Balls& balls, const QPointF& place) const {

@@ -47,6 +47,15 @@ std::optional<BallName> PlanView::ballUnder(const QPointF& place) const {
 void PlanView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   paintEmptyTable(painter);
+  drawShot(painter);
+}
+
+void PlanView::drawFor(QPainter& painter) const {
+  drawEmptyTable(painter);
+  drawShot(painter);
+}
+
+void PlanView::drawShot(QPainter& painter) const {
   if (takenLeave_) paintTakenLeave(painter, *takenLeave_, measured().table, mapping(), inks());
   if (suggestedLeave_) paintLeave(painter, *suggestedLeave_, measured().table, mapping(), inks());
   paintPlannedWays(painter, suggestedWays_, mapping(), inks());

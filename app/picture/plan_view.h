@@ -28,11 +28,16 @@ class PlanView : public PlanPicture {
 
   [[nodiscard]] const std::vector<BallNow>& balls() const { return balls_; }
 
+  /// The picture as it is shown, for a file; in the units of the widget.
+  void drawFor(QPainter& painter) const;
+
  protected:
   std::optional<BallName> ballUnder(const QPointF& place) const override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  void drawShot(QPainter& painter) const;
+
   std::shared_ptr<const StoredShot> shot_;
   double time_s_ = 0.0;
   std::vector<BallNow> balls_;

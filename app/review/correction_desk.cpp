@@ -11,6 +11,7 @@ CorrectionDesk::CorrectionDesk(Clock clock, QObject* parent) : QObject(parent), 
   if (!clock_) clock_ = [] { return QDateTime::currentMSecsSinceEpoch(); };
   connect(&service_, &CorrectionService::said, this, &CorrectionDesk::takeSaid);
   connect(&service_, &CorrectionService::takenBack, this, &CorrectionDesk::takeTakenBack);
+  connect(&service_, &CorrectionService::remarked, this, &CorrectionDesk::takeRemarked);
   connect(&service_, &CorrectionService::refused, this, [this](NotSaid why) {
     finish();
     emit refused(why);
@@ -35,6 +36,14 @@ void CorrectionDesk::setRecord(const QString& path) {
 
 void CorrectionDesk::say(const ShotAddress& at, const ShotSaying& saying) {
   ask({Kind::Say, {at, saying, {}}});
+}
+
+void CorrectionDesk::remark(const ShotAddress& at, Remark remark) {
+  if (remark.kind == Remark::Kind::WriteNote) {
+    remark.note.who = who_.toStdString();
+    remark.note.when = clock_();
+  }
+  ask({Kind::Say, {at, std::move(remark), {}}});
 }
 
 void CorrectionDesk::takeBack(const ShotAddress& at, CorrectionId correction) {
@@ -67,8 +76,11 @@ void CorrectionDesk::begin() {
     }
     if (request.kind == Kind::Undo) step = done_.back();
     if (request.kind == Kind::Redo) step = undone_.back();
-    if (request.kind == Kind::Say || request.kind == Kind::Redo) {
-      service_.say(step.at.shot, step.saying, who_, clock_());
+    const bool forward = request.kind == Kind::Say || request.kind == Kind::Redo;
+    if (const auto* remark = std::get_if<Remark>(&step.what); remark != nullptr && request.kind != Kind::TakeBack) {
+      service_.remark(step.at.shot, *remark, !forward);
+    } else if (forward) {
+      service_.say(step.at.shot, std::get<ShotSaying>(step.what), who_, clock_());
     } else {
       service_.takeBack(step.at.frame, step.correction);
     }
@@ -98,13 +110,48 @@ void CorrectionDesk::takeSaid(CorrectionId correction) {
 void CorrectionDesk::takeTakenBack() {
   const Request request = waiting_.front();
   if (request.isOfAnotherRecord) return finish();
-  const auto step = std::ranges::find(done_, request.step.correction, &CorrectionStep::correction);
+  const auto step = std::ranges::find_if(done_, [&](const CorrectionStep& done) {
+    return std::holds_alternative<ShotSaying>(done.what) && done.correction == request.step.correction;
+  });
   if (step != done_.end()) {
     undone_.push_back(*step);
     done_.erase(step);
   }
   finish();
   emit takenBack(request.step.at);
+}
+
+/// A note that is written again has another number, by which every step must know it.
+void CorrectionDesk::renumber(NoteId before, NoteId now) {
+  if (!before) return;
+  for (auto* steps : {&done_, &undone_}) {
+    for (CorrectionStep& step : *steps) {
+      auto* remark = std::get_if<Remark>(&step.what);
+      if (remark != nullptr && remark->note.id == before) remark->note.id = now;
+    }
+  }
+}
+
+void CorrectionDesk::takeRemarked(NoteId note) {
+  Request request = waiting_.front();
+  if (request.isOfAnotherRecord) return finish();
+  if (note) renumber(std::get<Remark>(request.step.what).note.id, note);
+  if (note) std::get<Remark>(request.step.what).note.id = note;
+  if (request.kind == Kind::Undo) {
+    done_.pop_back();
+    undone_.push_back(request.step);
+    finish();
+    emit takenBack(request.step.at);
+    return;
+  }
+  if (request.kind == Kind::Redo) {
+    undone_.pop_back();
+  } else {
+    undone_.clear();
+  }
+  done_.push_back(request.step);
+  finish();
+  emit corrected(request.step);
 }
 
 }  // namespace ferrule

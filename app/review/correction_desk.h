@@ -20,15 +20,15 @@ struct ShotAddress {
   bool operator==(const ShotAddress&) const = default;
 };
 
-/// A correction as one step of undo.
+/// A correction or a remark as one step of undo.
 struct CorrectionStep {
   ShotAddress at;
-  ShotSaying saying;
-  CorrectionId correction;  ///< while it stands
+  std::variant<ShotSaying, Remark> what;
+  CorrectionId correction;  ///< of what was said, while it stands
 };
 
-/// Corrections of the record that is reviewed, with undo and redo; knows no widgets. Steps are carried out one after
-/// the other, and what was asked for while one is under way waits for it.
+/// Corrections and remarks in the record that is reviewed, with undo and redo; knows no widgets. Steps are carried out
+/// one after the other, and what was asked for while one is under way waits for it.
 class CorrectionDesk : public QObject {
   Q_OBJECT
  public:
@@ -44,6 +44,8 @@ class CorrectionDesk : public QObject {
   [[nodiscard]] const QString& who() const { return who_; }
 
   void say(const ShotAddress& at, const ShotSaying& saying);
+  /// A note gets its author and time here.
+  void remark(const ShotAddress& at, Remark remark);
   /// Takes a correction back that stands with a shot, whenever it was made.
   void takeBack(const ShotAddress& at, CorrectionId correction);
   /// Nothing happens where there is nothing to undo or redo.
@@ -58,7 +60,7 @@ class CorrectionDesk : public QObject {
  signals:
   /// The record holds something else of a shot, and perhaps of those after it in its frame.
   void corrected(const ferrule::CorrectionStep& step);
-  /// What a correction had replaced stands again.
+  /// What a correction had replaced stands again, or a remark is as it was.
   void takenBack(const ferrule::ShotAddress& at);
   void refused(ferrule::NotSaid why);
   void failed(const ferrule::Error& error);
@@ -76,6 +78,8 @@ class CorrectionDesk : public QObject {
   void finish();
   void takeSaid(CorrectionId correction);
   void takeTakenBack();
+  void takeRemarked(NoteId note);
+  void renumber(NoteId before, NoteId now);
 
   CorrectionService service_;
   Clock clock_;

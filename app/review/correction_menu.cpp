@@ -195,6 +195,17 @@ void fillNames(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& s
   fillSwaps(*menu.addMenu(CorrectionMenu::tr("From this image on")), subject, subject.time_s - kHalfImage_s, say);
 }
 
+void fillTimes(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say) {
+  const ShotReading& reading = subject.shot->reading;
+  if (subject.shot->tracks.empty()) return;
+  add(menu, CorrectionMenu::tr("Struck in this image"), QStringLiteral("strike-here"), say,
+      TimesSaid{{subject.time_s, reading.rest_s}})
+      ->setEnabled(subject.time_s < reading.rest_s);
+  add(menu, CorrectionMenu::tr("At rest from this image on"), QStringLiteral("rest-here"), say,
+      TimesSaid{{reading.strike_s, subject.time_s}})
+      ->setEnabled(subject.time_s > reading.strike_s);
+}
+
 void fillCorrections(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say) {
   const auto addMenu = [&menu](const QString& words, const char* name) -> QMenu& {
     QMenu* made = menu.addMenu(words);
@@ -209,7 +220,9 @@ void fillCorrections(QMenu& menu, const CorrectionSubject& subject, const SayOfS
   fillRulings(rulings, subject, say);
   QMenu& names = addMenu(CorrectionMenu::tr("&Names of two balls"), "names");
   fillNames(names, subject, say);
-  for (QMenu* made : {&rulings, &names})
+  QMenu& times = addMenu(CorrectionMenu::tr("&Strike and rest"), "times");
+  fillTimes(times, subject, say);
+  for (QMenu* made : {&rulings, &names, &times})
     made->menuAction()->setEnabled(!made->isEmpty());
 }
 

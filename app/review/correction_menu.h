@@ -37,6 +37,8 @@ void fillPlayers(QMenu& menu, const CorrectionSubject& subject, const SayOfShot&
 void fillRulings(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say);
 /// Two balls that are each other, in the whole shot or from the moment on that is looked at.
 void fillNames(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say);
+/// The image that is looked at shows the strike, or everything at rest.
+void fillTimes(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say);
 /// All of these, each as a menu of its own.
 void fillCorrections(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say);
 

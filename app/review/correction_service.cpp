@@ -39,9 +39,33 @@ class CorrectionKeeper : public QObject {
     }
   }
 
+  void remark(ShotId shot, const Remark& remark, bool back) {
+    if (!open()) return;
+    using Kind = Remark::Kind;
+    NoteId stands;
+    Result<void> done;
+    const bool note = remark.kind == Kind::WriteNote || remark.kind == Kind::TakeNote;
+    const bool put = (remark.kind == Kind::WriteNote || remark.kind == Kind::GiveTag) != back;
+    if (note && put) {
+      const auto written = record_->addNote(shot, remark.note.text, remark.note.who, remark.note.when);
+      if (written) stands = *written;
+      if (!written) done = tl::make_unexpected(written.error());
+    } else if (note) {
+      done = record_->removeNote(remark.note.id);
+    } else {
+      done = put ? record_->addTag(shot, remark.tag) : record_->removeTag(shot, remark.tag);
+    }
+    if (!done) {
+      emit failed(done.error());
+    } else {
+      emit remarked(stands);
+    }
+  }
+
  signals:
   void said(ferrule::CorrectionId correction);
   void takenBack(ferrule::CorrectionId correction);
+  void remarked(ferrule::NoteId note);
   void refused(ferrule::NotSaid why);
   void failed(const ferrule::Error& error);
 
@@ -72,6 +96,7 @@ CorrectionService::CorrectionService(QObject* parent) : QObject(parent), keeper_
   connect(&thread_, &QThread::finished, keeper_, &QObject::deleteLater);
   connect(keeper_, &CorrectionKeeper::said, this, &CorrectionService::said, Qt::QueuedConnection);
   connect(keeper_, &CorrectionKeeper::takenBack, this, &CorrectionService::takenBack, Qt::QueuedConnection);
+  connect(keeper_, &CorrectionKeeper::remarked, this, &CorrectionService::remarked, Qt::QueuedConnection);
   connect(keeper_, &CorrectionKeeper::refused, this, &CorrectionService::refused, Qt::QueuedConnection);
   connect(keeper_, &CorrectionKeeper::failed, this, &CorrectionService::failed, Qt::QueuedConnection);
   thread_.start();
@@ -99,6 +124,11 @@ void CorrectionService::say(ShotId shot, const ShotSaying& saying, const QString
 void CorrectionService::takeBack(FrameId frame, CorrectionId correction) {
   QMetaObject::invokeMethod(
       keeper_, [keeper = keeper_, frame, correction] { keeper->takeBack(frame, correction); }, Qt::QueuedConnection);
+}
+
+void CorrectionService::remark(ShotId shot, const Remark& remark, bool back) {
+  QMetaObject::invokeMethod(
+      keeper_, [keeper = keeper_, shot, remark, back] { keeper->remark(shot, remark, back); }, Qt::QueuedConnection);
 }
 
 }  // namespace ferrule

@@ -8,6 +8,16 @@
 
 namespace ferrule {
 
+/// What a person writes beside a shot, or takes away.
+struct Remark {
+  enum class Kind { WriteNote, TakeNote, GiveTag, TakeTag };
+  Kind kind = Kind::WriteNote;
+  Note note{};      ///< of a note; its id while it stands
+  std::string tag;  ///< of a tag
+
+  bool operator==(const Remark&) const = default;
+};
+
 class CorrectionKeeper;
 
 /// Writes corrections into a record, and what follows from them, on a thread of its own: shots are read and ruled again
@@ -25,10 +35,14 @@ class CorrectionService : public QObject {
   void setRecord(const QString& path);
   void say(ShotId shot, const ShotSaying& saying, const QString& who, UtcMilliseconds when);
   void takeBack(FrameId frame, CorrectionId correction);
+  /// Puts a remark beside a shot, or takes it back (undo).
+  void remark(ShotId shot, const Remark& remark, bool back);
 
  signals:
   void said(ferrule::CorrectionId correction);
   void takenBack(ferrule::CorrectionId correction);
+  /// note: that stands since then; none when the remark was no note or took one away.
+  void remarked(ferrule::NoteId note);
   void refused(ferrule::NotSaid why);
   void failed(const ferrule::Error& error);
 

@@ -134,6 +134,11 @@ QString sayingWords(const ShotSaying& saying) {
   return fieldWords(std::visit(SayingField{}, saying));
 }
 
+QString remarkWords(const Remark& remark) {
+  const bool note = remark.kind == Remark::Kind::WriteNote || remark.kind == Remark::Kind::TakeNote;
+  return note ? CorrectionWords::tr("note") : CorrectionWords::tr("tag");
+}
+
 QString notSaidSentence(NotSaid why) {
   switch (why) {
     case NotSaid::NoTarget:

@@ -3,14 +3,16 @@
 
 #include <QString>
 
+#include "app/review/correction_service.h"
 #include "app/words/numbers.h"
-#include "core/measure/correct_shot.h"
 
 /// Corrections in the user's language.
 namespace ferrule {
 
 /// What a saying is about: "result", "ball and pocket".
 [[nodiscard]] QString sayingWords(const ShotSaying& saying);
+/// "note", "tag".
+[[nodiscard]] QString remarkWords(const Remark& remark);
 /// One sentence: what cannot be said, and what to do.
 [[nodiscard]] QString notSaidSentence(NotSaid why);
 

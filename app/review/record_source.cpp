@@ -19,6 +19,9 @@ class RecordSource : public ReviewSource {
     auto table = record_.tableOf(session.id);
     if (!table) return tl::unexpected(table.error());
     content.table = std::move(*table);
+    auto tags = record_.tags();
+    if (!tags) return tl::unexpected(tags.error());
+    content.tags = std::move(*tags);
     auto frames = record_.frames(session.id);
     if (!frames) return tl::unexpected(frames.error());
     for (FrameSummary& frame : *frames) {

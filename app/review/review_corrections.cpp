@@ -9,6 +9,7 @@
 #include "app/progress/progress_service.h"
 #include "app/review/correction_menu.h"
 #include "app/review/correction_words.h"
+#include "app/review/remarks_section.h"
 #include "app/review/review_place.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_tree_model.h"
@@ -16,16 +17,32 @@
 
 namespace ferrule {
 
+namespace {
+
+/// What a step changed: "result", "tag".
+QString stepWords(const CorrectionStep& step) {
+  const auto* remark = std::get_if<Remark>(&step.what);
+  return remark != nullptr ? remarkWords(*remark) : sayingWords(std::get<ShotSaying>(step.what));
+}
+
+}  // namespace
+
 void ReviewPlace::connectCorrections() {
   connect(&desk_, &ReviewDesk::recordOpened, this, [this] { corrections_.setRecord(desk_.recordPath()); });
   connect(&corrections_, &CorrectionDesk::corrected, this, [this](const CorrectionStep& step) {
-    showCorrected(tr("Corrected: %1 of shot %2.").arg(sayingWords(step.saying)).arg(step.at.number));
+    showCorrected(tr("Changed: %1 of shot %2. Undo takes it back.").arg(stepWords(step)).arg(step.at.number));
   });
   connect(&corrections_, &CorrectionDesk::takenBack, this, [this](const ShotAddress& at) {
-    showCorrected(tr("Taken back: the correction of shot %1.").arg(at.number));
+    showCorrected(tr("Taken back: the last change of shot %1.").arg(at.number));
   });
-  connect(&corrections_, &CorrectionDesk::refused, this, [this](NotSaid why) { tell(notSaidSentence(why)); });
-  connect(&corrections_, &CorrectionDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(&corrections_, &CorrectionDesk::refused, this, [this](NotSaid why) {
+    forgetNudged();
+    tell(notSaidSentence(why));
+  });
+  connect(&corrections_, &CorrectionDesk::failed, this, [this](const Error& error) {
+    forgetNudged();
+    tell(errorSentence(error));
+  });
   connect(panel_, &ShotPanel::takeBackWanted, this, [this](CorrectionId correction) {
     if (const auto at = shownShot()) corrections_.takeBack(*at, correction);
   });
@@ -49,6 +66,25 @@ void ReviewPlace::connectCorrections() {
     connect(
         &desk_, &ReviewDesk::shotChanged, this, [this, at] { popUp(&fillCorrections, at); }, Qt::SingleShotConnection);
   });
+}
+
+void ReviewPlace::connectRemarks() {
+  const auto put = [this](Remark remark) {
+    if (const auto at = shownShot()) corrections_.remark(*at, std::move(remark));
+  };
+  connect(remarks_, &RemarksSection::noteWritten, this, [put](const QString& text) {
+    put({Remark::Kind::WriteNote, {{}, text.toStdString(), {}, 0}, {}});
+  });
+  connect(remarks_, &RemarksSection::noteTaken, this, [put](const Note& note) {
+    put({Remark::Kind::TakeNote, note, {}});
+  });
+  connect(remarks_, &RemarksSection::tagGiven, this, [put](const QString& tag) {
+    put({Remark::Kind::GiveTag, {}, tag.toStdString()});
+  });
+  connect(remarks_, &RemarksSection::tagTaken, this, [put](const QString& tag) {
+    put({Remark::Kind::TakeTag, {}, tag.toStdString()});
+  });
+  connect(remarks_, &RemarksSection::whoChanged, &corrections_, &CorrectionDesk::setWho);
 }
 
 std::optional<ShotAddress> ReviewPlace::shownShot() {
@@ -114,6 +150,18 @@ bool ReviewPlace::correct(ActionId action) {
     case ActionId::CorrectNames:
       if (desk_.shot() && desk_.shot()->tracks.empty()) tell(notSaidSentence(NotSaid::NoTrack));
       popUp(&fillNames, placeOfMenu(), plan_->lit());
+      return true;
+    case ActionId::MovePlaces:
+      movePlaces();
+      return true;
+    case ActionId::SavePicture:
+      choosePictureFile();
+      return true;
+    case ActionId::WriteNote:
+      remarks_->focusNote();
+      return true;
+    case ActionId::GiveTag:
+      remarks_->focusTag();
       return true;
     default:
       return false;

@@ -15,12 +15,14 @@
 #include "app/progress/progress_service.h"
 #include "app/review/legend.h"
 #include "app/review/picture_splitter.h"
+#include "app/review/remarks_section.h"
 #include "app/review/review_place.h"
 #include "app/review/shot_filter.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_row_delegate.h"
 #include "app/review/shot_tree_model.h"
 #include "app/review/time_line.h"
+#include "app/session/table_editor.h"
 #include "app/window/card.h"
 #include "app/window/ink_icon.h"
 #include "app/window/inks.h"
@@ -68,6 +70,13 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   tree_->header()->setSectionResizeMode(ShotTreeModel::Speed, QHeaderView::ResizeToContents);
 
   panel_ = new ShotPanel;
+  remarks_ = new RemarksSection;
+  auto* details = new QWidget;
+  auto* detailColumn = new QVBoxLayout(details);
+  detailColumn->setContentsMargins(0, 0, 0, 0);
+  detailColumn->setSpacing(1);
+  detailColumn->addWidget(panel_, 1);
+  detailColumn->addWidget(remarks_);
   columns_ = new QSplitter;
   columns_->setObjectName(QStringLiteral("columns"));
   columns_->setHandleWidth(1);
@@ -77,7 +86,7 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   lists_->addWidget(filter_);
   columns_->addWidget(lists_);
   columns_->addWidget(makePictures(actions));
-  columns_->addWidget(panel_);
+  columns_->addWidget(details);
   columns_->setStretchFactor(0, 0);
   columns_->setStretchFactor(1, 1);
   columns_->setStretchFactor(2, 0);
@@ -97,6 +106,8 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   connectViews();
   connectFilter();
   connectCorrections();
+  connectPlaces();
+  connectRemarks();
   showFilmState();
 
   const auto showMode = [this, &actions] {
@@ -164,6 +175,11 @@ QWidget* ReviewPlace::makeTransport(const ActionSet& actions) {
 
 QWidget* ReviewPlace::makePictures(const ActionSet& actions) {
   plan_ = new PlanView;
+  editor_ = new TableEditor;
+  editor_->setObjectName(QStringLiteral("placeEditor"));
+  planStack_ = new QStackedWidget;
+  planStack_->addWidget(plan_);
+  planStack_->addWidget(editor_);
   film_ = new FilmView;
   filmWords_ = quietLabel();
   filmWords_->setObjectName(QStringLiteral("filmWords"));
@@ -186,7 +202,7 @@ QWidget* ReviewPlace::makePictures(const ActionSet& actions) {
   pictures_->setObjectName(QStringLiteral("pictures"));
   pictures_->setHandleWidth(5);
   pictures_->setChildrenCollapsible(false);
-  pictures_->addWidget(plan_);
+  pictures_->addWidget(planStack_);
   pictures_->addWidget(filmStack_);
   pictures_->setSizes({500, 500});
   timeLine_ = new TimeLine;

@@ -14,11 +14,13 @@
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
 #include "app/progress/progress_service.h"
+#include "app/review/remarks_section.h"
 #include "app/review/review_words.h"
 #include "app/review/shot_filter.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_tree_model.h"
 #include "app/review/time_line.h"
+#include "app/session/table_editor.h"
 #include "app/window/message_bar.h"
 #include "app/words/error_sentence.h"
 
@@ -26,7 +28,8 @@ namespace ferrule {
 
 bool ReviewPlace::act(ActionId action) {
   Playhead& playhead = desk_.playhead();
-  PictureView& picture = mode_ == PictureMode::Film ? static_cast<PictureView&>(*film_) : *plan_;
+  PictureView& plan = moving_ ? static_cast<PictureView&>(*editor_) : *plan_;
+  PictureView& picture = mode_ == PictureMode::Film ? static_cast<PictureView&>(*film_) : plan;
   switch (action) {
     case ActionId::ShowPlan:
       setMode(PictureMode::Plan);
@@ -45,6 +48,7 @@ bool ReviewPlace::act(ActionId action) {
       return true;
     case ActionId::ZoomFit:
       plan_->fit();
+      editor_->fit();
       film_->fit();
       return true;
     case ActionId::Play:
@@ -105,13 +109,14 @@ void ReviewPlace::setNumbers(const Numbers& numbers) {
   model_->setNumbers(numbers);
   timeLine_->setNumbers(numbers);
   panel_->setNumbers(numbers);
+  remarks_->setNumbers(numbers);
   showContent();
   showMoment();
 }
 
 void ReviewPlace::setMode(PictureMode mode) {
   mode_ = mode;
-  plan_->setVisible(mode != PictureMode::Film);
+  planStack_->setVisible(mode != PictureMode::Film);
   filmStack_->setVisible(mode != PictureMode::Plan);
   emit actionsChanged();
   askForPicture();
@@ -188,7 +193,9 @@ void ReviewPlace::showContent() {
   title_->setText(content ? QString::fromStdString(content->session.name) : QString());
   subtitle_->setText(content ? sessionWords(content->session, numbers_) : QString());
   if (content) {
+    filter_->setTags(content->tags);
     plan_->setTable(content->table);
+    editor_->setTable(content->table);
     film_->setBallSet(content->table.balls);
   }
 }
@@ -207,6 +214,9 @@ void ReviewPlace::showShot() {
   } else {
     panel_->setShot(shot, MeasuredTable{});
   }
+  remarks_->setShot(shot, desk_.content() ? desk_.content()->tags : std::vector<std::string>());
+  if (nudgeIsSaid_) nudged_.reset();
+  showMoving();
   showSuggested();
   if (shot) {
     const QModelIndex index = model_->indexOf(shot->id);
@@ -318,6 +328,7 @@ void ReviewPlace::restore(const QSettings& settings) {
   zoom(*plan_, "planZoom", "planCentre");
   zoom(*film_, "filmZoom", "filmCentre");
   corrections_.setWho(get("who").isValid() ? get("who").toString() : tr("Coach"));
+  remarks_->setWho(corrections_.who());
   const QVariantMap places = get("filmPlaces").toMap();
   for (auto place = places.begin(); place != places.end(); ++place) {
     desk_.setFilmPlace(place.key(), place.value().toString());

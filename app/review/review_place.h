@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QTimer>
+
 #include "app/review/correction_desk.h"
 #include "app/review/correction_menu.h"
 #include "app/review/review_desk.h"
@@ -18,11 +20,13 @@ namespace ferrule {
 
 class FilmView;
 class ProgressService;
+class RemarksSection;
 class ShotFilter;
 class MessageBar;
 class PlanView;
 class ShotPanel;
 class ShotTreeModel;
+class TableEditor;
 class TimeLine;
 
 enum class PictureMode { Plan, Film, Both };
@@ -45,8 +49,11 @@ class ReviewPlace : public Place {
   [[nodiscard]] CorrectionDesk& corrections() { return corrections_; }
   [[nodiscard]] PictureMode mode() const { return mode_; }
   void setMode(PictureMode mode);
+  /// Writes the plan as it is shown: PNG or SVG, by the path's ending. Says what became of it.
+  void savePicture(const QString& path);
 
  private:
+  void choosePictureFile();
   QWidget* makePictures(const ActionSet& actions);
   QWidget* makeEmpty(const ActionSet& actions);
   QWidget* makeTransport(const ActionSet& actions);
@@ -78,11 +85,25 @@ class ReviewPlace : public Place {
   /// Opens a menu of corrections of the shot that is shown. ball: that is pointed at.
   void popUp(FillMenu fill, const QPoint& place, std::optional<BallName> ball = {});
   [[nodiscard]] QPoint placeOfMenu() const;
+  void connectPlaces();
+  /// Goes on from looking to moving balls before the shot, then after it, then back.
+  void movePlaces();
+  /// What the arrow keys moved is where it is to be.
+  void putNudged();
+  /// Shows the ball where the record has it.
+  void forgetNudged();
+  void showMoving();
+  void connectRemarks();
   [[nodiscard]] std::optional<ShotAddress> shownShot();
 
   ReviewDesk desk_;
   CorrectionDesk corrections_;
   std::vector<std::string> recordPlayers_;  ///< everyone whom the record knows
+  std::optional<ShotEnd> moving_;           ///< the places that are moved now
+  std::optional<BallAt> nudged_;            ///< a ball that is moved and not yet read again there
+  std::optional<ShotAddress> nudgedAt_;     ///< its shot
+  bool nudgeIsSaid_ = false;
+  QTimer nudges_;
   Numbers numbers_;
   QString demoRecord_;
   PictureMode mode_ = PictureMode::Plan;
@@ -96,13 +117,16 @@ class ReviewPlace : public Place {
   ProgressService* query_;
   std::optional<ShotList> wantedList_;  ///< until its record is open
   bool playsList_ = false;
+  QStackedWidget* planStack_;  ///< the plan, or the table on which balls are moved
   PlanView* plan_;
+  TableEditor* editor_;
   FilmView* film_;
   QStackedWidget* filmStack_;  ///< the film, or why there is none
   QLabel* filmWords_;
   QPushButton* filmButton_;
   TimeLine* timeLine_;
   ShotPanel* panel_;
+  RemarksSection* remarks_;
   QLabel* title_;
   QLabel* subtitle_;
   QLabel* moment_;

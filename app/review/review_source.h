@@ -25,6 +25,7 @@ struct SessionContent {
   SessionSummary session;
   std::vector<FrameContent> frames;
   MeasuredTable table;
+  std::vector<std::string> tags;  ///< of all shots of the record, each once
 };
 
 /// What the Review place needs of a record. Lives on the reader's thread.

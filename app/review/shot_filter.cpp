@@ -119,6 +119,9 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
     game_->addItem(atStart(gameWords(text.toStdString())), text);
   }
   form->addRow(tr("&Game"), game_);
+  tag_ = named(new QComboBox, "filterTag", tr("Tag"));
+  tag_->addItem(tr("With or without a tag"));
+  form->addRow(tr("T&ag"), tag_);
   since_ = named(new QCheckBox(tr("S&ince")), "filterSince", tr("Only since a day"));
   from_ = named(new QDateEdit(QDate::currentDate().addMonths(-1)), "filterFrom", tr("First day"));
   from_->setCalendarPopup(true);
@@ -144,7 +147,7 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setModel(model_);
   column->addWidget(rows_, 1);
 
-  for (QComboBox* combo : {player_, group_, side_, pocket_, game_})
+  for (QComboBox* combo : {player_, group_, side_, pocket_, game_, tag_})
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
   connect(since_, &QCheckBox::toggled, this, [this](bool on) {
     from_->setEnabled(on);
@@ -165,6 +168,16 @@ void ShotFilter::setPlayers(const std::vector<Player>& players) {
   for (const Player& player : players)
     player_->addItem(QString::fromStdString(player.name), QString::fromStdString(player.name));
   if (chosen.isValid()) player_->setCurrentIndex(std::max(0, player_->findData(chosen)));
+}
+
+void ShotFilter::setTags(const std::vector<std::string>& tags) {
+  const QSignalBlocker quiet(tag_);
+  const QVariant chosen = tag_->currentData();
+  while (tag_->count() > 1)
+    tag_->removeItem(1);
+  for (const std::string& tag : tags)
+    tag_->addItem(QString::fromStdString(tag), QString::fromStdString(tag));
+  if (chosen.isValid()) tag_->setCurrentIndex(std::max(0, tag_->findData(chosen)));
 }
 
 void ShotFilter::setList(const ShotList& list) {
@@ -194,6 +207,7 @@ HistoryFilter ShotFilter::filter() const {
   if (product_->value() < kMostProduct) filter.mostProduct = product_->value();
   if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
   if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
+  if (tag_->currentData().isValid()) filter.tag = tag_->currentData().toString().toStdString();
   if (since_->isChecked()) filter.from_ms = from_->date().startOfDay().toMSecsSinceEpoch();
   return filter;
 }

@@ -28,6 +28,8 @@ class ShotFilter : public QWidget {
   explicit ShotFilter(QWidget* parent = nullptr);
 
   void setPlayers(const std::vector<Player>& players);
+  /// Of the record; the chosen one stays chosen where it is among them.
+  void setTags(const std::vector<std::string>& tags);
   void setList(const ShotList& list);
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] const ShotList& list() const { return list_; }
@@ -58,6 +60,7 @@ class ShotFilter : public QWidget {
   QDoubleSpinBox* product_;
   QComboBox* pocket_;
   QComboBox* game_;
+  QComboBox* tag_;
   QCheckBox* since_;
   QDateEdit* from_;
   QLabel* title_;

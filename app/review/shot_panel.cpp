@@ -123,10 +123,6 @@ void ShotPanel::rebuild() {
     addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
     addLines(*column, tr("Ruling"), rulingLines(*shot_, players_), QStringLiteral("rulingLines"));
     addCorrections(*column);
-    QStringList notes;
-    for (const Note& note : shot_->notes)
-      notes << QString::fromStdString(note.text);
-    addLines(*column, tr("Notes"), notes, QStringLiteral("noteLines"));
   } else {
     column->addWidget(label(tr("Choose a shot to read what was struck and what happened."), 1.0, false, true));
   }

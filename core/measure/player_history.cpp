@@ -78,6 +78,7 @@ class Gathering {
     shot.suggestionShown = recorded.suggestionShown;
     shot.choiceLoss = recorded.choiceLoss;
     shot.deliveryLoss = recorded.deliveryLoss;
+    shot.tags = recorded.tags;
     history_.shots.push_back(std::move(shot));
   }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/progress/history_filter.h"
 
+#include <algorithm>
 #include <vector>
 
 #include "core/progress/game_measures.h"
@@ -51,6 +52,7 @@ bool passes(const PlayedShot& shot, const PlayedSession& session, const PlayedTa
   if (filter.table && table.name != *filter.table) return false;
   if (filter.game && shot.game != *filter.game) return false;
   if (filter.group && !isIn(shot, *filter.group)) return false;
+  if (filter.tag && std::ranges::find(shot.tags, *filter.tag) == shot.tags.end()) return false;
   const bool ofPots = filter.missSide || filter.leastCut_rad || filter.mostCut_rad || filter.mostProduct;
   if (ofPots && !isPotAttempt(shot)) return false;
   if (filter.missSide && shot.made) return false;

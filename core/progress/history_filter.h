@@ -40,6 +40,7 @@ struct HistoryFilter {
   std::optional<double> leastSpeed_mps;
   std::optional<double> mostSpeed_mps;
   std::optional<PocketName> pocket;
+  std::optional<std::string> tag;     ///< one that a person gave the shot
   std::optional<double> mostProduct;  ///< of the distanceProduct, in squares of a diamond
 
   bool operator==(const HistoryFilter&) const = default;

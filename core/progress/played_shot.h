@@ -98,12 +98,13 @@ struct PlayedShot {
   std::optional<double> deliveryLoss;         ///< value(taken) - value(what came out)
   std::optional<SteadierGain> steadier = {};  ///< nothing where nobody played the shot again
 
-  int potted = 0;                 ///< object balls
-  bool foul = false;              ///< a ruling says so, or a scratch
-  bool ruled = false;             ///< a referee watched
-  bool wonFrame = false;          ///< the frame ended with this shot in favour of the player
-  bool lostByChoice = false;      ///< the dearest choice of a frame that was lost by choices (game_measures.h)
-  std::optional<bool> safeLeave;  ///< after a safety: the next player had no direct shot; nothing: unknown
+  int potted = 0;                      ///< object balls
+  bool foul = false;                   ///< a ruling says so, or a scratch
+  bool ruled = false;                  ///< a referee watched
+  bool wonFrame = false;               ///< the frame ended with this shot in favour of the player
+  bool lostByChoice = false;           ///< the dearest choice of a frame that was lost by choices (game_measures.h)
+  std::vector<std::string> tags = {};  ///< that a person gave it
+  std::optional<bool> safeLeave;       ///< after a safety: the next player had no direct shot; nothing: unknown
 
   bool operator==(const PlayedShot&) const = default;
 };

@@ -90,6 +90,9 @@ class Record {
   [[nodiscard]] Result<std::string> uidOf(SessionId session);
   [[nodiscard]] Result<std::string> uidOf(PlayerId player);
 
+  /// Every tag that a shot of the record bears, each once, in the order of their bytes.
+  [[nodiscard]] Result<std::vector<std::string>> tags();
+
   // Writing.
   /// id is ignored. Errors: AlreadyRecorded (subject: the name) for a name that is taken.
   [[nodiscard]] Result<PlayerId> addPlayer(const Player& player);
@@ -135,6 +138,7 @@ class Record {
   [[nodiscard]] Result<void> withdrawCorrection(CorrectionId correction);
   [[nodiscard]] Result<NoteId> addNote(ShotId shot, const std::string& text, const std::string& who,
                                        UtcMilliseconds when);
+  [[nodiscard]] Result<void> removeNote(NoteId note);
   [[nodiscard]] Result<void> addTag(ShotId shot, const std::string& tag);
   [[nodiscard]] Result<void> removeTag(ShotId shot, const std::string& tag);
 

@@ -201,36 +201,4 @@ Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotI
   return corrections;
 }
 
-Result<NoteId> Record::addNote(ShotId shot, const std::string& text, const std::string& who, UtcMilliseconds when) {
-  Connection& connection = impl_->connection;
-  return connection.transaction([&]() -> Result<NoteId> {
-    const auto id = connection.insert(
-        QStringLiteral("INSERT INTO notes(entity, entity_id, note, who, when_ms) "
-                       "SELECT 'shot', id, ?, ?, ? FROM shots WHERE id = ?"),
-        {bound(std::string_view(text)), bound(std::string_view(who)), bound(when), bound(shot.value)});
-    if (!id) return tl::make_unexpected(id.error());
-    if (connection.changedRows() == 0) return impl_->notFound("shot", shot.value);
-    return NoteId{*id};
-  });
-}
-
-Result<void> Record::addTag(ShotId shot, const std::string& tag) {
-  Connection& connection = impl_->connection;
-  return connection.transaction([&]() -> Result<void> {
-    const auto known = connection.row(QStringLiteral("SELECT 1 FROM shots WHERE id = ?"), {bound(shot.value)});
-    if (!known) return tl::make_unexpected(known.error());
-    if (!*known) return impl_->notFound("shot", shot.value);
-    return connection.run(QStringLiteral("INSERT OR IGNORE INTO tags(entity, entity_id, tag) VALUES('shot', ?, ?)"),
-                          {bound(shot.value), bound(std::string_view(tag))});
-  });
-}
-
-Result<void> Record::removeTag(ShotId shot, const std::string& tag) {
-  Connection& connection = impl_->connection;
-  return connection.transaction([&]() -> Result<void> {
-    return connection.run(QStringLiteral("DELETE FROM tags WHERE entity = 'shot' AND entity_id = ? AND tag = ?"),
-                          {bound(shot.value), bound(std::string_view(tag))});
-  });
-}
-
 }  // namespace ferrule

@@ -131,6 +131,18 @@ Result<std::vector<RecordedShot>> Record::shotsOf(PlayerId player, const Session
     if (!ball || !pocket) return impl_->senseless("pocketed");
     shots[at].reading.pocketed.push_back({*ball, *pocket});
   }
+  const auto given = connection.rows(QStringLiteral("SELECT s.id, t.tag") + QLatin1String(kShots) +
+                                         QStringLiteral("JOIN tags t ON t.entity = 'shot' AND t.entity_id = s.id") +
+                                         QLatin1String(kOfPlayer) + QLatin1String(kInOrder) + QStringLiteral(", t.tag"),
+                                     values);
+  if (!given) return tl::make_unexpected(given.error());
+  at = 0;
+  for (const Row& row : *given) {
+    while (at < ids.size() && ids[at] != row[0].toLongLong())
+      ++at;
+    if (at == ids.size()) break;
+    shots[at].tags.push_back(textOf(row[1]));
+  }
   return shots;
 }
 

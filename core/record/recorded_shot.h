@@ -3,6 +3,8 @@
 
 #include <limits>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "core/record/record_values.h"
 
@@ -35,6 +37,7 @@ struct RecordedShot {
   bool suggestionShown = false;
   std::optional<double> choiceLoss;
   std::optional<double> deliveryLoss;
+  std::vector<std::string> tags;  ///< in the order of their bytes
 
   bool operator==(const RecordedShot&) const = default;
 };

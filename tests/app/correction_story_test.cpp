@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QComboBox>
+#include <QCompleter>
 #include <QFileInfo>
 #include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QListWidget>
 #include <QMenu>
 #include <QPushButton>
 #include <QTreeView>
@@ -11,6 +16,7 @@
 #include "app/review/record_source.h"
 #include "app/review/review_place.h"
 #include "app/review/shot_tree_model.h"
+#include "app/session/table_editor.h"
 #include "app/window/main_window.h"
 #include "core/measure/record_entries.h"
 #include "tests/app/fresh_settings.h"
@@ -64,6 +70,12 @@ class CorrectionStoryTest : public QObject {
   void theMenuOfAPlaceHoldsEveryCorrection();
   void whatCannotBeSaidIsOneSentence();
   void aRecordThatIsGoneIsOneSentenceAndNoNewFile();
+  void thePlanIsSavedAsItIsShown();
+  void aBallIsDraggedToWhereItLay();
+  void aBallIsMovedByKeysToWhereItCameToRest();
+  void theStrikeIsMovedToTheImageThatShowsIt();
+  void notesAreWrittenTakenAwayAndPutBack();
+  void tagsAreGivenCompletedAndFilteredBy();
   void anotherRecordForgetsTheStepsOfTheFirst();
 
  private:
@@ -254,6 +266,142 @@ void CorrectionStoryTest::aRecordThatIsGoneIsOneSentenceAndNoNewFile() {
   QVERIFY(find<QLabel>("message")->text().contains(QStringLiteral("sample")));
   QVERIFY(!QFileInfo::exists(QStringLiteral("sample")));
   QCOMPARE(reading().outcome, Outcome::Pot);
+}
+
+void CorrectionStoryTest::thePlanIsSavedAsItIsShown() {
+  auto* plan = find<PlanView>("planView");
+  // Saying where the file is takes a line from the plan.
+  const QSize shown = plan->size();
+  const QPointF twelve = plan->mapping().screenFromTable({-0.9, 0.3});
+  const QPointF cloth = plan->mapping().screenFromTable({-0.9, 0.0});
+  const QString png = folder_->filePath(QStringLiteral("shot.png"));
+  review().savePicture(png);
+  const QImage saved(png);
+  QCOMPARE(saved.size(), shown * 2);
+  QVERIFY(saved.pixelColor((twelve * 2.0).toPoint()) != saved.pixelColor((cloth * 2.0).toPoint()));
+  const QString svg = folder_->filePath(QStringLiteral("shot.svg"));
+  review().savePicture(svg);
+  QFile file(svg);
+  QVERIFY(file.open(QIODevice::ReadOnly));
+  const QByteArray text = file.readAll();
+  QVERIFY(text.contains("<svg") && !text.contains("<image"));
+  review().savePicture(folder_->filePath(QStringLiteral("no/such/folder/shot.png")));
+  QVERIFY(find<QLabel>("message")->text().contains(QStringLiteral("cannot be written")));
+}
+
+void CorrectionStoryTest::aBallIsDraggedToWhereItLay() {
+  key(Qt::Key_D);
+  auto* table = find<TableEditor>("placeEditor");
+  QTRY_VERIFY(table->isVisible());
+  QVERIFY(!find<PlanView>("planView")->isVisible());
+  const PlanMapping& mapping = table->mapping();
+  const BallName twelve{12};
+  const TablePoint lay = ballIn(reading().before, twelve)->position;
+  const QPoint from = mapping.screenFromTable(lay).toPoint();
+  const QPoint to = from + QPoint(60, 30);
+  QTest::mousePress(table, Qt::LeftButton, {}, from);
+  QTest::mouseMove(table, from + QPoint(30, 15));
+  QTest::mouseMove(table, to);
+  QTest::mouseRelease(table, Qt::LeftButton, {}, to);
+  QTRY_VERIFY(ballIn(reading().before, twelve)->position != lay);
+  const TablePoint wanted = mapping.tableFromScreen(to);
+  QVERIFY(distance(ballIn(reading().before, twelve)->position, wanted) < 0.002);
+  QTRY_VERIFY(find<QLabel>("correctionLine") != nullptr);
+  QVERIFY(find<QLabel>("correctionLine")->text().startsWith(QStringLiteral("The 12 moved by")));
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_VERIFY(ballIn(reading().before, twelve)->position == lay);
+  key(Qt::Key_D);
+  key(Qt::Key_D);
+  QTRY_VERIFY(find<PlanView>("planView")->isVisible());
+}
+
+void CorrectionStoryTest::aBallIsMovedByKeysToWhereItCameToRest() {
+  key(Qt::Key_D);
+  key(Qt::Key_D);
+  auto* table = find<TableEditor>("placeEditor");
+  QTRY_VERIFY(table->isVisible());
+  const TablePoint lay = ballIn(reading().after, kCueBall)->position;
+  QTest::keyClick(table, Qt::Key_Tab);  // the first ball: the cue ball
+  for (int step = 0; step < 3; ++step)
+    QTest::keyClick(table, Qt::Key_Right, Qt::ShiftModifier);
+  // Three steps are one correction.
+  QTRY_VERIFY(std::abs(distance(ballIn(reading().after, kCueBall)->position, lay) - 0.03) < 1e-5);
+  QCOMPARE(reading().before, sampleShot(1).reading.before);
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_VERIFY(reading() == sampleShot(1).reading);
+}
+
+void CorrectionStoryTest::theStrikeIsMovedToTheImageThatShowsIt() {
+  QTRY_VERIFY(desk().countsFilmImages());
+  for (int image = 0; image < 6; ++image)
+    key(Qt::Key_Right);
+  choose(Qt::Key_E, "rest-here");
+  // A tenth of a second after the strike.
+  QTRY_VERIFY(std::abs(reading().rest_s - 10.1) < 1e-4);
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_VERIFY(reading() == sampleShot(1).reading);
+}
+
+void CorrectionStoryTest::notesAreWrittenTakenAwayAndPutBack() {
+  auto* who = find<QLineEdit>("remarkWho");
+  who->setText(QStringLiteral("Cleo"));
+  emit who->editingFinished();
+  key(Qt::Key_N, Qt::ControlModifier);
+  auto* line = find<QLineEdit>("newNote");
+  QVERIFY(line->hasFocus());
+  QTest::keyClicks(line, QStringLiteral("Bridge too short"));
+  QTest::keyClick(line, Qt::Key_Return);
+  QTRY_COMPARE(desk().shot()->notes.size(), std::size_t{1});
+  QCOMPARE(desk().shot()->notes[0].text, std::string("Bridge too short"));
+  QCOMPARE(desk().shot()->notes[0].who, std::string("Cleo"));
+  QVERIFY(desk().shot()->notes[0].when > 0);
+  auto* notes = find<QListWidget>("notes");
+  QTRY_COMPARE(notes->count(), 1);
+  QVERIFY(notes->item(0)->text().contains(QStringLiteral("Bridge too short \u2014 Cleo")));
+  QVERIFY(line->text().isEmpty());
+  // Letters in the line are no keys of the window.
+  QCOMPARE(reading().outcome, Outcome::Pot);
+
+  notes->setFocus();
+  notes->setCurrentRow(0);
+  QTest::keyClick(notes, Qt::Key_Delete);
+  QTRY_VERIFY(desk().shot()->notes.empty());
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_COMPARE(desk().shot()->notes.size(), std::size_t{1});
+  QCOMPARE(desk().shot()->notes[0].who, std::string("Cleo"));
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_VERIFY(desk().shot()->notes.empty());
+  key(Qt::Key_Y, Qt::ControlModifier);
+  QTRY_COMPARE(desk().shot()->notes.size(), std::size_t{1});
+  key(Qt::Key_Y, Qt::ControlModifier);
+  QTRY_VERIFY(desk().shot()->notes.empty());
+}
+
+void CorrectionStoryTest::tagsAreGivenCompletedAndFilteredBy() {
+  choose(Qt::Key_Y, "player-Ivo");
+  QTRY_COMPARE(desk().shot()->playerName, std::string("Ivo"));
+  key(Qt::Key_G, Qt::ControlModifier);
+  auto* line = find<QLineEdit>("newTag");
+  QVERIFY(line->hasFocus());
+  QTest::keyClicks(line, QStringLiteral("thin cut"));
+  QTest::keyClick(line, Qt::Key_Return);
+  QTRY_COMPARE(desk().shot()->tags, std::vector<std::string>{"thin cut"});
+  QTRY_VERIFY(find<QPushButton>("tag-thin cut") != nullptr);
+  // Of the record's tags the one that begins so is offered.
+  line->completer()->setCompletionPrefix(QStringLiteral("Th"));
+  QTRY_COMPARE(line->completer()->currentCompletion(), QStringLiteral("thin cut"));
+
+  key(Qt::Key_F, Qt::ControlModifier);
+  auto* tags = find<QComboBox>("filterTag");
+  QTRY_COMPARE(tags->count(), 2);
+  tags->setCurrentIndex(1);
+  QTRY_COMPARE(find<QListView>("filteredShots")->model()->rowCount(), 1);
+  find<QPushButton>("closeFilter")->click();
+
+  find<QPushButton>("tag-thin cut")->click();
+  QTRY_VERIFY(desk().shot()->tags.empty());
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_COMPARE(desk().shot()->tags, std::vector<std::string>{"thin cut"});
 }
 
 void CorrectionStoryTest::anotherRecordForgetsTheStepsOfTheFirst() {

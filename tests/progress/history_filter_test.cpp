@@ -61,6 +61,7 @@ class HistoryFilterTest : public QObject {
   void aShotWithoutAValuePassesNoConditionOnIt();
   void groupsHoldWhatTheySay();
   void longPotsHaveALargeProduct();
+  void aTagFindsTheShotsThatBearIt();
   void aFrameIsLostByItsDearestChoice();
 };
 
@@ -150,6 +151,17 @@ void HistoryFilterTest::longPotsHaveALargeProduct() {
   HistoryFilter filter;
   filter.mostProduct = 5.0;
   QCOMPARE(idsOf(filtered(history, filter)), (Ids{1}));
+}
+
+void HistoryFilterTest::aTagFindsTheShotsThatBearIt() {
+  PlayerHistory history = twoSessions();
+  history.shots[1].tags = {"bridge", "thin cut"};
+  history.shots[3].tags = {"bridge"};
+  HistoryFilter filter;
+  filter.tag = "bridge";
+  QCOMPARE(idsOf(filtered(history, filter)), (Ids{2, 4}));
+  filter.tag = "thin";
+  QVERIFY(idsOf(filtered(history, filter)).empty());
 }
 
 void HistoryFilterTest::aFrameIsLostByItsDearestChoice() {

@@ -25,6 +25,8 @@ class RecordCorrectTest : public QObject {
   void aReadingPutAnewWaitsForWhatCameAfterIt();
   void oneWrongValueRefusesTheWholeCorrection();
   void notesAndTagsStayWithTheShot();
+  void aNoteIsTakenAway();
+  void everyTagOfTheRecordIsKnownOnce();
 
  private:
   std::unique_ptr<sample::Folder> folder_;
@@ -268,6 +270,26 @@ void RecordCorrectTest::notesAndTagsStayWithTheShot() {
   QCOMPARE(shot->tags, std::vector<std::string>{"thin cut"});
   QCOMPARE(record_->addNote(ShotId{99}, "x", "Cleo", 1).error().code, ErrorCode::NotFound);
   QCOMPARE(record_->addTag(ShotId{99}, "x").error().code, ErrorCode::NotFound);
+}
+
+void RecordCorrectTest::aNoteIsTakenAway() {
+  const auto first = record_->addNote(shot_, "stance", "Cleo", 1);
+  const auto second = record_->addNote(shot_, "bridge", "Cleo", 2);
+  QVERIFY(first.has_value() && second.has_value());
+  QVERIFY(record_->removeNote(*first).has_value());
+  QCOMPARE(record_->shot(shot_)->notes, (std::vector<Note>{{*second, "bridge", "Cleo", 2}}));
+  QCOMPARE(record_->removeNote(*first).error().code, ErrorCode::NotFound);
+}
+
+void RecordCorrectTest::everyTagOfTheRecordIsKnownOnce() {
+  QVERIFY(record_->tags()->empty());
+  const ShotId other = record_->appendShot(game_.frame, sample::shot(2), {}).value();
+  for (const ShotId shot : {shot_, other})
+    QVERIFY(record_->addTag(shot, "thin cut").has_value());
+  QVERIFY(record_->addTag(other, "bridge").has_value());
+  QCOMPARE(*record_->tags(), (std::vector<std::string>{"bridge", "thin cut"}));
+  QVERIFY(record_->removeTag(other, "bridge").has_value());
+  QCOMPARE(*record_->tags(), std::vector<std::string>{"thin cut"});
 }
 
 FERRULE_TEST(RecordCorrectTest)

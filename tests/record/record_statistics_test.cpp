@@ -83,6 +83,8 @@ void RecordStatisticsTest::whatPeopleChangedIsToldApart() {
   const ShotId first = *record.appendShot(game.frame, sample::shot(1), {}, game.ada);
   const ShotId second = *record.appendShot(game.frame, sample::shot(2), {}, game.ada);
   QVERIFY(record.correctShot(first, ShotField::Outcome, "miss", "coach", 1).has_value());
+  QVERIFY(record.addTag(second, "thin cut").has_value());
+  QVERIFY(record.addTag(second, "bridge").has_value());
   QVERIFY(record.correctShot(second, ShotField::TargetPocket, "head-left", "coach", 1).has_value());
   const auto shots = record.shotsOf(game.ada, {});
   QVERIFY((*shots)[0].corrected && !(*shots)[0].targetByPerson);
@@ -90,6 +92,8 @@ void RecordStatisticsTest::whatPeopleChangedIsToldApart() {
   QVERIFY((*shots)[1].corrected && (*shots)[1].targetByPerson);
   QCOMPARE((*shots)[1].reading.target->pocket, PocketName::HeadLeft);
   QVERIFY(!(*shots)[1].reading.target->lineError_rad);
+  QVERIFY((*shots)[0].tags.empty());
+  QCOMPARE((*shots)[1].tags, (std::vector<std::string>{"bridge", "thin cut"}));
 }
 
 void RecordStatisticsTest::foulsAndWonFramesComeFromTheRuling() {
