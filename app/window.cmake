@@ -33,6 +33,16 @@ add_library(ferrule_window STATIC
   picture/plan_view.cpp
   picture/shot_painter.cpp
   picture/table_painter.cpp
+  players/consent_section.cpp
+  players/erase_panel.cpp
+  players/note_section.cpp
+  players/people_desk.cpp
+  players/people_list_model.cpp
+  players/people_service.cpp
+  players/people_words.cpp
+  players/person_form.cpp
+  players/players_layout.cpp
+  players/players_place.cpp
   progress/chart_export.cpp
   progress/chart_view.cpp
   progress/figures.cpp
@@ -154,6 +164,8 @@ target_link_libraries(ferrule_window PUBLIC
 target_sources(ferrule_window PRIVATE
   drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/zone_editor.h
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
+  players/consent_section.h players/erase_panel.h players/note_section.h players/people_desk.h players/people_list_model.h players/people_service.h
+  players/person_form.h players/players_place.h
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h

@@ -528,6 +528,34 @@
             <source>Write the plan of the shot in Review as PNG or SVG</source>
             <translation>Den Plan des Stoßes im Rückblick als PNG oder SVG schreiben</translation>
         </message>
+        <message>
+            <source>&amp;Add a player</source>
+            <translation>&amp;Spieler hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add a player to the record</source>
+            <translation>Einen Spieler in die Aufzeichnung aufnehmen</translation>
+        </message>
+        <message>
+            <source>Add a &amp;guest</source>
+            <translation>&amp;Gast hinzufügen</translation>
+        </message>
+        <message>
+            <source>Add somebody whose shots are given to a player later, or erased</source>
+            <translation>Jemanden hinzufügen, dessen Stöße später einem Spieler gegeben oder gelöscht werden</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>S&amp;pieler</translation>
+        </message>
+        <message>
+            <source>&amp;Export the player…</source>
+            <translation>Spieler &amp;exportieren…</translation>
+        </message>
+        <message>
+            <source>Write all that is kept of the chosen player into a folder</source>
+            <translation>Alles, was vom gewählten Spieler behalten wird, in einen Ordner schreiben</translation>
+        </message>
     </context>
     <context>
         <name>ErrorSentence</name>
@@ -900,6 +928,14 @@
         <message>
             <source>Set up a drill, repeat it, and see the scatter shrink</source>
             <translation>Eine Übung aufbauen, wiederholen und sehen, wie die Streuung schrumpft</translation>
+        </message>
+        <message>
+            <source>Players</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>Who plays: groups, consent, notes, and what is kept of each</source>
+            <translation>Wer spielt: Gruppen, Einwilligung, Notizen, und was von jedem behalten wird</translation>
         </message>
     </context>
     <context>
@@ -6064,6 +6100,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>The history says whether the last run differs from those before by more than chance.</source>
             <translation>Der Verlauf sagt, ob der letzte Durchgang mehr als zufällig von den früheren abweicht.</translation>
         </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>Zuerst die Spieler hinzufügen: Name, Spielhand, Gruppen wie Jugend oder Dienstag.</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>Vermerken, wer worin, wann und bis wann eingewilligt hat; bei Minderjährigen ein Elternteil oder Vormund.</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>Was fehlt oder abgelaufen ist, steht in Worten da, mit den Folgen: Ohne Einwilligung wird kein Film behalten.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>Aus der Liste der Einwilligungen verschwindet nichts: Widerruf, Erneuerung und Irrtum sind eigene Zeilen.</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>Die Stöße eines Gastes können einem Spieler gegeben werden, sobald bekannt ist, wer es war.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -7467,6 +7523,720 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>ein Elternteil oder Vormund</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>jemand</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1 (Elternteil oder Vormund)</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>Fragen, bevor Stöße dieser Person gemessen und behalten werden.</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>Von dieser Person wird kein Film behalten.</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>Der Bericht geht an niemanden außer dieser Person.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>Rechtshänder</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>Linkshänder</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>Beide Hände</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>Gemessene Stöße</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>Film eines Minderjährigen</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>Weitergabe des Berichts</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>Gegeben von %1 am %2, bis %3.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>Gegeben von %1 am %2, bis auf Widerruf.</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>Fehlt.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>Gegeben von %1 am %2, doch bei Minderjährigen muss ein Elternteil oder Vormund sie geben.</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>Abgelaufen am %1.</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>Widerrufen von %1 am %2.</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2: widerrufen von %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2: gegeben von %3 bis %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2: gegeben von %3</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>, vermerkt von %1</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>, als Irrtum zurückgenommen</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>Gast</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>keine Einwilligung</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>kein Film</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>Hat noch nicht gespielt.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n Sitzung</numerusform>
+                <numerusform>%n Sitzungen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n Stoß</numerusform>
+                <numerusform>%n Stöße</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>zuletzt gespielt am %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>Menschen filmen, vor allem Minderjährige: zuerst fragen, und schriftlich. Für Minderjährige willigt ein Elternteil oder Vormund ein, bevor die Kamera läuft; das Recht am Ort kann mehr verlangen.</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>Wer sie gegeben oder widerrufen hat</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>&amp;Von</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>ein &amp;Elternteil oder Vormund</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>Von diesem Tag an</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>&amp;Am</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>&amp;Bis</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>Sie endet an einem Tag</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Letzter Tag</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Vermerken</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>Erneuern…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>Vermerken…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>Einwilligung vermerken: %1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>Widerrufen…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>Einwilligung widerrufen: %1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>Einwilligung gegeben: %1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>Einwilligung widerrufen: %1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>Name des Elternteils oder Vormunds</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>Sagen Sie, wer die Einwilligung gegeben oder widerrufen hat.</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>Die Einwilligung würde enden, bevor sie beginnt; wählen Sie einen späteren letzten Tag.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>Notizen zu diesem Spieler</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>Eine neue Notiz</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>Wer schreibt</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Ihr Name</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>Steht bei Notizen und Einwilligungen, die Sie aufschreiben</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>&amp;Geschrieben von</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>Notiz hinzufügen</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>Die gewählte Notiz entfernen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>%1 hinzufügen</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 hat inzwischen gespielt und bleibt.</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>%1 ändern</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>%1 in %2 umbenennen</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>Einwilligung von %1 vermerken</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>Einwilligung von %1 widerrufen</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>Notiz zu %1</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>eine Notiz zu %1 entfernen</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>%1 und %2 zu einer Person machen</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 und %2 haben in einer Sitzung gespielt, „%3“, also sind sie zwei Personen.</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 spielt in der Sitzung, die im Gange ist; beenden Sie sie zuerst.</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 spielt in einer Sitzung, die im Gange ist; setzen Sie sie unter Sitzung fort und beenden Sie sie zuerst.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>Spielhand</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>Spiel&amp;hand</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Gruppen</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>Etwa Jugend, Dienstag</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>Mit Kommas dazwischen; jemand kann in mehreren sein</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>G&amp;ruppen</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>&amp;Minderjährig: ein Elternteil oder Vormund willigt ein</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>Minderjährig</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>G&amp;ast: Wer es ist, wird später bekannt</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Gast</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>Wer es ist</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>Übergeben</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>Alle Stöße diesem Spieler geben</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>Alle Stöße, Sitzungen, Notizen und Einwilligungen gehen an diesen Spieler; kann rückgängig gemacht werden</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>Das &amp;ist</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>Dieselbe Person &amp;wie</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>Spieler wählen</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>Ein Spieler braucht einen Namen; der alte bleibt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>Spieler</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>Spieler oder Gruppe suchen</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Gruppe</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>Spieler der Aufzeichnung</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>Niemand entspricht der Suche und der Gruppe.</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Einwilligung</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>Wählen Sie links einen Spieler.</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>Spieler hinzufügen</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Gast</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>Neuer Spieler</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>In %1 ist noch niemand. Fügen Sie zuerst einen Spieler hinzu: Name, Gruppen und Einwilligung; dann kennen Sitzungen und Filme ihn beim Namen.</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>Jede Gruppe</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Rückgängig: %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Nichts rückgängig zu machen</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Wiederholen: %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Nichts zu wiederholen</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>Exportieren und löschen</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Geschrieben: %1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>Wählen Sie den Spieler, der exportiert werden soll.</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>Den Spieler in einen Ordner exportieren</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>Sitzungen, in denen sonst niemand gespielt hat</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>Frames dieser Sitzungen</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>Hingelegte Bälle dieser Sitzungen</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>Tischabdrücke dieser Sitzungen</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>Plätze in Sitzungen mit anderen</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>Stöße</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>Orte von Bällen</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>Ausführungen</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>Berührungen und Fälle</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>Versenkte Bälle</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>Spuren</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>Entscheidungen</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>Vorschläge</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>Fehlerrechnungen</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Korrekturen</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notizen</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Schlagwörter</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>Zeilen zur Einwilligung</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Gruppen</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>Sitzungen im Gange</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>Notizen zu anderen, die den Namen ihres Autors verlieren</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>Korrekturen an Stößen anderer, die den Namen ihres Autors verlieren</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>Korrekturen an Stößen anderer, die den Namen verlieren</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>Entscheidungen zu Stößen anderer, die den Namen verlieren</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>Was mit %1 verschwindet</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>Name des Spielers, Spielhand und ob minderjährig</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>Filme: Die Dateien gehören Ihnen und werden nur auf Wunsch gelöscht</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1 (darin spielen auch andere: bleibt in der Aufzeichnung)</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1 (die Aufzeichnung vergisst ihn)</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>Texte anderer mit dem Namen, der herausgenommen wird</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>„%1“ wird „%2“</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>Ältere Kopien neben der Aufzeichnung, die den Namen enthalten</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>Was bleibt</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>Stöße anderer in Sitzungen mit diesem Spieler: %1, mit %2 Orten von Bällen, die niemanden nennen</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>Einwilligungen anderer, die diese Person als Gebenden oder Schreibenden nennen, als Beleg: %1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>Eine Zufallszahl ohne Namen, damit keine Zusammenführung den Spieler zurückbringt</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>Berichte, Exporte und Kopien der Aufzeichnung, die anderswo liegen</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 wurde gelöscht.</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 war nicht mehr da.</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 ist inzwischen eine andere Datei und blieb unberührt.</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>%1 konnte nicht gelöscht werden (%2); löschen Sie die Datei selbst.</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>Die Datei der Aufzeichnung konnte nicht neu geschrieben werden, weil ein anderes Programm sie benutzt oder der Datenträger voll ist: Alte Seiten können den Namen noch enthalten. Schließen Sie die anderen Programme und rufen Sie „ferrule erase --compact“ mit demselben Namen auf.</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>Der Name steht nirgends mehr in den Dateien der Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>Der Name, oder seine Buchstaben in anderen Wörtern, steht noch in den Dateien der Aufzeichnung: %1 Mal.</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 wurde gelöscht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>Löschen nimmt einen Spieler endgültig aus der Aufzeichnung, mit allem, was von ihm behalten wird. Exportieren Sie ihn vorher, wenn etwas noch gebraucht werden kann.</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>Zeigen, was verschwände…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>Was verschwindet und was bleibt</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>Den Namen aus den Texten anderer nehmen</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>Die Filme dieses Spielers allein löschen</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>Die älteren Kopien löschen</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>Endgültig löschen</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>%1 endgültig löschen</translation>
         </message>
     </context>
 </TS>

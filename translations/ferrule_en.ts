@@ -210,4 +210,21 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>PeopleWords</name>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n session</numerusform>
+                <numerusform>%n sessions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n shot</numerusform>
+                <numerusform>%n shots</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

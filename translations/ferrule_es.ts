@@ -528,6 +528,34 @@
             <source>Write the plan of the shot in Review as PNG or SVG</source>
             <translation>Escribir el plano del tiro en la revisión como PNG o SVG</translation>
         </message>
+        <message>
+            <source>&amp;Add a player</source>
+            <translation>&amp;Añadir un jugador</translation>
+        </message>
+        <message>
+            <source>Add a player to the record</source>
+            <translation>Añadir un jugador al registro</translation>
+        </message>
+        <message>
+            <source>Add a &amp;guest</source>
+            <translation>Añadir un &amp;invitado</translation>
+        </message>
+        <message>
+            <source>Add somebody whose shots are given to a player later, or erased</source>
+            <translation>Añadir a alguien cuyos tiros se darán luego a un jugador o se borrarán</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>&amp;Jugadores</translation>
+        </message>
+        <message>
+            <source>&amp;Export the player…</source>
+            <translation>&amp;Exportar al jugador…</translation>
+        </message>
+        <message>
+            <source>Write all that is kept of the chosen player into a folder</source>
+            <translation>Escribir en una carpeta todo lo que se guarda del jugador elegido</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -1644,6 +1672,14 @@
         <message>
             <source>Set up a drill, repeat it, and see the scatter shrink</source>
             <translation>Coloque un ejercicio, repítalo y vea menguar la dispersión</translation>
+        </message>
+        <message>
+            <source>Players</source>
+            <translation>Jugadores</translation>
+        </message>
+        <message>
+            <source>Who plays: groups, consent, notes, and what is kept of each</source>
+            <translation>Quién juega: grupos, consentimiento, notas y lo que se guarda de cada uno</translation>
         </message>
     </context>
     <context>
@@ -6060,6 +6096,26 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>The history says whether the last run differs from those before by more than chance.</source>
             <translation>El historial dice si la última serie difiere de las anteriores más que por azar.</translation>
         </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>Añada primero a los jugadores: nombre, mano de juego, grupos como juveniles o martes.</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>Anote quién consintió en qué, cuándo y hasta cuándo; para un menor, un padre, madre o tutor.</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>Lo que falta o ha caducado se dice con palabras, con sus consecuencias: sin consentimiento no se guarda ninguna película.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>Nada desaparece de la lista de consentimientos: retirada, renovación y error son líneas propias.</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -7463,6 +7519,720 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>un padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>alguien</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1 (padre, madre o tutor)</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>Pregunte antes de medir y guardar tiros de esta persona.</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>No se guarda ninguna película de esta persona.</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>El informe no se entrega a nadie más que a esta persona.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Desconocida</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>Diestro</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>Zurdo</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>Ambas manos</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>Tiros medidos</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Película</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>Película de un menor</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>Entrega del informe</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>Dado por %1 el %2, hasta el %3.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>Dado por %1 el %2, hasta que se retire.</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>Falta.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>Dado por %1 el %2, pero para un menor debe darlo un padre, madre o tutor.</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>Caducó el %1.</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>Retirado por %1 el %2.</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2: retirado por %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2: dado por %3 hasta el %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2: dado por %3</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>, anotado por %1</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>, anulado por error</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>invitado</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>sin consentimiento</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>sin película</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>Aún no ha jugado.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n sesión</numerusform>
+                <numerusform>%n sesiones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n tiro</numerusform>
+                <numerusform>%n tiros</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>jugó por última vez el %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>Filmar a personas, sobre todo a menores: pregunte primero y por escrito. Por un menor consiente un padre, madre o tutor antes de que la cámara grabe; la ley local puede exigir más.</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>Quién lo dio o lo retiró</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>&amp;Por</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>un &amp;padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>Desde este día</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>&amp;El</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>&amp;Hasta</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>Termina un día</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Último día</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Anotar</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>Renovar…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>Anotar…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>Anotar el consentimiento: %1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>Retirar…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>Retirar el consentimiento: %1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>Consentimiento dado: %1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>Consentimiento retirado: %1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>Nombre del padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>Diga quién dio o retiró el consentimiento.</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>El consentimiento terminaría antes de empezar; elija un último día posterior.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>Notas sobre este jugador</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>Una nota nueva</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>Quién escribe</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Su nombre</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>Figura junto a las notas y consentimientos que usted anota</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>&amp;Escrito por</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>Añadir la nota</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>Quitar la nota elegida</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>añadir a %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 ha jugado entretanto y se queda.</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>cambiar a %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>cambiar el nombre de %1 a %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>anotar el consentimiento de %1</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>retirar el consentimiento de %1</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>nota sobre %1</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>quitar una nota sobre %1</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>unir a %1 y %2</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 y %2 jugaron en una misma sesión, «%3», así que son dos personas.</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 juega en la sesión en curso; termínela primero.</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 juega en una sesión en curso; continúela en Sesión y termínela primero.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>Mano de juego</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>&amp;Mano de juego</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Grupos</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>Como juveniles, martes</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>Con comas en medio; una persona puede estar en varios</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>G&amp;rupos</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>M&amp;enor: consiente un padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>Menor</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>In&amp;vitado: más tarde se sabrá quién es</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invitado</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>Quién es</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>Dar</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>Dar todos los tiros a ese jugador</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>Todos los tiros, sesiones, notas y consentimientos pasan a ese jugador; se puede deshacer</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>Es&amp;te es</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>La mi&amp;sma persona que</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>Elegir un jugador</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>Un jugador necesita un nombre; queda el anterior.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>Jugadores</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>Buscar un jugador o un grupo</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Grupo</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>Jugadores del registro</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>Nadie responde a la búsqueda y al grupo.</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Persona</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimiento</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>Elija un jugador a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>Añadir un jugador</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invitado</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>Jugador nuevo</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>Aún no hay nadie en %1. Añada primero un jugador: nombre, grupos y consentimiento; así las sesiones y las películas lo conocerán por su nombre.</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>Todos los grupos</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Deshacer: %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Nada que deshacer</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Rehacer: %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Nada que rehacer</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>Exportar y borrar</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Escrito: %1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>Elija al jugador que se va a exportar.</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>Exportar al jugador a una carpeta</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>Sesiones en las que no jugó nadie más</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>Partidas de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>Bolas colocadas de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>Huellas de mesa de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>Puestos en sesiones con otros</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>Tiros</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>Lugares de bolas</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>Ejecuciones</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>Contactos y caídas</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>Bolas embocadas</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>Trayectorias</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>Decisiones</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>Sugerencias</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>Análisis de fallos</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Correcciones</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Etiquetas</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>Líneas de consentimiento</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Grupos</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>Sesiones en curso</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>Notas sobre otros que pierden el nombre de su autor</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>Correcciones de tiros de otros que pierden el nombre de su autor</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>Correcciones de tiros de otros que pierden el nombre</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>Decisiones sobre tiros de otros que pierden el nombre</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>Lo que se va con %1</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>El nombre del jugador, su mano de juego y si es menor</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>Películas: los archivos son suyos y solo se borran si usted lo pide</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1 (también juegan otros: queda en el registro)</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1 (el registro la olvida)</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>Textos de otros con el nombre, que se quita</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>«%1» pasa a «%2»</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>Copias anteriores junto al registro que contienen el nombre</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>Lo que queda</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>Tiros de otros en sesiones con este jugador: %1, con %2 lugares de bolas, que no nombran a nadie</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>Consentimientos de otros que nombran a esta persona como quien los dio o anotó, como prueba: %1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>Un número al azar sin nombre, para que ninguna fusión traiga de vuelta al jugador</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>Informes, exportaciones y copias del registro hechos en otra parte</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 se borró.</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 ya no estaba.</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 es ahora otro archivo y se dejó como estaba.</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>%1 no se pudo borrar (%2); bórrelo usted.</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>El archivo del registro no se pudo escribir de nuevo, porque otro programa lo usa o el disco está lleno: páginas antiguas pueden contener aún el nombre. Cierre los otros programas y ejecute «ferrule erase --compact» con el mismo nombre.</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>El nombre ya no figura en ninguna parte de los archivos del registro.</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>El nombre, o sus letras dentro de otras palabras, figura aún en los archivos del registro: %1 veces.</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 fue borrado.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>Borrar quita a un jugador del registro para siempre, con todo lo que se guarda de él. Expórtelo antes si algo puede hacer falta.</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>Mostrar lo que se iría…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>Lo que se va y lo que queda</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>Quitar el nombre de los textos de otros</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>Borrar las películas de este jugador solo</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>Borrar las copias anteriores</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>Borrar para siempre</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>Borrar a %1 para siempre</translation>
         </message>
     </context>
 </TS>

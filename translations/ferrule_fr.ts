@@ -528,6 +528,34 @@
             <source>Write the plan of the shot in Review as PNG or SVG</source>
             <translation>Écrire le plan du coup de la relecture en PNG ou SVG</translation>
         </message>
+        <message>
+            <source>&amp;Add a player</source>
+            <translation>&amp;Ajouter un joueur</translation>
+        </message>
+        <message>
+            <source>Add a player to the record</source>
+            <translation>Ajouter un joueur au carnet</translation>
+        </message>
+        <message>
+            <source>Add a &amp;guest</source>
+            <translation>Ajouter un &amp;invité</translation>
+        </message>
+        <message>
+            <source>Add somebody whose shots are given to a player later, or erased</source>
+            <translation>Ajouter quelqu’un dont les coups seront plus tard attribués à un joueur, ou effacés</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>&amp;Joueurs</translation>
+        </message>
+        <message>
+            <source>&amp;Export the player…</source>
+            <translation>&amp;Exporter le joueur…</translation>
+        </message>
+        <message>
+            <source>Write all that is kept of the chosen player into a folder</source>
+            <translation>Écrire dans un dossier tout ce qui est gardé du joueur choisi</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -1644,6 +1672,14 @@
         <message>
             <source>Set up a drill, repeat it, and see the scatter shrink</source>
             <translation>Poser un exercice, le répéter, et voir la dispersion se réduire</translation>
+        </message>
+        <message>
+            <source>Players</source>
+            <translation>Joueurs</translation>
+        </message>
+        <message>
+            <source>Who plays: groups, consent, notes, and what is kept of each</source>
+            <translation>Qui joue : groupes, consentement, notes, et ce qui est gardé de chacun</translation>
         </message>
     </context>
     <context>
@@ -6060,6 +6096,26 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>The history says whether the last run differs from those before by more than chance.</source>
             <translation>L’historique dit si la dernière série diffère des précédentes par plus que le hasard.</translation>
         </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>Ajoutez d’abord les joueurs : nom, main de jeu, groupes tels que juniors ou mardi.</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>Notez qui a consenti à quoi, quand et jusqu’à quand ; pour un mineur, c’est un parent ou tuteur.</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>Ce qui manque ou a expiré est dit en mots, avec ce qui s’ensuit : sans consentement, aucun film n’est gardé.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>Rien ne quitte la liste des consentements : retrait, renouvellement et erreur sont des lignes à part.</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -7463,6 +7519,720 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>un parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>quelqu’un</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1 (parent ou tuteur)</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>Demander avant de mesurer et de garder des coups de cette personne.</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>Aucun film de cette personne n’est gardé.</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>Le rapport n’est remis qu’à cette personne.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Inconnue</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>Droitier</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>Gaucher</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>Les deux mains</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>Coups mesurés</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>Film d’un mineur</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>Transmission du rapport</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>Donné par %1 le %2, jusqu’au %3.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>Donné par %1 le %2, jusqu’à son retrait.</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>Manque.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>Donné par %1 le %2, mais pour un mineur c’est à un parent ou tuteur de le donner.</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>Expiré le %1.</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>Retiré par %1 le %2.</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2 : retiré par %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2 : donné par %3 jusqu’au %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2 : donné par %3</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>, noté par %1</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>, repris comme erreur</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>invité</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>sans consentement</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>pas de film</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>N’a pas encore joué.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n séance</numerusform>
+                <numerusform>%n séances</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n coup</numerusform>
+                <numerusform>%n coups</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>a joué pour la dernière fois le %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>Filmer des personnes, surtout des mineurs : demandez d’abord, et par écrit. Pour un mineur, un parent ou tuteur consent avant que la caméra ne tourne ; la loi locale peut exiger davantage.</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>Qui l’a donné ou retiré</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>&amp;Par</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>un &amp;parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>À partir de ce jour</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>&amp;Le</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>&amp;Jusqu’au</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>Il finit un certain jour</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Dernier jour</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Noter</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>Renouveler…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>Noter…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>Noter le consentement : %1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>Retirer…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>Retirer le consentement : %1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>Consentement donné : %1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>Consentement retiré : %1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>Nom du parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>Dites qui a donné ou retiré le consentement.</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>Le consentement finirait avant de commencer ; choisissez un dernier jour plus tardif.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>Notes sur ce joueur</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>Une nouvelle note</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>Qui écrit</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Votre nom</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>Figure à côté des notes et consentements que vous écrivez</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>&amp;Écrit par</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>Ajouter la note</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>Retirer la note choisie</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>ajouter %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 a joué entre-temps et reste.</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>modifier %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>renommer %1 en %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>noter le consentement de %1</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>retirer le consentement de %1</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>note sur %1</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>retirer une note sur %1</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>réunir %1 et %2</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 et %2 ont joué dans une même séance, « %3 » : ce sont donc deux personnes.</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 joue dans la séance en cours ; terminez-la d’abord.</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 joue dans une séance en cours ; reprenez-la sous Séance et terminez-la d’abord.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>Nom</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>Main de jeu</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>&amp;Main de jeu</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Groupes</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>Par exemple juniors, mardi</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>Séparés par des virgules ; on peut être dans plusieurs</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>G&amp;roupes</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>M&amp;ineur : un parent ou tuteur consent</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>Mineur</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>In&amp;vité : on saura plus tard qui c’est</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invité</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>Qui c’est</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>Attribuer</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>Attribuer tous les coups à ce joueur</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>Tous les coups, séances, notes et consentements vont à ce joueur ; peut être annulé</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>C’e&amp;st</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>Même per&amp;sonne que</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>Choisir un joueur</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>Un joueur a besoin d’un nom ; l’ancien reste.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>Joueurs</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>Chercher un joueur ou un groupe</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Groupe</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>Joueurs du carnet</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>Personne ne répond à la recherche et au groupe.</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Personne</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentement</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>Choisissez un joueur à gauche.</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>Ajouter un joueur</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invité</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>Nouveau joueur</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>Il n’y a encore personne dans %1. Ajoutez d’abord un joueur : nom, groupes et consentement ; séances et films le connaîtront alors par son nom.</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>Tous les groupes</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Annuler : %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Rien à annuler</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Refaire : %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Rien à refaire</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>Exporter et effacer</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Écrit : %1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>Choisissez le joueur à exporter.</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>Exporter le joueur vers un dossier</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>Séances où personne d’autre n’a joué</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>Manches de ces séances</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>Billes placées de ces séances</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>Empreintes de table de ces séances</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>Places dans des séances avec d’autres</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>Coups</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>Places de billes</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>Exécutions</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>Contacts et chutes</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>Billes empochées</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>Trajectoires</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>Décisions</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>Suggestions</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>Analyses d’échecs</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Corrections</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Étiquettes</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>Lignes de consentement</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Groupes</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>Séances en cours</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>Notes sur d’autres qui perdent le nom de leur auteur</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>Corrections de coups d’autres qui perdent le nom de leur auteur</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>Corrections de coups d’autres qui perdent le nom</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>Décisions sur des coups d’autres qui perdent le nom</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>Ce qui part avec %1</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>Le nom du joueur, sa main de jeu et s’il est mineur</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>Films : les fichiers sont à vous et ne sont supprimés que si vous le demandez</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1 (d’autres y jouent aussi : il reste dans le carnet)</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1 (le carnet l’oublie)</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>Textes d’autres avec le nom, qui en est retiré</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>« %1 » devient « %2 »</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>Copies plus anciennes à côté du carnet qui contiennent le nom</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>Ce qui reste</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>Coups d’autres dans des séances avec ce joueur : %1, avec %2 places de billes, qui ne nomment personne</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>Consentements d’autres qui nomment cette personne comme donneur ou rédacteur, comme preuve : %1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>Un nombre aléatoire sans nom, pour qu’aucune fusion ne ramène le joueur</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>Rapports, exports et copies du carnet faits ailleurs</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 a été supprimé.</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 n’était plus là.</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 est entre-temps un autre fichier et a été laissé tel quel.</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>%1 n’a pas pu être supprimé (%2) ; supprimez-le vous-même.</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>Le fichier du carnet n’a pas pu être réécrit, parce qu’un autre programme l’utilise ou que le disque est plein : d’anciennes pages peuvent encore contenir le nom. Fermez les autres programmes et lancez « ferrule erase --compact » avec le même nom.</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>Le nom ne figure plus nulle part dans les fichiers du carnet.</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>Le nom, ou ses lettres dans d’autres mots, figure encore dans les fichiers du carnet : %1 fois.</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 a été effacé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>Effacer retire définitivement un joueur du carnet, avec tout ce qui est gardé de lui. Exportez-le d’abord si quelque chose peut encore servir.</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>Montrer ce qui partirait…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>Ce qui part et ce qui reste</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>Retirer le nom des textes d’autres</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>Supprimer les films de ce joueur seul</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>Supprimer les copies plus anciennes</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>Effacer définitivement</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>Effacer %1 définitivement</translation>
         </message>
     </context>
 </TS>

@@ -528,6 +528,34 @@
             <source>Write the plan of the shot in Review as PNG or SVG</source>
             <translation>把复盘中此杆的平面图写成PNG或SVG</translation>
         </message>
+        <message>
+            <source>&amp;Add a player</source>
+            <translation>添加球员(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Add a player to the record</source>
+            <translation>将一名球员加入记录</translation>
+        </message>
+        <message>
+            <source>Add a &amp;guest</source>
+            <translation>添加访客(&amp;G)</translation>
+        </message>
+        <message>
+            <source>Add somebody whose shots are given to a player later, or erased</source>
+            <translation>添加某人，其击球以后归给一名球员或被删除</translation>
+        </message>
+        <message>
+            <source>&amp;Players</source>
+            <translation>球员(&amp;P)</translation>
+        </message>
+        <message>
+            <source>&amp;Export the player…</source>
+            <translation>导出球员(&amp;E)…</translation>
+        </message>
+        <message>
+            <source>Write all that is kept of the chosen player into a folder</source>
+            <translation>把所选球员保存的全部内容写入一个文件夹</translation>
+        </message>
     </context>
     <context>
         <name>AskedSentence</name>
@@ -1644,6 +1672,14 @@
         <message>
             <source>Set up a drill, repeat it, and see the scatter shrink</source>
             <translation>摆好练习，反复打，看散布缩小</translation>
+        </message>
+        <message>
+            <source>Players</source>
+            <translation>球员</translation>
+        </message>
+        <message>
+            <source>Who plays: groups, consent, notes, and what is kept of each</source>
+            <translation>谁在打球：分组、同意、备注，以及每人保存了什么</translation>
         </message>
     </context>
     <context>
@@ -6050,6 +6086,26 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>The history says whether the last run differs from those before by more than chance.</source>
             <translation>历史会说明最近一轮与之前的差别是否超出偶然。</translation>
         </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>先添加球员：姓名、惯用手、分组（如少年组或周二组）。</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>记下谁在何时同意了什么、有效至何时；未成年人由父母或监护人同意。</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>缺少或到期的同意会用文字说明，并说明后果：没有同意就不保存影片。</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>同意列表中不会丢失任何内容：撤回、续期和更正都各占一行。</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::AboutPage</name>
@@ -7438,6 +7494,718 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1，%2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>父母或监护人</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>某人</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1（父母或监护人）</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>在测量并保存此人的击球之前先征求同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>不保存此人的影片。</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>报告只交给此人本人。</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>未知</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>右手</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>左手</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>双手</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>测量的击球</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>影片</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>未成年人的影片</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>转交报告</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>由 %1 于 %2 给予，至 %3 为止。</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>由 %1 于 %2 给予，直到撤回为止。</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>缺少。</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>由 %1 于 %2 给予，但未成年人须由父母或监护人给予。</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>已于 %1 到期。</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>由 %1 于 %2 撤回。</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2：由 %3 撤回</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2：由 %3 给予，至 %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2：由 %3 给予</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>，由 %1 记下</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>，作为错误收回</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>未同意</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>不可拍摄</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>还没有打过球。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n场</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n杆</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>最近一次打球：%1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>拍摄他人，尤其是未成年人：先征求书面同意。未成年人须在开机之前由父母或监护人同意；当地法律可能有更多要求。</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>由谁给予或撤回</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>由(&amp;B)</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>父母或监护人(&amp;P)</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>自此日起</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>日期(&amp;O)</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>至(&amp;U)</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>在某日结束</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>最后一天</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>记下</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>取消</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>续期…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>记下…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>记下同意：%1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>撤回…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>撤回同意：%1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>已给予同意：%1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>已撤回同意：%1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>父母或监护人的姓名</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>请说明由谁给予或撤回同意。</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>同意会在开始之前结束；请选择较晚的最后一天。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>关于此球员的备注</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>新备注</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>谁在记录</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>您的姓名</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>显示在您记下的备注和同意旁</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>记录人(&amp;W)</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>添加备注</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>移除</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>移除所选备注</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>添加 %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 期间已打过球，予以保留。</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>更改 %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>将 %1 改名为 %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>记下 %1 的同意</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>撤回 %1 的同意</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>关于 %1 的备注</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>移除关于 %1 的备注</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>将 %1 与 %2 合为一人</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 和 %2 在同一次场次“%3”中打过球，因此是两个人。</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 正在进行中的场次里打球；请先结束它。</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 正在进行中的场次里打球；请在“场次”中继续并先结束它。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>姓名</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>姓名(&amp;N)</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>惯用手</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>惯用手(&amp;H)</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>例如：少年组, 周二</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>用逗号分隔；一人可属于多个分组</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>分组(&amp;R)</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>未成年：由父母或监护人同意(&amp;M)</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>未成年</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>访客：以后才知道是谁(&amp;U)</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>是谁</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>归给</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>把所有击球归给该球员</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>所有击球、场次、备注和同意都归给该球员；可以撤销</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>这是(&amp;I)</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>同一人(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>选择球员</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>球员需要姓名；保留原名。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>球员</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>搜索球员或分组</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>记录中的球员</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>没有人符合搜索和分组。</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>个人</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>同意</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>请在左侧选择一名球员。</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>添加球员</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>新球员</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>%1 中还没有人。请先添加一名球员：姓名、分组和同意；之后场次和影片就能按姓名识别。</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>所有分组</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>撤销：%1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>没有可撤销的内容</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>重做：%1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>没有可重做的内容</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>导出与清除</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>已写入：%1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>请选择要导出的球员。</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>将球员导出到文件夹</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>没有其他人打球的场次</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>这些场次的局</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>这些场次中摆放的球</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>这些场次的球台特征</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>与他人同场的席位</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>击球</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>球的位置</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>出杆</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>碰撞与落袋</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>落袋的球</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>轨迹</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>判罚</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>建议</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>失误分析</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>更正</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>标签</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>同意条目</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>进行中的场次</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>关于他人、将失去作者姓名的备注</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>对他人击球、将失去作者姓名的更正</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>对他人击球、将失去此姓名的更正</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>对他人击球、将失去此姓名的判罚</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>随 %1 一起删除的内容</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>球员的姓名、惯用手以及是否未成年</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1：%2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>影片：文件属于您，只有在您要求时才删除</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1（其中还有别人打球：保留在记录中）</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1（记录不再保留）</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>他人文字中含有此姓名，将被去掉</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>“%1”变为“%2”</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>记录旁含有此姓名的旧副本</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>保留的内容</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>与此球员同场者的击球：%1，含 %2 个球的位置，不涉及姓名</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>他人的同意中提到此人为给予者或记录者，作为凭据保留：%1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>一个不含姓名的随机编号，以免合并时又带回此球员</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>在别处生成的报告、导出文件和记录副本</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 已删除。</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 已经不在。</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 现在已是另一个文件，未作改动。</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>无法删除 %1（%2）；请自行删除。</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>记录文件无法重写，因为另一个程序正在使用它或磁盘已满：旧页面可能仍含有此姓名。请关闭其他程序，并用同一姓名运行“ferrule erase --compact”。</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>记录的文件中已不再有此姓名。</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>此姓名（或其他词中的相同字母）仍出现在记录的文件中：%1 次。</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 已被清除。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>清除会将球员及其保存的一切永久移出记录。如果以后可能用到，请先导出。</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>显示将删除的内容…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>删除与保留的内容</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>从他人的文字中去掉此姓名</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>删除只有此球员的影片</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>删除旧副本</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>取消</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>永久清除</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>永久清除 %1</translation>
         </message>
     </context>
 </TS>

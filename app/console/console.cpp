@@ -10,6 +10,7 @@
 #include "app/console/coach_command.h"
 #include "app/console/console_output.h"
 #include "app/console/drill_command.h"
+#include "app/console/erase_command.h"
 #include "app/console/export_command.h"
 #include "app/console/fingerprint_command.h"
 #include "app/console/judge_command.h"
@@ -31,6 +32,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addCheckCommand(app, status);
   addCoachCommand(app, status);
   addDrillCommand(app, status);
+  addEraseCommand(app, status);
   addExportCommand(app, status);
   addFingerprintCommand(app, status);
   addJudgeCommand(app, status);

@@ -125,6 +125,12 @@ void FilterBar::setPlayer(const QString& player) {
   if (at >= 0) player_->setCurrentIndex(at);
 }
 
+void FilterBar::forgetPlayer(const QString& player) {
+  const QSignalBlocker quiet(player_);
+  const int at = player_->findText(player, Qt::MatchExactly);
+  if (at >= 0) player_->removeItem(at);
+}
+
 QString FilterBar::player() const {
   return player_->currentText();
 }

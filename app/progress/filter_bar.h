@@ -23,6 +23,8 @@ class FilterBar : public QWidget {
   /// What there is to choose from, keeping what is chosen.
   void setChoices(const std::vector<std::string>& tables, const std::vector<std::string>& games);
   void setPlayer(const QString& player);
+  /// Somebody who was erased is not offered any more.
+  void forgetPlayer(const QString& player);
   [[nodiscard]] QString player() const;
   [[nodiscard]] ProgressWanted wanted() const;
 

@@ -51,6 +51,12 @@ void ProgressPlace::openRecord(const QString& path) {
   if (isVisible()) read(path);
 }
 
+void ProgressPlace::forgetPlayer(const QString& name) {
+  if (wantedPlayer_ == name) wantedPlayer_.clear();
+  first_->forgetPlayer(name);
+  second_->forgetPlayer(name);
+}
+
 void ProgressPlace::showEvent(QShowEvent* event) {
   Place::showEvent(event);
   const QString wanted = wantedRecord_.isEmpty() ? ownRecord() : wantedRecord_;

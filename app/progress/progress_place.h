@@ -27,6 +27,7 @@ class ProgressPlace : public Place {
 
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
+  void forgetPlayer(const QString& name) override;
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;

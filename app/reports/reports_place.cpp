@@ -195,6 +195,11 @@ void ReportsPlace::openRecord(const QString& path) {
   if (isVisible()) read(path);
 }
 
+void ReportsPlace::forgetPlayer(const QString& name) {
+  if (wantedPlayer_ == name) wantedPlayer_.clear();
+  filter_->forgetPlayer(name);
+}
+
 void ReportsPlace::showEvent(QShowEvent* event) {
   Place::showEvent(event);
   const QString wanted = wantedRecord_.isEmpty() ? ownRecord() : wantedRecord_;

@@ -28,6 +28,7 @@ class ReportsPlace : public Place {
 
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
+  void forgetPlayer(const QString& name) override;
   void setNumbers(const Numbers&) override {}
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;

@@ -37,8 +37,9 @@ QString sessionWords(const SessionSummary& session, const Numbers& numbers) {
   }
   if (!session.tableName.empty()) parts << tableWords(session.tableName);
   QStringList players;
-  for (const std::string& player : session.players)
-    players << QString::fromStdString(player);
+  for (const std::string& player : session.players) {
+    if (!player.empty()) players << QString::fromStdString(player);
+  }
   if (!players.isEmpty()) parts << players.join(QStringLiteral(", "));
   return parts.join(kDot);
 }

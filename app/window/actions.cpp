@@ -124,6 +124,16 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "Export the &report…"),
               QT_TRANSLATE_NOOP("Actions", "Write the report as PDF or HTML, or its numbers as CSV"), "", "Ctrl+P"},
 
+    ActionRow{ActionId::AddPlayer, MenuId::Players, "addPlayer", QT_TRANSLATE_NOOP("Actions", "&Add a player"),
+              QT_TRANSLATE_NOOP("Actions", "Add a player to the record"), "", "Ctrl+N"},
+    ActionRow{ActionId::AddGuest, MenuId::Players, "addGuest", QT_TRANSLATE_NOOP("Actions", "Add a &guest"),
+              QT_TRANSLATE_NOOP("Actions", "Add somebody whose shots are given to a player later, or erased"), "",
+              "Ctrl+Shift+N"},
+    ActionRow{ActionId::ExportPlayer, MenuId::Players, "exportPlayer",
+              QT_TRANSLATE_NOOP("Actions", "&Export the player…"),
+              QT_TRANSLATE_NOOP("Actions", "Write all that is kept of the chosen player into a folder"), "",
+              "Ctrl+Shift+P", false, true},
+
     ActionRow{ActionId::StepBack, MenuId::Setup, "stepBack", QT_TRANSLATE_NOOP("Actions", "Step &back"),
               QT_TRANSLATE_NOOP("Actions", "The step of the set-up before"), "", "Alt+Left"},
     ActionRow{ActionId::StepOn, MenuId::Setup, "stepOn", QT_TRANSLATE_NOOP("Actions", "Step &on"),
@@ -197,6 +207,8 @@ QString menuTitle(MenuId menu) {
       return QCoreApplication::translate("Actions", "Sess&ion");
     case MenuId::Figures:
       return QCoreApplication::translate("Actions", "Fi&gures");
+    case MenuId::Players:
+      return QCoreApplication::translate("Actions", "&Players");
     case MenuId::Setup:
       return QCoreApplication::translate("Actions", "Set-&up");
     case MenuId::SpeedUnit:

@@ -55,6 +55,9 @@ enum class ActionId {
   ShotsBehind,
   ExportChart,
   ExportReport,
+  AddPlayer,
+  AddGuest,
+  ExportPlayer,
   StepBack,
   StepOn,
   CheckAgain,
@@ -76,7 +79,7 @@ enum class ActionId {
   About,
 };
 
-enum class MenuId { Record, Edit, View, Step, Session, Figures, Setup, SpeedUnit, Appearance, Language, Help };
+enum class MenuId { Record, Edit, View, Step, Session, Figures, Players, Setup, SpeedUnit, Appearance, Language, Help };
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

@@ -78,6 +78,17 @@ constexpr std::array kReports{
     QT_TRANSLATE_NOOP("PlaceHelp", "Write a note of your own: it stands on the first page."),
     QT_TRANSLATE_NOOP("PlaceHelp", "The sheets on the screen are the ones that print; export them as PDF or HTML."),
 };
+constexpr std::array kPlayers{
+    QT_TRANSLATE_NOOP("PlaceHelp", "Add the players first: name, playing hand, groups such as juniors or Tuesday."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Note who consented to what, when and until when; for a minor a parent or guardian does."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "What is missing or has expired is said in words, with what follows: without consent no film is "
+                      "kept."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "A guest's shots can be given to a player once it is known who it was."),
+};
 
 }  // namespace
 
@@ -89,6 +100,7 @@ std::span<const char* const> helpSteps(const char* place) {
   if (is("drills")) return kDrills;
   if (is("progress")) return kProgress;
   if (is("reports")) return kReports;
+  if (is("players")) return kPlayers;
   return {};
 }
 

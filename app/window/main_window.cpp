@@ -66,6 +66,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
     places_.push_back(place.make(openers, *actions_));
     stack_->addWidget(places_.back());
     connect(places_.back(), &Place::shotsWanted, this, &MainWindow::showShots);
+    connect(places_.back(), &Place::playerErased, this, &MainWindow::forgetPlayer);
     connect(places_.back(), &Place::recordWanted, this, &MainWindow::openRecord);
     connect(places_.back(), &Place::placeWanted, this, &MainWindow::showPlace);
   }
@@ -90,6 +91,15 @@ void MainWindow::openFilm(const QString& path) {
   const auto rows = placeRows();
   for (std::size_t i = 0; i < rows.size(); ++i) {
     if (places_[i]->openFilm(path)) showPlace(QString::fromLatin1(rows[i].name));
+  }
+}
+
+void MainWindow::forgetPlayer(const QString& name) {
+  for (Place* place : places_)
+    place->forgetPlayer(name);
+  QSettings settings;
+  for (const QString& key : settings.allKeys()) {
+    if (settings.value(key).toString() == name) settings.remove(key);
   }
 }
 
@@ -124,7 +134,8 @@ void MainWindow::makeMenus() {
   recent->setObjectName(QStringLiteral("recentRecords"));
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { listRecent(recent); });
   record->insertMenu(record->actions().value(1), recent);
-  for (const MenuId id : {MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Setup})
+  for (const MenuId id :
+       {MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Players, MenuId::Setup})
     fill(menuBar()->addMenu(menuTitle(id)), id);
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
   for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance, MenuId::Language})

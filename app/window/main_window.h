@@ -45,6 +45,7 @@ class MainWindow : public QMainWindow {
   void chooseRecord();
   void openRecord(const QString& path);
   void openFilm(const QString& path);
+  void forgetPlayer(const QString& name);
   void showShots(const ShotList& shots);
   void showSettings(const QSettings& settings);
   void chooseLanguage(ActionId action);

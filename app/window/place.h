@@ -25,6 +25,8 @@ class Place : public QWidget {
   virtual bool openFilm(const QString&) { return false; }
   /// Lists shots, for the place that shows them one by one.
   virtual void showShots(const ShotList&) {}
+  /// Somebody was erased: the name is to be forgotten, in settings too.
+  virtual void forgetPlayer(const QString&) {}
   virtual void setNumbers(const Numbers& numbers) = 0;
   /// Selection, sizes, modes and zoom.
   virtual void save(QSettings& settings) const = 0;
@@ -35,6 +37,8 @@ class Place : public QWidget {
   void actionsChanged();
   /// Shots to be looked at in Review.
   void shotsWanted(const ferrule::ShotList& shots);
+  /// A player is gone for good: nothing should remember the name.
+  void playerErased(const QString& name);
   /// A record that every place should show.
   void recordWanted(const QString& path);
   /// Another place, by its name in placeRows().

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "app/drills/drills_place.h"
+#include "app/players/players_place.h"
 #include "app/progress/progress_place.h"
 #include "app/reports/reports_place.h"
 #include "app/review/review_place.h"
@@ -44,6 +45,12 @@ constexpr std::array kRows{
              QT_TRANSLATE_NOOP("Places", "Make the progress report that a student takes home"), "reports", "Alt+6",
              [](const Openers&, const ActionSet& actions) -> Place* {
                return new ReportsPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             }},
+    PlaceRow{"players", QT_TRANSLATE_NOOP("Places", "Players"),
+             QT_TRANSLATE_NOOP("Places", "Who plays: groups, consent, notes, and what is kept of each"), "players",
+             "Alt+7",
+             [](const Openers&, const ActionSet& actions) -> Place* {
+               return new PlayersPlace(actions, QDateTime::currentMSecsSinceEpoch);
              }},
 };
 

@@ -51,6 +51,14 @@ ordered_json keptJson(const std::string& content) {
   return kept.is_discarded() ? ordered_json(nullptr) : kept;
 }
 
+ordered_json notesJson(const std::vector<Note>& notes) {
+  ordered_json all = ordered_json::array();
+  for (const Note& note : notes) {
+    all.push_back({{"text", note.text}, {"who", note.who}, {"when", utcText(note.when)}});
+  }
+  return all;
+}
+
 ordered_json suggestionJson(const SuggestionEntry& suggestion) {
   const auto loss = [](const std::optional<double>& value) {
     return value ? number(*value, 1e-6) : ordered_json(nullptr);
@@ -72,13 +80,31 @@ std::string keptText(const std::string& content) {
   return dumped(keptJson(content));
 }
 
-std::string playerJson(const Player& player, const std::string& uid) {
-  return dumped({{"uid", uid},
+std::string playerJson(const Person& person) {
+  const Player& player = person.details.player;
+  ordered_json consents = ordered_json::array();
+  for (const ConsentEntry& entry : person.consents) {
+    ordered_json line{{"uid", entry.uid},
+                      {"event", toText(entry.event)},
+                      {"scope", toText(entry.scope)},
+                      {"from", utcText(entry.from)},
+                      {"until", utcOrNull(entry.until)},
+                      {"by", entry.by},
+                      {"guardian", entry.byGuardian},
+                      {"noted_by", entry.notedBy},
+                      {"noted", utcText(entry.noted)}};
+    if (entry.event == ConsentEvent::Struck) line["strikes"] = entry.struckUid;
+    consents.push_back(std::move(line));
+  }
+  return dumped({{"uid", person.uid},
                  {"name", player.name},
                  {"handedness", toText(player.handedness)},
                  {"minor", player.minor},
-                 {"consent_given", utcOrNull(player.consentGiven)},
-                 {"consent_by", player.consentBy}});
+                 {"guest", player.guest},
+                 {"groups", person.details.groups},
+                 {"consents", std::move(consents)},
+                 {"notes", notesJson(person.notes)},
+                 {"tags", person.tags}});
 }
 
 std::string tableJson(const std::string& name, const MeasuredTable& table) {
@@ -116,11 +142,7 @@ std::string shotJson(const StoredShot& shot, const std::optional<std::string>& o
                            {"when", utcText(correction.when)}});
   }
   object["corrections"] = std::move(corrections);
-  ordered_json notes = ordered_json::array();
-  for (const Note& note : shot.notes) {
-    notes.push_back({{"text", note.text}, {"who", note.who}, {"when", utcText(note.when)}});
-  }
-  object["notes"] = std::move(notes);
+  object["notes"] = notesJson(shot.notes);
   object["tags"] = shot.tags;
   object["ruling"] = shot.ruling ? keptJson(shot.ruling->content) : ordered_json(nullptr);
   object["suggestion"] = shot.suggestion ? suggestionJson(*shot.suggestion) : ordered_json(nullptr);

@@ -7,6 +7,7 @@
 #include "core/camera/rig_file.h"
 #include "core/record/drill_rows.h"
 #include "core/record/export_writers.h"
+#include "core/record/people.h"
 #include "core/table/shot_text.h"
 
 namespace ferrule {
@@ -48,10 +49,10 @@ class Exporter {
     bool found = false;
     for (const Player& player : *all) {
       if (options_.player && player.name != *options_.player) continue;
-      const auto uid = record_.uidOf(player.id);
-      if (!uid) return tl::make_unexpected(uid.error());
+      const auto known = person(record_, player.id);
+      if (!known) return tl::make_unexpected(known.error());
       json_.write(found ? ",\n " : "");
-      json_.write(playerJson(player, *uid));
+      json_.write(playerJson(*known));
       found = true;
     }
     return {};

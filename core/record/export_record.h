@@ -11,8 +11,9 @@
 namespace ferrule {
 
 struct ExportOptions {
-  std::string folder;                 ///< made where it is not there
-  std::optional<std::string> player;  ///< only this player's shots, and no other player's name
+  std::string folder;  ///< made where it is not there
+  /// Only this player's shots, groups, consents and notes, and no other player's name.
+  std::optional<std::string> player;
 
   bool operator==(const ExportOptions&) const = default;
 };

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "core/base/output_file.h"
-#include "core/record/record_values.h"
+#include "core/record/people_values.h"
 
 /// The two forms of an export, written shot by shot. For this folder's .cpp files only.
 namespace ferrule {
@@ -27,7 +27,7 @@ struct ExportedFrame {
 [[nodiscard]] std::string csvRow(const ExportedFrame& frame, const StoredShot& shot);
 
 /// The pieces of record.json; each is one JSON object.
-[[nodiscard]] std::string playerJson(const Player& player, const std::string& uid);
+[[nodiscard]] std::string playerJson(const Person& person);
 [[nodiscard]] std::string tableJson(const std::string& name, const MeasuredTable& table);
 [[nodiscard]] std::string filmJson(const FilmEntry& film);
 /// onlyPlayer: other names are left out of what was corrected.

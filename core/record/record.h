@@ -161,6 +161,7 @@ class Record {
 
  private:
   class Impl;
+  friend struct RecordInside;  ///< for people.h and its neighbours in this folder
   explicit Record(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> impl_;
 };

@@ -27,6 +27,18 @@ class Record::Impl {
   Connection connection;
 };
 
+/// For functions of this folder that work on a record beside its class.
+struct RecordInside {
+  using Impl = Record::Impl;
+  [[nodiscard]] static Record::Impl& of(Record& record) { return *record.impl_; }
+};
+
+/// A random name, unique over all machines.
+[[nodiscard]] std::string freshUid();
+
+/// A player's row and the name in corrections; false for an unknown player. The name must be free.
+[[nodiscard]] Result<bool> updatePlayerRow(Connection& connection, const Player& player);
+
 /// A shot's list row and the columns that only the whole shot needs.
 struct ShotRow {
   ShotSummary summary;

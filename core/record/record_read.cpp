@@ -13,12 +13,11 @@ Player playerOf(const Row& row) {
   player.name = textOf(row[1]);
   player.handedness = handednessFromText(textOf(row[2])).value_or(Handedness::Unknown);
   player.minor = row[3].toBool();
-  player.consentGiven = optionalIntegerOf(row[4]);
-  player.consentBy = textOf(row[5]);
+  player.guest = row[4].toBool();
   return player;
 }
 
-constexpr const char* kPlayerColumns = "id, name, handedness, minor, consent_given_ms, consent_by";
+constexpr const char* kPlayerColumns = "id, name, handedness, minor, guest";
 
 /// Sessions selected by a condition, in an order.
 Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QString& condition,
@@ -43,12 +42,16 @@ Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QS
     session.frames = row[5].toInt();
     session.shots = row[6].toInt();
     const auto players = connection.rows(
-        QStringLiteral("SELECT players.name FROM session_players JOIN players ON players.id = player_id "
+        QStringLiteral("SELECT players.name, seat FROM session_players JOIN players ON players.id = player_id "
                        "WHERE session_id = ? ORDER BY seat"),
         {row[0]});
     if (!players) return tl::make_unexpected(players.error());
-    for (const Row& player : *players)
+    for (const Row& player : *players) {
+      // A seat whose player was erased stays, so that the others keep theirs.
+      const auto seat = static_cast<std::size_t>(player[1].toInt());
+      if (seat > session.players.size() + 1) session.players.resize(seat - 1);
       session.players.push_back(textOf(player[0]));
+    }
     sessions.push_back(std::move(session));
   }
   return sessions;

@@ -27,9 +27,8 @@ struct Player {
   PlayerId id;
   std::string name;
   Handedness handedness = Handedness::Unknown;
-  bool minor = false;                           ///< consent must then come from a parent or guardian
-  std::optional<UtcMilliseconds> consentGiven;  ///< when consent to filming and keeping was given; nothing: not given
-  std::string consentBy;                        ///< who gave it: the player or a guardian
+  bool minor = false;  ///< consent must then come from a parent or guardian (people_values.h)
+  bool guest = false;  ///< stands in for somebody who is not known yet
 
   bool operator==(const Player&) const = default;
 };

@@ -17,10 +17,6 @@ namespace ferrule {
 
 namespace {
 
-std::string freshUid() {
-  return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
-}
-
 std::string sha256Of(const std::string& content) {
   return QCryptographicHash::hash(QByteArray::fromStdString(content), QCryptographicHash::Sha256).toHex().toStdString();
 }
@@ -154,6 +150,10 @@ Result<std::int64_t> tableRow(Connection& connection, const std::string& name, c
       {bound(std::string_view(freshUid())), bound(std::string_view(name)), bound(std::string_view(text))});
 }
 
+std::string freshUid() {
+  return QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+}
+
 Result<void> insertRuling(Connection& connection, std::int64_t shot, const RulingEntry& ruling) {
   std::string fouls;
   for (const std::string& foul : ruling.fouls)
@@ -215,13 +215,30 @@ Result<PlayerId> Record::addPlayer(const Player& player) {
     if (!known) return tl::make_unexpected(known.error());
     if (*known) return failure(ErrorCode::AlreadyRecorded, player.name);
     const auto id = connection.insert(
-        QStringLiteral("INSERT INTO players(uid, name, handedness, minor, consent_given_ms, consent_by) "
-                       "VALUES(?, ?, ?, ?, ?, ?)"),
+        QStringLiteral("INSERT INTO players(uid, name, handedness, minor, guest) VALUES(?, ?, ?, ?, ?)"),
         {bound(std::string_view(freshUid())), bound(std::string_view(player.name)), bound(toText(player.handedness)),
-         bound(player.minor), bound(player.consentGiven), bound(std::string_view(player.consentBy))});
+         bound(player.minor), bound(player.guest)});
     if (!id) return tl::make_unexpected(id.error());
     return PlayerId{*id};
   });
+}
+
+Result<bool> updatePlayerRow(Connection& connection, const Player& player) {
+  // Corrections name the player too, and are withdrawn by that name.
+  for (const char* side : {"measured", "corrected"}) {
+    auto renamed =
+        connection.run(QStringLiteral("UPDATE corrections SET %1 = ? WHERE entity = 'shot' AND field = 'player' AND "
+                                      "%1 = (SELECT name FROM players WHERE id = ?)")
+                           .arg(QLatin1String(side)),
+                       {bound(std::string_view(player.name)), bound(player.id.value)});
+    if (!renamed) return tl::make_unexpected(renamed.error());
+  }
+  auto done =
+      connection.run(QStringLiteral("UPDATE players SET name = ?, handedness = ?, minor = ?, guest = ? WHERE id = ?"),
+                     {bound(std::string_view(player.name)), bound(toText(player.handedness)), bound(player.minor),
+                      bound(player.guest), bound(player.id.value)});
+  if (!done) return tl::make_unexpected(done.error());
+  return connection.changedRows() > 0;
 }
 
 Result<void> Record::updatePlayer(const Player& player) {
@@ -231,22 +248,9 @@ Result<void> Record::updatePlayer(const Player& player) {
                             {bound(std::string_view(player.name)), bound(player.id.value)});
     if (!known) return tl::make_unexpected(known.error());
     if (*known) return failure(ErrorCode::AlreadyRecorded, player.name);
-    // Corrections name the player too, and are withdrawn by that name.
-    for (const char* side : {"measured", "corrected"}) {
-      auto renamed =
-          connection.run(QStringLiteral("UPDATE corrections SET %1 = ? WHERE entity = 'shot' AND field = 'player' AND "
-                                        "%1 = (SELECT name FROM players WHERE id = ?)")
-                             .arg(QLatin1String(side)),
-                         {bound(std::string_view(player.name)), bound(player.id.value)});
-      if (!renamed) return renamed;
-    }
-    auto done = connection.run(
-        QStringLiteral("UPDATE players SET name = ?, handedness = ?, minor = ?, consent_given_ms = ?, consent_by = ? "
-                       "WHERE id = ?"),
-        {bound(std::string_view(player.name)), bound(toText(player.handedness)), bound(player.minor),
-         bound(player.consentGiven), bound(std::string_view(player.consentBy)), bound(player.id.value)});
-    if (!done) return done;
-    if (connection.changedRows() == 0) return impl_->notFound("player", player.id.value);
+    const auto updated = updatePlayerRow(connection, player);
+    if (!updated) return tl::make_unexpected(updated.error());
+    if (!*updated) return impl_->notFound("player", player.id.value);
     return {};
   });
 }

@@ -262,6 +262,75 @@ constexpr const char* kVersion4[] = {
     ) STRICT, WITHOUT ROWID)",
 };
 
+// People: guests, groups, and what each consented to. Consents are a ledger: an entry is added, never changed, and goes
+// with its person only; what was noted by mistake is struck out by another entry. The consent that players had until
+// now was for filming and keeping. joined_players: other uids by which a person is known, since two turned out to be
+// one. erased_players: a merge does not bring them back.
+constexpr const char* kVersion5[] = {
+    "ALTER TABLE players ADD COLUMN guest INTEGER NOT NULL DEFAULT 0 CHECK(guest IN (0, 1))",
+    R"(CREATE TABLE player_groups(
+      player_id INTEGER NOT NULL REFERENCES players(id) ON DELETE CASCADE,
+      name TEXT NOT NULL,
+      PRIMARY KEY(player_id, name)
+    ) STRICT, WITHOUT ROWID)",
+    R"(CREATE TABLE joined_players(
+      uid TEXT PRIMARY KEY,
+      player_id INTEGER NOT NULL REFERENCES players(id) ON DELETE CASCADE
+    ) STRICT, WITHOUT ROWID)",
+    "CREATE INDEX joined_players_by_player ON joined_players(player_id)",
+    R"(CREATE TABLE erased_players(
+      uid TEXT PRIMARY KEY,
+      erased_ms INTEGER NOT NULL
+    ) STRICT, WITHOUT ROWID)",
+    R"(CREATE TABLE consents(
+      id INTEGER PRIMARY KEY,
+      uid TEXT NOT NULL UNIQUE,
+      player_id INTEGER NOT NULL REFERENCES players(id) ON DELETE CASCADE,
+      event TEXT NOT NULL CHECK(event IN ('given', 'withdrawn', 'struck')),
+      scope TEXT NOT NULL CHECK(scope IN ('measuring', 'film', 'film-of-minor', 'sharing')),
+      struck_uid TEXT,
+      from_ms INTEGER NOT NULL,
+      until_ms INTEGER,
+      by_whom TEXT NOT NULL,
+      guardian INTEGER NOT NULL CHECK(guardian IN (0, 1)),
+      noted_by TEXT NOT NULL,
+      noted_ms INTEGER NOT NULL,
+      CHECK((event = 'struck') = (struck_uid IS NOT NULL))
+    ) STRICT)",
+    "CREATE INDEX consents_by_player ON consents(player_id, from_ms)",
+    R"(INSERT INTO consents(uid, player_id, event, scope, from_ms, by_whom, guardian, noted_by, noted_ms)
+       SELECT uid || '-measuring', id, 'given', 'measuring', consent_given_ms, consent_by, minor, '', consent_given_ms
+       FROM players WHERE consent_given_ms IS NOT NULL ORDER BY id)",
+    R"(INSERT INTO consents(uid, player_id, event, scope, from_ms, by_whom, guardian, noted_by, noted_ms)
+       SELECT uid || '-film', id, 'given', CASE minor WHEN 0 THEN 'film' ELSE 'film-of-minor' END, consent_given_ms,
+         consent_by, minor, '', consent_given_ms
+       FROM players WHERE consent_given_ms IS NOT NULL ORDER BY id)",
+    // A name without a date is no consent, and is not lost either.
+    R"(INSERT INTO notes(entity, entity_id, note, who, when_ms)
+       SELECT 'player', id, 'consent_by: ' || consent_by, '', 0 FROM players
+       WHERE consent_given_ms IS NULL AND consent_by <> '' ORDER BY id)",
+    "ALTER TABLE players DROP COLUMN consent_given_ms",
+    "ALTER TABLE players DROP COLUMN consent_by",
+    R"(CREATE TRIGGER consent_changed BEFORE UPDATE ON consents BEGIN
+      SELECT RAISE(ABORT, 'consents are added, never changed');
+    END)",
+    // Removed with its person: then the person is gone already.
+    R"(CREATE TRIGGER consent_removed BEFORE DELETE ON consents
+      WHEN EXISTS(SELECT 1 FROM players WHERE id = OLD.player_id) BEGIN
+      SELECT RAISE(ABORT, 'consents are struck out, never removed');
+    END)",
+    R"(CREATE TRIGGER session_removed AFTER DELETE ON sessions BEGIN
+      DELETE FROM corrections WHERE entity = 'session' AND entity_id = OLD.id;
+      DELETE FROM notes WHERE entity = 'session' AND entity_id = OLD.id;
+      DELETE FROM tags WHERE entity = 'session' AND entity_id = OLD.id;
+    END)",
+    R"(CREATE TRIGGER frame_removed AFTER DELETE ON frames BEGIN
+      DELETE FROM corrections WHERE entity = 'frame' AND entity_id = OLD.id;
+      DELETE FROM notes WHERE entity = 'frame' AND entity_id = OLD.id;
+      DELETE FROM tags WHERE entity = 'frame' AND entity_id = OLD.id;
+    END)",
+};
+
 // A person's own drills, and the runs of all drills. A run carries the drill as it was: deleting or changing a drill
 // leaves its runs as they are. content and drill: core/drills/drill_file.h; places in metres on the run's table.
 constexpr const char* kVersion6[] = {
@@ -313,7 +382,7 @@ constexpr const char* kVersion6[] = {
 
 constexpr std::array kMigrations{
     Migration{1, kVersion1}, Migration{2, kVersion2}, Migration{3, kVersion3},
-    Migration{4, kVersion4}, Migration{6, kVersion6},
+    Migration{4, kVersion4}, Migration{5, kVersion5}, Migration{6, kVersion6},
 };
 static_assert(kMigrations.back().version == kRecordVersion);
 

@@ -9,6 +9,7 @@
 
 #include "app/drills/drills_place.h"
 #include "app/film/film_file.h"
+#include "app/players/players_place.h"
 #include "app/progress/progress_place.h"
 #include "app/reports/reports_place.h"
 #include "app/review/record_source.h"
@@ -112,6 +113,16 @@ void visitEveryPlace(const QString& language, const QFont& font,
   window.showPlace(QStringLiteral("reports"));
   QVERIFY(built.wait(120'000));
   show(QStringLiteral("reports"), QStringLiteral("reports"));
+
+  window.showPlace(QStringLiteral("players"));
+  PeopleDesk& players = window.findChild<PlayersPlace*>()->desk();
+  QTRY_VERIFY(players.wasRead() && !players.people().empty());
+  show(QStringLiteral("players"), QStringLiteral("players"));
+  players.choose(players.people().front().details.player.id);
+  QTRY_VERIFY(players.person() != nullptr);
+  show(QStringLiteral("players"), QStringLiteral("a player"));
+  window.findChild<QPushButton*>(QStringLiteral("give-measuring"))->click();
+  show(QStringLiteral("players"), QStringLiteral("a player's consent"));
 }
 
 }  // namespace ferrule

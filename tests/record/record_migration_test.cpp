@@ -6,6 +6,8 @@
 #include <QtTest>
 #include <filesystem>
 
+#include "core/record/consent.h"
+#include "core/record/people.h"
 #include "core/record/record.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
@@ -44,6 +46,7 @@ class RecordMigrationTest : public QObject {
   void aVersionOneRecordIsBroughtForwardWithItsContent();
   void aVersionTwoRecordIsBroughtForwardWithItsContent();
   void aVersionThreeRecordIsBroughtForwardWithItsContent();
+  void aVersionFourRecordIsBroughtForwardWithItsContent();
   void theOldFileIsCopiedFirst();
   void anOlderCopyStays();
   void aStepThatFailsLeavesTheOldRecordWhole();
@@ -62,7 +65,7 @@ void RecordMigrationTest::aVersionOneRecordIsBroughtForwardWithItsContent() {
     QCOMPARE((*players)[0].name, std::string("Ada"));
     QVERIFY((*players)[0].handedness == Handedness::Left);
     QVERIFY(!(*players)[0].minor);
-    QVERIFY(!(*players)[0].consentGiven.has_value());
+    QVERIFY(consents(record, (*players)[0].id)->empty());
     const auto sessions = record.sessions();
     QVERIFY(sessions.has_value());
     QCOMPARE(sessions->size(), std::size_t{1});
@@ -101,7 +104,7 @@ void RecordMigrationTest::aVersionTwoRecordIsBroughtForwardWithItsContent() {
     const auto players = record.players();
     QVERIFY(players.has_value());
     QVERIFY((*players)[1].minor);
-    QCOMPARE((*players)[1].consentBy, std::string("a guardian"));
+    QCOMPARE(consents(record, (*players)[1].id)->front().by, std::string("a guardian"));
     const auto frames = record.frames(record.sessions()->front().id);
     QVERIFY(frames.has_value());
     const auto shots = record.shots(frames->front().id);
@@ -152,6 +155,46 @@ void RecordMigrationTest::aVersionThreeRecordIsBroughtForwardWithItsContent() {
   }
   QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
   QCOMPARE(valueIn(path + ".version-3.backup", "PRAGMA user_version").toInt(), 3);
+  QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
+}
+
+/// Version 5 keeps a ledger of consents; what was consented to until then was filming and keeping.
+void RecordMigrationTest::aVersionFourRecordIsBroughtForwardWithItsContent() {
+  constexpr UtcMilliseconds kLater = 1'780'000'000'000;
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder, 4);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 4);
+  {
+    Record record = sample::openOrDie(path);
+    QVERIFY(record.sessions()->front().kind == SessionKind::Lesson);
+    const auto players = record.players();
+    QVERIFY(players.has_value());
+    QCOMPARE(players->size(), std::size_t{4});
+    const PlayerId ada = (*players)[0].id;
+    const PlayerId ben = (*players)[1].id;
+    const PlayerId cleo = (*players)[2].id;
+    const PlayerId dora = (*players)[3].id;
+    QVERIFY(!(*players)[0].guest);
+    // A guardian had consented for Ben, a minor; Dora herself.
+    for (const ConsentScope scope : {ConsentScope::Measuring, ConsentScope::FilmOfMinor})
+      QVERIFY(consentOf(record, ben, scope, kLater)->holds());
+    QVERIFY(consentOf(record, ben, ConsentScope::Sharing, kLater)->consent == Consent::Missing);
+    QVERIFY(consentOf(record, dora, ConsentScope::Film, kLater)->holds());
+    QCOMPARE(consentOf(record, dora, ConsentScope::Film, kLater)->entry->from, UtcMilliseconds{1'770'000'000'000});
+    QVERIFY(consentOf(record, dora, ConsentScope::Film, 1'769'000'000'000)->consent == Consent::Missing);
+    QVERIFY(consents(record, ada)->empty());
+    // A name without a date was no consent; it is kept as a note.
+    QVERIFY(consents(record, cleo)->empty());
+    QCOMPARE(person(record, cleo)->notes.front().text, std::string("consent_by: her brother, by word"));
+    QCOMPARE(person(record, ada)->notes.front().text, std::string("drops the elbow"));
+    // What is new works on the old rows.
+    QVERIFY(updatePerson(record, {(*players)[0], {"Tuesday"}}).has_value());
+    QCOMPARE(person(record, ada)->details.groups, std::vector<std::string>{"Tuesday"});
+    QCOMPARE(record.draft("hand-session")->value_or(""), std::string("{\"session\": 1}"));
+    QVERIFY(record.check().has_value());
+  }
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path + ".version-4.backup", "PRAGMA user_version").toInt(), 4);
   QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
 }
 

@@ -20,7 +20,7 @@ class RecordShotTest : public QObject {
   void unknownIdsAreNamed();
   void shotsAcrossTheRepeatedAutumnHourStayInOrder();
   void placementsComeBackInOrder();
-  void playersKeepTheirConsent();
+  void playersKeepWhatIsKnownOfThem();
   void aPlayersNameIsTakenOnce();
 };
 
@@ -206,7 +206,7 @@ void RecordShotTest::placementsComeBackInOrder() {
   QCOMPARE(*back, placed);
 }
 
-void RecordShotTest::playersKeepTheirConsent() {
+void RecordShotTest::playersKeepWhatIsKnownOfThem() {
   const sample::Folder folder;
   Record record = sample::openOrDie(folder.file("a.sqlite"));
   Player player = sample::player("Cleo", Handedness::Both);
@@ -214,8 +214,8 @@ void RecordShotTest::playersKeepTheirConsent() {
   const auto id = record.addPlayer(player);
   QVERIFY(id.has_value());
   player.id = *id;
-  player.consentGiven = 1'760'000'000'000;
-  player.consentBy = "guardian";
+  player.guest = true;
+  player.handedness = Handedness::Left;
   QVERIFY(record.updatePlayer(player).has_value());
   const auto back = record.playerNamed("Cleo");
   QVERIFY(back.has_value() && back->has_value());

@@ -66,7 +66,6 @@ Result<void> putInto(Record& record, const Squad& squad) {
     Player player;
     player.name = habits.name;
     player.minor = true;
-    player.consentBy = "invented, needs none";
     const auto id = record.addPlayer(player);
     if (!id) return tl::make_unexpected(id.error());
     ids.push_back(*id);
