@@ -18,7 +18,6 @@
 #include "app/window/plain_parts.h"
 #include "app/window/wrapping_row.h"
 #include "app/words/drill_words.h"
-#include "app/words/trade_words.h"
 
 namespace ferrule {
 
@@ -92,6 +91,11 @@ QWidget* DetailPanel::makeBegin() {
   connect(table_, &QComboBox::textActivated, this, [this] { takeTable(); });
   connect(table_->lineEdit(), &QLineEdit::editingFinished, this, [this] { takeTable(); });
   form->addRow(tr("&Table"), table_);
+  // A label's size is rounded down from its text's, which cuts the last letter.
+  for (QWidget* field : std::initializer_list<QWidget*>{player_, table_}) {
+    QWidget* label = form->labelForField(field);
+    label->setMinimumWidth(label->sizeHint().width() + 2);
+  }
   begin_ = namedButton(tr("Begin a run"), "beginRun");
   connect(begin_, &QPushButton::clicked, this, [this] {
     if (takeTable()) desk_.beginRun(player_->currentText().trimmed().toStdString());
@@ -162,7 +166,7 @@ void DetailPanel::refresh(const Numbers& numbers) {
   caution_->setVisible(!cautions.isEmpty());
   QStringList goals;
   for (const DrillGoal& goal : station.goals)
-    goals << atStart(goalWords(goal, numbers));
+    goals << goalWords(goal, numbers);
   goals_->setText(
       tr("A try counts when: %1; %2 tries.").arg(goals.join(QStringLiteral("; ")), numbers.whole(trialsOf(played))));
   QStringList places;
@@ -184,9 +188,8 @@ void DetailPanel::refresh(const Numbers& numbers) {
   const QVariant session = session_->currentData();
   session_->clear();
   for (const SessionSummary& summary : desk_.shelf().sessions) {
-    session_->addItem(
-        QStringLiteral("%1, %2").arg(QString::fromStdString(summary.name), runDate(summary.started, numbers)),
-        QVariant::fromValue<qlonglong>(summary.id.value));
+    session_->addItem(QString::fromStdString(summary.name), QVariant::fromValue<qlonglong>(summary.id.value));
+    session_->setItemData(session_->count() - 1, runDate(summary.started, numbers), Qt::ToolTipRole);
   }
   session_->setCurrentIndex(std::max(0, session_->findData(session)));
   session_->setEnabled(session_->count() > 0);

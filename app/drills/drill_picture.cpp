@@ -9,6 +9,7 @@
 
 #include "app/drills/drill_painter.h"
 #include "app/picture/ball_painter.h"
+#include "app/window/spoken_role.h"
 
 namespace ferrule {
 
@@ -27,6 +28,7 @@ DrillPicture::DrillPicture(QWidget* parent) : PlanPicture(parent) {
   setObjectName(QStringLiteral("drillPicture"));
   setAccessibleName(tr("Set-up; in a run a click or the arrow keys put where the cue ball came to rest"));
   setFocusPolicy(Qt::StrongFocus);
+  speakAs(this, QAccessible::Graphic);
   connect(this, &PictureView::pointed, this, &DrillPicture::setMeasured);
 }
 

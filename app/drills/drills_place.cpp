@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QFileDialog>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QSettings>
 #include <QSignalBlocker>
@@ -26,6 +27,8 @@
 namespace ferrule {
 
 namespace {
+
+constexpr int kRow_px = 28;
 
 /// What a person types finds a drill by its name, its text or one of its tags.
 bool isFound(const Drill& drill, const QString& words, const QString& tag) {
@@ -117,6 +120,7 @@ void DrillsPlace::showLibrary() {
     if (row == list_->count()) list_->addItem(new QListWidgetItem);
     QListWidgetItem* item = list_->item(row);
     item->setText(drillTitle(*found[i]));
+    item->setSizeHint({0, kRow_px});
     item->setToolTip(drillText(*found[i]));
     item->setData(Qt::UserRole, QString::fromStdString(found[i]->key));
     if (found[i]->key == desk_.drill().key) current = row;
