@@ -10,7 +10,8 @@ namespace {
 
 constexpr int kGrowth = 3;
 constexpr int kAbove = 4;
-constexpr int kFirstTag = 5;
+constexpr int kStretch = 5;
+constexpr int kFirstTag = 6;
 /// Beyond so many standard deviations a corner was misread and pulls no harder.
 constexpr double kHuber = 3.0;
 /// Behind the camera, or beyond the lens: far from any solution, and still finite.
@@ -59,7 +60,7 @@ AddressProblem::PoseVector AddressProblem::vectorOf(const CuePose& pose) {
 
 TagSlip AddressProblem::slipOf(std::size_t tag, const Eigen::VectorXd& shared) const {
   const int first = kFirstTag + 2 * static_cast<int>(tag);
-  return {shared[first], shared[first + 1], shared[kAbove], shared[kGrowth]};
+  return {shared[first], shared[first + 1], shared[kAbove], shared[kGrowth], shared[kStretch]};
 }
 
 Eigen::VectorXd AddressProblem::residuals(std::size_t image, const PoseVector& vector, const Eigen::VectorXd& shared,
@@ -106,6 +107,7 @@ Eigen::VectorXd AddressProblem::sharedResiduals(const Eigen::VectorXd& shared) c
   all[1] = (c * off.y() - s * off.x()) / priors_.bridgeDistance_m;
   all[2] = off.z() / (model_.cue().bridgeHeight_m ? priors_.bridgeHeight_m : priors_.bridgeUnknown_m);
   all[kGrowth] = shared[kGrowth] / priors_.growth_px;
+  all[kStretch] = shared[kStretch] / priors_.growth_px;
   all[kAbove] = shared[kAbove] / priors_.tagAbove_m;
   for (int tag = 0; tag < static_cast<int>(model_.tags()); ++tag) {
     all[kFirstTag + 2 * tag] = shared[kFirstTag + 2 * tag] / priors_.tagAlong_m;

@@ -39,7 +39,8 @@ struct AddressPriors {
 };
 
 /// Unknowns that all images of one address share, in this order: the bridge's point (x, y, z), the growth of the
-/// squares, the tags' height above the axis; then along and twist of each tag; then the sensor's constant error.
+/// squares, the tags' height above the axis, how much more the squares seem grown along the cue; then along and twist
+/// of each tag; then the sensor's constant error.
 class AddressProblem {
  public:
   static constexpr int kPose = 6;  ///< heading, elevation, roll, middle

@@ -53,11 +53,14 @@ std::optional<std::array<ImagePoint, 4>> CueModel::imageOf(const Rig& rig, const
     if (!pixel) return std::nullopt;
     corners[i] = *pixel;
   }
-  if (slip.growth_px == 0.0) return corners;
+  if (slip.growth_px == 0.0 && slip.stretch_px == 0.0) return corners;
   const std::array<ImagePoint, 4> shown = corners;
   for (std::size_t i = 0; i < 4; ++i) {
-    const ImageVector towards = unit(shown[i] - shown[(i + 1) % 4]) + unit(shown[i] - shown[(i + 3) % 4]);
-    corners[i] = shown[i] + slip.growth_px * towards;
+    const ImageVector fromNext = unit(shown[i] - shown[(i + 1) % 4]);
+    const ImageVector fromLast = unit(shown[i] - shown[(i + 3) % 4]);
+    const bool nextAcross = (i + static_cast<std::size_t>(quarterTurns)) % 2 == 0;
+    corners[i] =
+        shown[i] + slip.growth_px * (fromNext + fromLast) + slip.stretch_px * (nextAcross ? fromLast : fromNext);
   }
   return corners;
 }

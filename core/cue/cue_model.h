@@ -31,10 +31,11 @@ struct CueAxes {
 
 /// What may be wrong with what an owner measured, and with how a camera shows a black square; 0 as measured.
 struct TagSlip {
-  double along_m = 0.0;    ///< towards the tip
-  double twist_rad = 0.0;  ///< stuck on crookedly
-  double above_m = 0.0;    ///< farther from the axis
-  double growth_px = 0.0;  ///< each side of the square seems moved outwards by so much
+  double along_m = 0.0;     ///< towards the tip
+  double twist_rad = 0.0;   ///< stuck on crookedly
+  double above_m = 0.0;     ///< farther from the axis
+  double growth_px = 0.0;   ///< each side of the square seems moved outwards by so much
+  double stretch_px = 0.0;  ///< those that cross the axis by so much more
 };
 
 /// The tags of a measured cue in the cue's own frame.

@@ -36,6 +36,10 @@ constexpr double kBridgeHeight_m = 0.050;
 /// Share of the last images in which a sensor must have spoken.
 constexpr double kSpoken = 0.5;
 constexpr double kSpeaks_s = 1.0;
+/// Modules of so many pixels or more show their sides where they are. From memory.
+constexpr double kPlainModule_px = 4.0;
+/// The tilt of a tag with smaller modules cannot be told without a sensor.
+constexpr double kTiltModule_px = 3.0;
 
 struct PosedSighting {
   CueSighting sighting;
@@ -182,8 +186,12 @@ std::optional<CueReading> readCue(const Rig& rig, const MeasuredCue& cue, std::s
                                ball.place.y - kBridgeDistance_m * std::sin(near_rad),
                                cue.bridgeHeight_m.value_or(kBridgeHeight_m));
   const std::vector<int> turns = quarterTurnsOf(rig, model, seenTags, ball.place);
+  // The smaller the modules, the more each side takes of its neighbours' brightness.
+  AddressPriors priors;
+  const double small = std::max(1.0, kPlainModule_px / reading.tags->module_px);
+  priors.growth_px *= small * small;
   const auto fitWith = [&](const Rig& used) {
-    return AddressFit(AddressProblem(used, model, seen, bridge, near_rad, turns, {}), starts);
+    return AddressFit(AddressProblem(used, model, seen, bridge, near_rad, turns, priors), starts);
   };
   const AddressFit fit = fitWith(rig);
   if (!fit.converged()) return reading;
@@ -244,6 +252,12 @@ std::optional<CueReading> readCue(const Rig& rig, const MeasuredCue& cue, std::s
     at.aim_rad.value = wrapAngle(at.aim_rad.value);
     at.elevation_rad = fit.at(i, [](const CuePose& pose) { return pose.elevation_rad; });
     reading.course.push_back(at);
+  }
+  if (!reading.sensorBias_rad && reading.tags->module_px < kTiltModule_px) {
+    reading.elevation_rad.reset();
+    reading.tipHeight_m.reset();
+    for (CueAt& at : reading.course)
+      at.elevation_rad.reset();
   }
   return reading;
 }

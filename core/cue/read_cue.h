@@ -23,7 +23,8 @@ struct StruckBall {
 
 /// Reads the cue's line, elevation and tip point from its tags before one strike. sightings: of the film, in time
 /// order, earlier and later ones may be among them. log: may be null; without it the elevation comes from the tags and
-/// the bridge's height alone. Nothing where the tags were seen in fewer than five images of the address.
+/// the bridge's height alone, and is absent where modules are smaller than three pixels. Nothing where the tags were
+/// seen in fewer than five images of the address.
 ///
 /// Assumes that the bridge hand lies still through the address, that the shaft is straight, and that the cue goes on
 /// along its line in the last images before the strike.
