@@ -22,6 +22,10 @@ add_library(ferrule_window STATIC
   drills/zone_editor.cpp
   film/film_file.cpp
   film/film_service.cpp
+  live/camera_list.cpp
+  live/camera_picture.cpp
+  live/camera_source.cpp
+  live/paced_film.cpp
   picture/ball_painter.cpp
   picture/film_view.cpp
   picture/picture_file.cpp
@@ -86,12 +90,16 @@ add_library(ferrule_window STATIC
   review/time_line.cpp
   review/tip_point_view.cpp
   session/ball_tray.cpp
+  session/camera_choice.cpp
   session/film_desk.cpp
   session/film_page.cpp
   session/hand_desk.cpp
   session/hand_service.cpp
   session/judge_service.cpp
   session/known_rigs.cpp
+  session/live_desk.cpp
+  session/live_page.cpp
+  session/live_words.cpp
   session/measured_shot_list.cpp
   session/measuring_feed.cpp
   session/measuring_pictures.cpp
@@ -102,6 +110,7 @@ add_library(ferrule_window STATIC
   session/session_shots.cpp
   session/session_words.cpp
   session/start_form.cpp
+  session/suggestion_desk.cpp
   session/suggestion_panel.cpp
   session/suggestion_searcher.cpp
   session/suggestion_service.cpp
@@ -159,7 +168,7 @@ add_library(Ferrule::window ALIAS ferrule_window)
 set_target_properties(ferrule_window PROPERTIES AUTOMOC ON AUTORCC ON)
 target_include_directories(ferrule_window PUBLIC ${CMAKE_SOURCE_DIR})
 target_link_libraries(ferrule_window PUBLIC
-  Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Widgets Qt6::Svg)
+  Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Multimedia Qt6::Widgets Qt6::Svg)
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
   drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/zone_editor.h
@@ -169,10 +178,10 @@ target_sources(ferrule_window PRIVATE
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
-  review/tip_point_view.h session/ball_tray.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
-  session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h
-  session/start_form.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
- setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
+  review/tip_point_view.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
+  live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h
+  session/start_form.h session/suggestion_desk.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
+  setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
   window/about_page.h window/actions.h window/background_job.h window/card.h window/help_page.h window/key_page.h window/main_window.h
   window/message_bar.h window/place.h
   window/place_list.h window/vertical_scroll.h window/window_host.h)

@@ -2818,6 +2818,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>Drag a ball to where it came to rest. D ends.</source>
             <translation>Ziehen Sie eine Kugel dorthin, wo sie liegen blieb. D beendet.</translation>
         </message>
+        <message>
+            <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
+            <translation>Dieses Spiel wurde live gemessen: Sein Film wurde nicht behalten. Die Draufsicht zeigt es.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -3264,7 +3268,7 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         </message>
         <message>
             <source>&amp;Rig</source>
-            <translation>&amp;Kamera</translation>
+            <translation>&amp;Standort</translation>
         </message>
         <message>
             <source>&amp;Look at it in Review</source>
@@ -3285,6 +3289,26 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
             <translation>Wählen Sie zuerst den Tisch: die gemessene table.json oder eine übliche Größe wie 9ft.</translation>
+        </message>
+        <message>
+            <source>Live</source>
+            <translation>Live</translation>
+        </message>
+        <message>
+            <source>A session while it is played</source>
+            <translation>Eine Sitzung, während gespielt wird</translation>
+        </message>
+        <message>
+            <source>A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those who play before you film them.</source>
+            <translation>Eine Kamera schaut zu: Jeder Stoß wird gemessen und entschieden, sobald die Kugeln ruhen. Fragen Sie die Spielenden, bevor Sie sie filmen.</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>&amp;Kamera</translation>
+        </message>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Wählen Sie zuerst eine Kamera oder den Film, der für sie einspringt.</translation>
         </message>
     </context>
     <context>
@@ -8237,6 +8261,137 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
         <message>
             <source>Erase %1 for good</source>
             <translation>%1 endgültig löschen</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2, %3 Bilder je Sekunde</translation>
+        </message>
+    </context>
+    <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>Warten auf das erste Bild</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>Was gesehen wurde, wird zu Ende gemessen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n Stoß steht in der Aufzeichnung</numerusform>
+                <numerusform>%n Stöße stehen in der Aufzeichnung</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Training ohne Schiedsrichter</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>Warten auf den ersten Stoß</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1, soweit jemand weiß</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>Spiele: %1 %2, %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 Bilder</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>keines ausgelassen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n ausgelassen</numerusform>
+                <numerusform>%n ausgelassen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>das Messen liegt %n Bild zurück</numerusform>
+                <numerusform>das Messen liegt %n Bilder zurück</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>Kamera</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>Größe und Takt der Bilder</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>Film wählen, der die Kamera vertritt</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Filme (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>Ein Film dieser Kamera, in seinem Tempo gespielt</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>Stellen Sie Schärfe und Belichtung der Kamera fest ein: gegen Flimmern eine ganze Zahl von Netzperioden, kurz genug, dass eine schnelle Kugel kein Strich wird. Womit eingerichtet wurde, muss bleiben.</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>Der Kamerastandort wurde bei %1 × %2 bestimmt; Bilder anderer Größe lassen sich damit nicht messen.</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>Ein Film anstelle einer Kamera</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>Keine Kamera gefunden: Schließen Sie eine an, oder lassen Sie zum Ausprobieren einen Film einspringen.</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>Alles geschieht wie mit einer Kamera, auch wenn das Messen nicht nachkommt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>Die Kamera %1 sendet keine Bilder (%2). Sehen Sie nach dem Kabel, ob ein anderes Programm sie benutzt und ob dieses Programm Kameras benutzen darf.</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>Die Kamera %1 ist weg; was sie bis dahin sah, bleibt behalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>Im &amp;Rückblick ansehen</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Andere Sitzung</translation>
         </message>
     </context>
 </TS>

@@ -227,4 +227,28 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>LiveWords</name>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n shot stands in the record</numerusform>
+                <numerusform>%n shots stand in the record</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n dropped</numerusform>
+                <numerusform>%n dropped</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>measuring is %n image behind</numerusform>
+                <numerusform>measuring is %n images behind</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -4936,6 +4936,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>Drag a ball to where it came to rest. D ends.</source>
             <translation>Arrastre una bola a donde quedó en reposo. D termina.</translation>
         </message>
+        <message>
+            <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
+            <translation>Esta partida se midió en directo: nadie guardó su video. El plano la muestra.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5640,6 +5644,26 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
             <translation>Elija primero la mesa: el table.json medido, o un tamaño usual como 9ft.</translation>
+        </message>
+        <message>
+            <source>Live</source>
+            <translation>En directo</translation>
+        </message>
+        <message>
+            <source>A session while it is played</source>
+            <translation>Una sesión mientras se juega</translation>
+        </message>
+        <message>
+            <source>A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those who play before you film them.</source>
+            <translation>Una cámara observa: cada tiro se mide y se arbitra en cuanto las bolas se detienen. Pida permiso a quienes juegan antes de filmarlos.</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>&amp;Cámara</translation>
+        </message>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Elija primero una cámara, o el video que la sustituye.</translation>
         </message>
     </context>
     <context>
@@ -8233,6 +8257,137 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Erase %1 for good</source>
             <translation>Borrar a %1 para siempre</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2, %3 imágenes por segundo</translation>
+        </message>
+    </context>
+    <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>Esperando la primera imagen</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>Lo visto se mide hasta el final</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n tiro queda en el registro</numerusform>
+                <numerusform>%n tiros quedan en el registro</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Práctica sin árbitro</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>Esperando el primer tiro</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1, hasta donde se sabe</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>Partidas: %1 %2, %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 imágenes</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>ninguna perdida</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n perdida</numerusform>
+                <numerusform>%n perdidas</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>la medición va %n imagen por detrás</numerusform>
+                <numerusform>la medición va %n imágenes por detrás</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>Cámara</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>Tamaño y ritmo de las imágenes</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>Elegir un video que sustituya a la cámara</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>Un video de esta cámara, a su propio ritmo</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>Fije el enfoque y la exposición de la cámara: un número entero de períodos de la red contra el parpadeo, tan corto que una bola rápida no deje estela. Lo usado en la configuración debe quedar igual.</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>El montaje se hizo a %1 × %2; con él no se pueden medir imágenes de otro tamaño.</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>Un video en lugar de una cámara</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>No se encontró ninguna cámara: conecte una, o use un video en su lugar para probar.</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>Todo sucede como con una cámara, también si la medición no da abasto.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>La cámara %1 no envía imágenes (%2). Revise el cable, si otro programa la usa y si este programa puede usar cámaras.</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>La cámara %1 ya no está; lo que vio hasta entonces se conserva.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Verlo en Revisión</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Otra sesión</translation>
         </message>
     </context>
 </TS>

@@ -4936,6 +4936,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>Drag a ball to where it came to rest. D ends.</source>
             <translation>Faites glisser une bille là où elle s’est arrêtée. D termine.</translation>
         </message>
+        <message>
+            <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
+            <translation>Cette partie a été mesurée en direct : personne n’a gardé son film. Le plan la montre.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5640,6 +5644,26 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
             <translation>Choisissez d’abord la table : le table.json mesuré, ou une taille usuelle telle que 9ft.</translation>
+        </message>
+        <message>
+            <source>Live</source>
+            <translation>En direct</translation>
+        </message>
+        <message>
+            <source>A session while it is played</source>
+            <translation>Une séance pendant qu’elle se joue</translation>
+        </message>
+        <message>
+            <source>A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those who play before you film them.</source>
+            <translation>Une caméra regarde : chaque coup est mesuré et arbitré dès que les billes s’arrêtent. Demandez leur accord aux joueurs avant de les filmer.</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>Ca&amp;méra</translation>
+        </message>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Choisissez d’abord une caméra, ou le film qui la remplace.</translation>
         </message>
     </context>
     <context>
@@ -8233,6 +8257,137 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Erase %1 for good</source>
             <translation>Effacer %1 définitivement</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2, %3 images par seconde</translation>
+        </message>
+    </context>
+    <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>En attente de la première image</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>Ce qui a été vu est mesuré jusqu’au bout</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n coup figure dans l’enregistrement</numerusform>
+                <numerusform>%n coups figurent dans l’enregistrement</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Entraînement sans arbitre</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>En attente du premier coup</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1, pour autant qu’on sache</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>Parties : %1 %2, %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 images</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>aucune perdue</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n perdue</numerusform>
+                <numerusform>%n perdues</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>la mesure a %n image de retard</numerusform>
+                <numerusform>la mesure a %n images de retard</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>Caméra</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>Taille et cadence des images</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>Choisir un film qui remplace la caméra</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>Un film de cette caméra, joué à son rythme</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>Réglez la caméra sur une mise au point et une exposition fixes : un nombre entier de périodes du secteur contre le scintillement, assez court pour qu’une bille rapide ne file pas. Ce qui a servi à l’installation doit rester.</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>Le calage a été fait en %1 × %2 ; des images d’une autre taille ne peuvent pas être mesurées avec lui.</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>Un film à la place d’une caméra</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>Aucune caméra trouvée : branchez-en une, ou laissez un film la remplacer pour essayer.</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>Tout se passe comme avec une caméra, même si la mesure ne suit pas.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>La caméra %1 n’envoie pas d’images (%2). Vérifiez son câble, si un autre programme l’utilise et si ce programme a le droit d’utiliser des caméras.</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>La caméra %1 a disparu ; ce qu’elle a vu jusque-là est conservé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Regarder dans Relecture</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Autre séance</translation>
         </message>
     </context>
 </TS>

@@ -4931,6 +4931,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>Drag a ball to where it came to rest. D ends.</source>
             <translation>把球拖到它停下的位置。按D结束。</translation>
         </message>
+        <message>
+            <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
+            <translation>此局为现场测量：未保留视频。平面图予以显示。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigPage</name>
@@ -5631,6 +5635,26 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
             <translation>请先选择球台：测得的 table.json，或常用尺寸如 9ft。</translation>
+        </message>
+        <message>
+            <source>Live</source>
+            <translation>现场</translation>
+        </message>
+        <message>
+            <source>A session while it is played</source>
+            <translation>进行中的场次</translation>
+        </message>
+        <message>
+            <source>A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those who play before you film them.</source>
+            <translation>摄像机在旁观看：球一静止，每一杆即被测量和判定。拍摄前请征得球手同意。</translation>
+        </message>
+        <message>
+            <source>&amp;Camera</source>
+            <translation>摄像机(&amp;C)</translation>
+        </message>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>请先选择摄像机，或代替它的视频。</translation>
         </message>
     </context>
     <context>
@@ -8206,6 +8230,134 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Erase %1 for good</source>
             <translation>永久清除 %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2，每秒 %3 帧</translation>
+        </message>
+    </context>
+    <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>等待第一帧图像</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>正在测完已看到的内容</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>记录中有 %n 杆</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>无裁判练习</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>等待第一杆</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1（据目前所知）</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>局分：%1 %2，%3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 帧图像</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>无丢弃</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>丢弃 %n 帧</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>测量落后 %n 帧</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>摄像机</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>图像尺寸与帧率</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>选择代替摄像机的视频</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>视频 (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>此摄像机的视频，按原速播放</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>请固定摄像机的对焦与曝光：曝光取市电周期的整数倍以防闪烁，并短到快球不拖影。设置时的状态必须保持不变。</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>机位按 %1 × %2 得出；其他尺寸的图像无法用它测量。</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>用视频代替摄像机</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>未找到摄像机：请连接一台，或用视频代替试用。</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>一切与使用摄像机时相同，包括测量跟不上的情形。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>摄像机 %1 没有图像（%2）。请检查连线、是否被其他程序占用，以及本程序是否有权使用摄像机。</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>摄像机 %1 已断开；此前看到的内容予以保留。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>在复盘中查看(&amp;L)</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>另一场次(&amp;A)</translation>
         </message>
     </context>
 </TS>

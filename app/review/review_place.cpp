@@ -269,6 +269,8 @@ void ReviewPlace::showFilmState() {
   filmButton_->hide();
   if (!desk_.shot()) {
     filmWords_->setText(tr("Choose a shot to see its film."));
+  } else if (desk_.recordedFilm().isEmpty() && desk_.shot()->film) {
+    filmWords_->setText(tr("This frame was measured live: nobody kept its film. The plan shows it."));
   } else if (desk_.recordedFilm().isEmpty()) {
     filmWords_->setText(tr("This frame was put in by hand: it has no film. The plan shows it."));
   } else if (desk_.film().error()) {

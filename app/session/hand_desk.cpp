@@ -3,9 +3,7 @@
 
 #include <algorithm>
 
-#include "app/words/plan_sentence.h"
 #include "core/measure/plan_situation.h"
-#include "core/planner/suggestion_text.h"
 #include "core/table/snapping.h"
 
 namespace ferrule {
@@ -22,19 +20,8 @@ HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
   connect(&service_, &HandService::ended, this, [this] { judge_.judge(recordPath_, ending_); });
   connect(&judge_, &JudgeService::judged, this, &HandDesk::judged);
   connect(&judge_, &JudgeService::failed, this, &HandDesk::failed);
-  connect(&searcher_, &SuggestionService::answered, this, [this](std::shared_ptr<const SuggestionAnswer> answer) {
-    suggestion_ = std::move(answer);
-    // Whoever looks at another plan keeps it until the list is final.
-    if (!shownPlan_ || suggestion_->final || shownPlan_->ranked.rank == 1)
-      shownPlan_ = std::make_shared<const PlayedPlan>(suggestion_->first);
-    emit changed();
-  });
-  connect(&searcher_, &SuggestionService::played, this, [this](std::shared_ptr<const PlayedPlan> plan) {
-    triedInVain_ = plan == nullptr;
-    if (plan) shownPlan_ = std::move(plan);
-    emit changed();
-  });
-  connect(&searcher_, &SuggestionService::failed, this, &HandDesk::failed);
+  connect(&suggestions_, &SuggestionDesk::changed, this, &HandDesk::changed);
+  connect(&suggestions_, &SuggestionDesk::failed, this, &HandDesk::failed);
 }
 
 void HandDesk::openRecord(const QString& path) {
@@ -57,7 +44,7 @@ void HandDesk::adopt(std::shared_ptr<const KeptHand> hand) {
   hand_ = std::make_unique<KeptHand>(*hand);
   chosen_.reset();
   pocket_.reset();
-  suggests_ = false;
+  suggestions_.want(false);
   think();
   emit changed();
 }
@@ -84,23 +71,19 @@ void HandDesk::edited() {
 }
 
 void HandDesk::think() {
-  searcher_.stop();
-  suggestion_.reset();
-  shownPlan_.reset();
-  triedInVain_ = false;
-  if (!suggests_ || hand_ == nullptr) return;
-  const std::optional<FrameLog>& frame = hand_->session.referee();
-  if (!frame || frame->state().phase == Phase::Over) return;
+  const bool played =
+      hand_ != nullptr && hand_->session.referee() && hand_->session.referee()->state().phase != Phase::Over;
+  if (!suggestions_.isWanted() || !played) {
+    suggestions_.think(std::nullopt);
+    return;
+  }
   const MeasuredTable& table = hand_->session.terms().table;
-  const Position& balls = hand_->session.state().balls;
+  const GameState& state = hand_->session.referee()->state();
   ForWhom whom;
   whom.record = recordPath_.toStdString();
-  if (level_) {
-    whom.level = *level_;
-  } else {
-    whom.player = shooter();
-  }
-  searcher_.ask({table, parametersFor(table.balls), situationFrom(frame->state(), balls, table.table), whom});
+  whom.player = shooter();
+  suggestions_.think(SuggestionQuestion{table, parametersFor(table.balls),
+                                        situationFrom(state, hand_->session.state().balls, table.table), whom});
 }
 
 std::string HandDesk::shooter() const {
@@ -110,18 +93,8 @@ std::string HandDesk::shooter() const {
   return seat < players.size() ? players[seat] : std::string();
 }
 
-void HandDesk::showPlan(std::size_t plan) {
-  if (!suggestion_ || plan >= suggestion_->suggestion.plans.size()) return;
-  searcher_.show(suggestion_->suggestion.plans[plan]);
-}
-
-void HandDesk::tryStrike(const StrikeWish& wish) {
-  if (shownPlan_) searcher_.tryOut(shownPlan_->ranked.plan, wish);
-}
-
 void HandDesk::showSuggestion(bool shown, std::optional<PlayerLevel> level) {
-  suggests_ = shown;
-  level_ = level;
+  suggestions_.want(shown, level);
   think();
   emit changed();
 }
@@ -225,12 +198,9 @@ bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optio
   if (outcome != Outcome::Safety && outcome != Outcome::Break) said.pocket = pocket_;
   said.missSide = missSide;
   said.foul = foul;
-  hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0,
-                     suggestion_ ? suggestionText(suggestion_->suggestion, suggestion_->scatter,
-                                                  planSentences(suggestion_->suggestion))
-                                 : std::string());
+  hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0, suggestions_.text());
   // Asked for anew before each shot: a shown suggestion changes the choice.
-  suggests_ = false;
+  suggestions_.want(false);
   chosen_.reset();
   pocket_.reset();
   edited();

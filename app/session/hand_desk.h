@@ -5,7 +5,7 @@
 
 #include "app/session/hand_service.h"
 #include "app/session/judge_service.h"
-#include "app/session/suggestion_service.h"
+#include "app/session/suggestion_desk.h"
 #include "app/window/background_job.h"
 #include "core/measure/photo_position.h"
 
@@ -43,10 +43,6 @@ class HandDesk : public QObject {
   /// Shows what would be suggested here, or hides it. A suggestion that was shown is kept with the shot.
   /// level: of the player at the table; nothing: as the record knows that player.
   void showSuggestion(bool shown, std::optional<PlayerLevel> level);
-  /// Draws another plan of the list, from 0.
-  void showPlan(std::size_t plan);
-  /// What the shown plan would come to with another speed and tip point.
-  void tryStrike(const StrikeWish& wish);
   /// False where the shot lacks something: a pot needs its ball and pocket.
   bool log(Outcome outcome, std::optional<MissSide> missSide = {}, std::optional<FoulKind> foul = {});
   void undo();
@@ -63,13 +59,12 @@ class HandDesk : public QObject {
   [[nodiscard]] std::optional<PocketName> pocket() const { return pocket_; }
   /// The name of who is at the table; empty where nobody knows.
   [[nodiscard]] std::string shooter() const;
-  [[nodiscard]] bool suggests() const { return suggests_; }
+  /// What is suggested, and which plan of it is drawn.
+  [[nodiscard]] SuggestionDesk& suggestions() { return suggestions_; }
   /// Null until something was found.
-  [[nodiscard]] const SuggestionAnswer* suggestion() const { return suggestion_.get(); }
-  /// The plan that is drawn: the first, another one of the list or one that a person tries. Null until one was found.
-  [[nodiscard]] const PlayedPlan* shownPlan() const { return shownPlan_.get(); }
-  /// The last strike that was tried pots nothing however it is aimed.
-  [[nodiscard]] bool triedInVain() const { return triedInVain_; }
+  [[nodiscard]] const SuggestionAnswer* suggestion() const { return suggestions_.found(); }
+  [[nodiscard]] const PlayedPlan* shownPlan() const { return suggestions_.shownPlan(); }
+  [[nodiscard]] bool triedInVain() const { return suggestions_.triedInVain(); }
   /// Names of the game that are not on the table.
   [[nodiscard]] std::vector<BallName> ballsOff() const;
 
@@ -94,15 +89,10 @@ class HandDesk : public QObject {
   std::unique_ptr<KeptHand> broken_;
   std::optional<BallName> chosen_;
   std::optional<PocketName> pocket_;
-  SuggestionService searcher_;
+  SuggestionDesk suggestions_;
   JudgeService judge_;
   BackgroundJob photo_;
   SessionId ending_;  ///< to be judged once it stands in the record
-  std::shared_ptr<const SuggestionAnswer> suggestion_;
-  std::shared_ptr<const PlayedPlan> shownPlan_;
-  bool triedInVain_ = false;
-  bool suggests_ = false;
-  std::optional<PlayerLevel> level_;
 };
 
 }  // namespace ferrule

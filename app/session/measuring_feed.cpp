@@ -56,4 +56,12 @@ MeasureObserver MeasuringFeed::observer() {
   return observer;
 }
 
+LiveObserver MeasuringFeed::liveObserver() {
+  LiveObserver live{observer(), {}};
+  live.standing = [this, round = round_](const LiveStanding& standing) {
+    post(round, [this, standing] { emit standingChanged(standing); });
+  };
+  return live;
+}
+
 }  // namespace ferrule

@@ -5,7 +5,7 @@
 #include <atomic>
 
 #include "app/session/measured_values.h"
-#include "core/measure/measure.h"
+#include "core/measure/measure_live.h"
 
 namespace ferrule {
 
@@ -18,11 +18,14 @@ class MeasuringFeed : public QObject {
 
   /// To be called on the measuring thread, while the feed lives. What was told for an earlier observer is dropped.
   [[nodiscard]] MeasureObserver observer();
+  /// The same for a live session.
+  [[nodiscard]] LiveObserver liveObserver();
 
  signals:
   void opened(ferrule::SessionId session, const QString& name);
   void imageSeen(std::shared_ptr<const ferrule::SeenImage> image);
   void shotMeasured(std::shared_ptr<const ferrule::MeasuredShot> shot);
+  void standingChanged(const ferrule::LiveStanding& standing);
 
  private:
   template <class Tell>

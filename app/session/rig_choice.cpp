@@ -51,12 +51,16 @@ RigChoice::RigChoice(QWidget* parent) : QWidget(parent) {
   column->addWidget(none_);
   column->addWidget(make_, 0, Qt::AlignLeft);
   setFocusProxy(known_);
-  connect(known_, &QComboBox::currentIndexChanged, this, &RigChoice::showFiles);
+  connect(known_, &QComboBox::currentIndexChanged, this, [this] {
+    showFiles();
+    emit chosenChanged();
+  });
   connect(make_, &QPushButton::clicked, this, &RigChoice::setUpWanted);
   // A rig file usually lies beside its table.
   connect(rig_, &PathField::pathChanged, this, [this](const QString& path) {
     const QString beside = QFileInfo(path).path() + QStringLiteral("/table.json");
     if (table_->path().isEmpty() && QFileInfo::exists(path) && QFileInfo::exists(beside)) table_->setPath(beside);
+    emit chosenChanged();
   });
   refresh();
 }
@@ -78,6 +82,7 @@ void RigChoice::refresh() {
   none_->setVisible(rigs == 0);
   make_->setVisible(rigs == 0);
   showFiles();
+  emit chosenChanged();
 }
 
 void RigChoice::showFiles() {

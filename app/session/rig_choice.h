@@ -29,6 +29,7 @@ class RigChoice : public QWidget {
 
  signals:
   void setUpWanted();
+  void chosenChanged();
 
  private:
   void showFiles();

@@ -14,6 +14,7 @@
 
 #include "app/session/ball_tray.h"
 #include "app/session/film_page.h"
+#include "app/session/live_page.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/session_words.h"
 #include "app/session/start_form.h"
@@ -47,7 +48,7 @@ QLabel* wordsLabel(const char* name) {
 }  // namespace
 
 SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent)
-    : Place(parent), desk_(std::move(clock)) {
+    : Place(parent), desk_(clock), live_(clock) {
   setObjectName(QStringLiteral("sessionPlace"));
   setAccessibleName(tr("Session"));
   message_ = new MessageBar;
@@ -66,6 +67,8 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   stack_->addWidget(columns_);
   filmPage_ = new FilmPage(film_, actions);
   stack_->addWidget(filmPage_);
+  livePage_ = new LivePage(live_, actions);
+  stack_->addWidget(livePage_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -79,6 +82,7 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   };
   connect(&desk_, &HandDesk::judged, this, tellJudged);
   connect(&film_, &FilmDesk::judged, this, tellJudged);
+  connect(&live_, &LiveDesk::judged, this, tellJudged);
   connect(&desk_, &HandDesk::photoTaken, this, [this](int balls) {
     tell(tr("%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.", nullptr,
             balls));
@@ -87,6 +91,7 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
   connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   connectFilm();
+  connectLive();
   connect(table_, &TableEditor::ballPut, &desk_, &HandDesk::put);
   connect(table_, &TableEditor::ballTaken, &desk_, &HandDesk::take);
   connect(table_, &TableEditor::ballChosen, &desk_, &HandDesk::choose);
@@ -104,9 +109,7 @@ void SessionPlace::connectFilm() {
     film_.start(options);
   });
   connect(start_, &StartForm::lookWanted, this, [this](SessionId session) { film_.list(recordPath(), session); });
-  connect(filmPage_, &FilmPage::lookWanted, this, [this] {
-    if (film_.session()) film_.list(QString::fromStdString(film_.options().record), *film_.session());
-  });
+  connect(filmPage_, &FilmPage::lookWanted, this, [this] { look(film_.options(), film_.session()); });
   connect(filmPage_, &FilmPage::closeWanted, this, [this] {
     tell({});
     film_.close();
@@ -118,6 +121,28 @@ void SessionPlace::connectFilm() {
     start_->setKnownFilm(known);
     tell(known ? QString() : errorSentence(error));
   });
+}
+
+void SessionPlace::connectLive() {
+  connect(start_, &StartForm::liveWanted, this,
+          [this](MeasureOptions options, const std::shared_ptr<LiveSource>& source) {
+            options.record = recordPath().toStdString();
+            live_.start(options, source);
+          });
+  connect(livePage_, &LivePage::lookWanted, this, [this] { look(live_.options(), live_.session()); });
+  connect(livePage_, &LivePage::closeWanted, this, [this] {
+    tell({});
+    live_.close();
+  });
+  const auto tellError = [this](const Error& error) { tell(errorSentence(error)); };
+  connect(&live_, &LiveDesk::changed, this, &SessionPlace::refresh);
+  connect(&live_, &LiveDesk::refused, this, tellError);
+  connect(&live_, &LiveDesk::failed, this, tellError);
+  connect(&live_, &LiveDesk::said, this, &SessionPlace::tell);
+}
+
+void SessionPlace::look(const MeasureOptions& options, std::optional<SessionId> session) {
+  if (session) film_.list(QString::fromStdString(options.record), *session);
 }
 
 QWidget* SessionPlace::makeTable() {
@@ -184,10 +209,10 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
 
   suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
   connect(suggestion_, &SuggestionPanel::levelChosen, this, [this] {
-    if (desk_.suggests()) desk_.showSuggestion(true, suggestion_->level());
+    if (desk_.suggestions().isWanted()) desk_.showSuggestion(true, suggestion_->level());
   });
-  connect(suggestion_, &SuggestionPanel::planChosen, &desk_, &HandDesk::showPlan);
-  connect(suggestion_, &SuggestionPanel::strikeWished, &desk_, &HandDesk::tryStrike);
+  connect(suggestion_, &SuggestionPanel::planChosen, &desk_.suggestions(), &SuggestionDesk::showPlan);
+  connect(suggestion_, &SuggestionPanel::strikeWished, &desk_.suggestions(), &SuggestionDesk::tryStrike);
 
   auto* panel = new QWidget;
   panel->setObjectName(QStringLiteral("sessionPanel"));
@@ -209,6 +234,7 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
 
 bool SessionPlace::act(ActionId action) {
   if (stack_->currentWidget() == filmPage_ && filmPage_->pictures().act(action)) return true;
+  if (stack_->currentWidget() == livePage_) return actLive(action);
   switch (action) {
     case ActionId::StopWork:
       film_.stop();
@@ -244,7 +270,7 @@ bool SessionPlace::act(ActionId action) {
       log(Outcome::Break);
       return true;
     case ActionId::ShowSuggestion:
-      desk_.showSuggestion(!desk_.suggests(), suggestion_->level());
+      desk_.showSuggestion(!desk_.suggestions().isWanted(), suggestion_->level());
       return true;
     case ActionId::RackBalls:
       desk_.rack();
@@ -269,6 +295,19 @@ bool SessionPlace::act(ActionId action) {
       return true;
     default:
       return false;
+  }
+}
+
+bool SessionPlace::actLive(ActionId action) {
+  switch (action) {
+    case ActionId::ShowSuggestion:
+      live_.showSuggestion(!live_.suggestion().isWanted(), livePage_->level());
+      return true;
+    case ActionId::EndSession:
+      live_.stop();
+      return true;
+    default:
+      return livePage_->pictures().act(action);
   }
 }
 
@@ -312,7 +351,10 @@ void SessionPlace::refresh() {
   start_->setRecord(desk_.recordPath(),
                     broken != nullptr ? QString::fromStdString(broken->session.terms().name) : QString());
   if (hand == nullptr) {
-    stack_->setCurrentWidget(film_.state() == FilmState::None ? static_cast<QWidget*>(start_) : filmPage_);
+    QWidget* page = start_;
+    if (film_.state() != FilmState::None) page = filmPage_;
+    if (live_.state() != LiveState::None) page = livePage_;
+    stack_->setCurrentWidget(page);
     return;
   }
   stack_->setCurrentWidget(columns_);
@@ -324,7 +366,8 @@ void SessionPlace::refresh() {
   table_->setAim(desk_.chosen(), desk_.pocket());
   table_->setPlan(desk_.shownPlan());
   suggestion_->setShooter(QString::fromStdString(desk_.shooter()));
-  suggestion_->show(desk_.suggests(), desk_.suggestion(), desk_.shownPlan(), desk_.triedInVain(), numbers_);
+  suggestion_->show(desk_.suggestions().isWanted(), desk_.suggestion(), desk_.shownPlan(), desk_.triedInVain(),
+                    numbers_);
   tray_->setBalls(terms.table.balls, desk_.ballsOff());
   turn_->setText(turnWords(session));
   aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));
@@ -341,11 +384,13 @@ void SessionPlace::openRecord(const QString& path) {
 }
 
 bool SessionPlace::openFilm(const QString& path) {
-  if (desk_.hand() != nullptr || film_.state() == FilmState::Measuring) {
+  const bool live = live_.state() != LiveState::None && live_.state() != LiveState::Done;
+  if (desk_.hand() != nullptr || film_.state() == FilmState::Measuring || live) {
     tell(tr("A session is under way: end it before another film is measured."));
     return true;
   }
   film_.close();
+  live_.close();
   start_->setFilm(path);
   return true;
 }
@@ -363,6 +408,7 @@ QString SessionPlace::recordPath() const {
 void SessionPlace::setNumbers(const Numbers& numbers) {
   numbers_ = numbers;
   filmPage_->setNumbers(numbers);
+  livePage_->setNumbers(numbers);
   refresh();
 }
 

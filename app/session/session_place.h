@@ -3,6 +3,7 @@
 
 #include "app/session/film_desk.h"
 #include "app/session/hand_desk.h"
+#include "app/session/live_desk.h"
 #include "app/window/place.h"
 
 class QLabel;
@@ -14,13 +15,14 @@ namespace ferrule {
 
 class BallTray;
 class FilmPage;
+class LivePage;
 class MessageBar;
 class StartForm;
 class SuggestionPanel;
 class TableEditor;
 
-/// Session: what is played comes into the record by hand or from a film. The table in the middle, who plays and what
-/// happened on the right.
+/// Session: what is played comes into the record by hand, from a film or from a camera. The table in the middle, who
+/// plays and what happened on the right.
 class SessionPlace : public Place {
   Q_OBJECT
  public:
@@ -37,6 +39,7 @@ class SessionPlace : public Place {
 
   [[nodiscard]] HandDesk& desk() { return desk_; }
   [[nodiscard]] FilmDesk& film() { return film_; }
+  [[nodiscard]] LiveDesk& live() { return live_; }
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -45,9 +48,12 @@ class SessionPlace : public Place {
   QWidget* makeTable();
   QWidget* makePanel(const ActionSet& actions);
   void connectFilm();
+  void connectLive();
+  void look(const MeasureOptions& options, std::optional<SessionId> session);
   /// Where sessions are kept.
   [[nodiscard]] QString recordPath() const;
   void refresh();
+  bool actLive(ActionId action);
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
   void choosePhoto();
@@ -55,11 +61,13 @@ class SessionPlace : public Place {
 
   HandDesk desk_;
   FilmDesk film_;
+  LiveDesk live_;
   Numbers numbers_;
   QString wantedRecord_;  ///< where sessions are kept; empty for the program's own record
   QStackedWidget* stack_;
   StartForm* start_;
   FilmPage* filmPage_;
+  LivePage* livePage_;
   QSplitter* columns_;
   TableEditor* table_;
   BallTray* tray_;

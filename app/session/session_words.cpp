@@ -25,14 +25,16 @@ SeatNames seatNamesOf(const HandTerms& terms) {
 QString turnWords(const HandSession& session) {
   const auto& frame = session.referee();
   if (!frame) return SessionWords::tr("Practice without a referee");
-  const GameState& state = frame->state();
-  const SeatNames names = seatNamesOf(session.terms());
+  return turnWords(frame->state(), seatNamesOf(session.terms()));
+}
+
+QString turnWords(const GameState& state, const SeatNames& names) {
   if (state.result) {
     return SessionWords::tr("%1 won: %2.").arg(atStart(names.of(state.result->winner)), winWords(state.result->why));
   }
   const QString player = atStart(names.of(state.atTable));
   if (state.phase == Phase::Break) return SessionWords::tr("%1 breaks").arg(player);
-  if (session.terms().game == Game::StraightPool) {
+  if (state.rules.game == Game::StraightPool) {
     return SessionWords::tr("%1 is at the table, %2 to %3", "player, points of the first and the second seat")
         .arg(player)
         .arg(state.points[0])

@@ -14,6 +14,8 @@ namespace ferrule {
 [[nodiscard]] SeatNames seatNamesOf(const HandTerms& terms);
 /// Who is at the table, with what: "Ada is at the table and plays solids." Without a game: "Practice".
 [[nodiscard]] QString turnWords(const HandSession& session);
+/// The same of a game in a given state.
+[[nodiscard]] QString turnWords(const GameState& state, const SeatNames& names);
 /// What is played for: "The 3 to foot-left, cut 32°", or what to choose.
 [[nodiscard]] QString aimWords(const HandSession& session, std::optional<BallName> ball,
                                std::optional<PocketName> pocket, const Numbers& numbers);

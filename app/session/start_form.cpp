@@ -12,6 +12,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/session/camera_choice.h"
 #include "app/session/known_rigs.h"
 #include "app/session/measuring_words.h"
 #include "app/session/path_field.h"
@@ -22,6 +23,7 @@
 #include "app/window/vertical_scroll.h"
 #include "app/words/name_list.h"
 #include "app/words/trade_words.h"
+#include "core/camera/rig_file.h"
 
 namespace ferrule {
 
@@ -52,6 +54,12 @@ constexpr std::array kWays{
                              "Every shot of the film is measured and ruled; you may stop at any time and keep what was "
                              "measured."),
            QT_TRANSLATE_NOOP("ferrule::StartForm", "Measure the film")},
+    WayRow{"wayLive", QT_TRANSLATE_NOOP("ferrule::StartForm", "Live"), "camera",
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "A session while it is played"),
+           QT_TRANSLATE_NOOP("ferrule::StartForm",
+                             "A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those "
+                             "who play before you film them."),
+           QT_TRANSLATE_NOOP("ferrule::StartForm", "Begin")},
 };
 
 QString translated(const char* text) {
@@ -87,7 +95,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   makeSource(form_);
   makeTerms(form_);
   // A label's size is rounded down from its text's, which cuts the last letter.
-  for (QWidget* field : std::initializer_list<QWidget*>{film_, rig_, name_, game_, players_, table_, kind_}) {
+  for (QWidget* field : std::initializer_list<QWidget*>{film_, rig_, camera_, name_, game_, players_, table_, kind_}) {
     QWidget* label = form_->labelForField(field);
     label->setMinimumWidth(label->sizeHint().width() + 2);
   }
@@ -141,6 +149,9 @@ void StartForm::makeSource(QFormLayout* form) {
   form->addRow(tr("Fil&m"), film_);
   rig_ = new RigChoice;
   form->addRow(tr("&Rig"), rig_);
+  camera_ = new CameraChoice;
+  form->addRow(tr("&Camera"), camera_);
+  connect(rig_, &RigChoice::chosenChanged, this, &StartForm::showRigSize);
   connect(film_, &PathField::pathChanged, this, [this] {
     setKnownFilm({});
     showName();
@@ -240,10 +251,11 @@ void StartForm::showWay() {
   words_->setText(translated(row.words));
   begin_->setText(translated(row.begin));
   const bool byHand = way_ == SessionWay::ByHand;
-  form_->setRowVisible(film_, !byHand);
+  form_->setRowVisible(film_, way_ == SessionWay::FromFilm);
+  form_->setRowVisible(camera_, way_ == SessionWay::Live);
   form_->setRowVisible(rig_, !byHand);
   form_->setRowVisible(table_, byHand);
-  form_->setRowVisible(knownNote_, !byHand && known_.has_value());
+  form_->setRowVisible(knownNote_, way_ == SessionWay::FromFilm && known_.has_value());
   showName();
 }
 
@@ -279,10 +291,13 @@ std::vector<std::string> StartForm::players() const {
 
 void StartForm::begin() {
   emit said({});
-  if (way_ == SessionWay::FromFilm) {
-    beginFilm(false);
-  } else {
-    beginByHand();
+  switch (way_) {
+    case SessionWay::ByHand:
+      return beginByHand();
+    case SessionWay::FromFilm:
+      return beginFilm(false);
+    case SessionWay::Live:
+      return beginLive();
   }
 }
 
@@ -303,22 +318,17 @@ void StartForm::beginByHand() {
   emit beginWanted(terms, kind());
 }
 
-void StartForm::beginFilm(bool again) {
+std::optional<MeasureOptions> StartForm::measureOptions() {
   const auto rig = rig_->chosen();
-  if (film_->path().isEmpty()) {
-    emit said(tr("Choose the film first."));
-    return;
-  }
   if (!rig) {
     emit said(tr("Choose the rig of this camera first; Set-up makes one from a film or still of the table."));
-    return;
+    return std::nullopt;
   }
   if (rig->table.isEmpty()) {
     emit said(tr("Choose the table first: the table.json that was measured, or a usual size such as 9ft."));
-    return;
+    return std::nullopt;
   }
   MeasureOptions options;
-  options.film = film_->path().toStdString();
   options.rig = rig->rig.toStdString();
   options.table = rig->table.toStdString();
   options.game = game_->currentData().toString().toStdString();
@@ -326,9 +336,38 @@ void StartForm::beginFilm(bool again) {
   options.session = (name.isEmpty() ? name_->placeholderText() : name).toStdString();
   options.players = players();
   options.kind = kind();
-  options.again = again;
   rememberRig(*rig);
-  emit filmWanted(options);
+  return options;
+}
+
+void StartForm::beginFilm(bool again) {
+  if (film_->path().isEmpty()) {
+    emit said(tr("Choose the film first."));
+    return;
+  }
+  auto options = measureOptions();
+  if (!options) return;
+  options->film = film_->path().toStdString();
+  options->again = again;
+  emit filmWanted(*options);
+}
+
+void StartForm::beginLive() {
+  std::shared_ptr<LiveSource> source = camera_->makeSource();
+  if (!source) {
+    emit said(tr("Choose a camera first, or the film that stands in for one."));
+    return;
+  }
+  if (const auto options = measureOptions()) emit liveWanted(*options, source);
+}
+
+/// A camera's images must be of the size that the rig was made with.
+void StartForm::showRigSize() {
+  std::optional<ImageSize> size;
+  if (const auto chosen = rig_->chosen()) {
+    if (const auto rig = readRigFile(chosen->rig.toStdString())) size = rig->lens.size;
+  }
+  camera_->setImageSize(size);
 }
 
 void StartForm::save(QSettings& settings) const {

@@ -3,7 +3,9 @@
 
 #include <QButtonGroup>
 #include <QWidget>
+#include <memory>
 
+#include "app/live/live_source.h"
 #include "core/measure/film_in_record.h"
 #include "core/measure/hand_session.h"
 #include "core/measure/measure.h"
@@ -17,11 +19,12 @@ class QSettings;
 
 namespace ferrule {
 
+class CameraChoice;
 class PathField;
 class RigChoice;
 
 /// How a session comes into the record.
-enum class SessionWay { ByHand, FromFilm };
+enum class SessionWay { ByHand, FromFilm, Live };
 
 /// What a session needs before its first shot: game, players, what it is for, and where it comes from. Shown while no
 /// session runs.
@@ -47,6 +50,8 @@ class StartForm : public QWidget {
   void resumeWanted();
   /// options: without its record.
   void filmWanted(const ferrule::MeasureOptions& options);
+  /// The same with a camera; source is not started yet.
+  void liveWanted(const ferrule::MeasureOptions& options, std::shared_ptr<ferrule::LiveSource> source);
   /// The shots of the session that holds the film already.
   void lookWanted(ferrule::SessionId session);
   void setUpWanted();
@@ -67,10 +72,14 @@ class StartForm : public QWidget {
   void begin();
   void beginByHand();
   void beginFilm(bool again);
+  void beginLive();
+  /// What is measured with and for whom; nothing, and said so, where the rig or its table is missing.
+  [[nodiscard]] std::optional<MeasureOptions> measureOptions();
   [[nodiscard]] SessionKind kind() const;
   [[nodiscard]] std::vector<std::string> players() const;
   void showWay();
   void showName();
+  void showRigSize();
 
   SessionWay way_ = SessionWay::ByHand;
   QButtonGroup ways_;
@@ -79,6 +88,7 @@ class StartForm : public QWidget {
   QLabel* words_;
   PathField* film_;
   RigChoice* rig_;
+  CameraChoice* camera_;
   QLineEdit* name_;
   QComboBox* game_;
   QLineEdit* players_;

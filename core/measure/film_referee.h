@@ -38,6 +38,11 @@ class FilmReferee {
   /// The next shot of the film, in order.
   [[nodiscard]] FilmRuling judge(const ReadShot& shot, const SaidOfShot& said = {});
 
+  /// How the frame stands now.
+  [[nodiscard]] const GameState& state() const { return match_.frames().back().state(); }
+  /// Frames won, by seat.
+  [[nodiscard]] std::array<int, 2> score() const { return match_.score(); }
+
  private:
   void placeFrame(const ShotReading& reading);
   [[nodiscard]] GameState joined(const ShotReading& reading) const;

@@ -4,7 +4,6 @@
 #include <nlohmann/json.hpp>
 
 #include "core/measure/record_entries.h"
-#include "core/planner/planner.h"
 
 namespace ferrule {
 
@@ -37,7 +36,7 @@ Result<void> bringTo(Record& record, const KeptHand& hand, std::size_t count) {
     if (!done) return tl::make_unexpected(done.error());
     const std::string& suggestion = hand.session.state().shots[shot].suggestion;
     if (suggestion.empty()) continue;
-    const SuggestionEntry entry{"planner " + std::to_string(kPlannerVersion), true, {}, {}, suggestion};
+    const SuggestionEntry entry{plannerName(), true, {}, {}, suggestion};
     if (auto noted = record.keepSuggestion(*done, entry); !noted) return noted;
   }
   return {};

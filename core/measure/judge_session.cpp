@@ -8,6 +8,7 @@
 #include "core/measure/frame_follower.h"
 #include "core/measure/plan_situation.h"
 #include "core/measure/player_scatter.h"
+#include "core/measure/record_entries.h"
 #include "core/measure/table_fingerprint.h"
 #include "core/planner/suggestion_text.h"
 #include "core/rules/referee.h"
@@ -16,10 +17,6 @@
 namespace ferrule {
 
 namespace {
-
-std::string plannerName() {
-  return "planner " + std::to_string(kPlannerVersion);
-}
 
 /// The scatter of each player, asked of the record once.
 class Scatters {

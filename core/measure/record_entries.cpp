@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/record_entries.h"
 
+#include "core/planner/planner.h"
+
 namespace ferrule {
 
 RulingEntry entryOf(const RuledShot& ruled) {
@@ -10,6 +12,10 @@ RulingEntry entryOf(const RuledShot& ruled) {
     entry.fouls.emplace_back(toText(foul.kind));
   entry.content = rulingText(ruled);
   return entry;
+}
+
+std::string plannerName() {
+  return "planner " + std::to_string(kPlannerVersion);
 }
 
 Result<std::vector<PlayerId>> playersNamed(Record& record, const std::vector<std::string>& names) {

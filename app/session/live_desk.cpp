@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/live_desk.h"
+
+#include "app/session/record_folder.h"
+#include "core/measure/plan_situation.h"
+#include "core/measure/record_entries.h"
+
+namespace ferrule {
+
+namespace {
+
+Position positionOf(const SeenImage& image) {
+  Position balls;
+  for (const BallNow& ball : image.balls)
+    balls.push_back({ball.ball, ball.position});
+  return balls;
+}
+
+std::vector<BallName> namesOf(const Position& balls) {
+  std::vector<BallName> names;
+  for (const BallAt& at : balls)
+    names.push_back(at.ball);
+  return names;
+}
+
+}  // namespace
+
+LiveDesk::LiveDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::move(clock)) {
+  connect(&feed_, &MeasuringFeed::opened, this, [this](SessionId session) {
+    session_ = session;
+    if (state_ == LiveState::Waiting) state_ = LiveState::Running;
+    emit changed();
+  });
+  connect(&feed_, &MeasuringFeed::imageSeen, this, [this](std::shared_ptr<const SeenImage> image) {
+    image_ = std::move(image);
+    emit imageSeen();
+  });
+  connect(&feed_, &MeasuringFeed::shotMeasured, this, [this](std::shared_ptr<const MeasuredShot> shot) {
+    shots_.push_back(std::move(shot));
+    // Asked for anew before each shot: a shown suggestion changes the choice.
+    suggestion_.want(false);
+    think();
+    emit changed();
+  });
+  connect(&feed_, &MeasuringFeed::standingChanged, this, [this](const LiveStanding& standing) {
+    standing_ = standing;
+    emit changed();
+  });
+  connect(&suggestion_, &SuggestionDesk::changed, this, [this] {
+    noteShown();
+    emit changed();
+  });
+  connect(&suggestion_, &SuggestionDesk::failed, this, &LiveDesk::failed);
+  connect(&judge_, &JudgeService::judged, this, &LiveDesk::judged);
+  connect(&judge_, &JudgeService::failed, this, &LiveDesk::failed);
+}
+
+LiveDesk::~LiveDesk() {
+  if (source_) source_->stop();
+  if (images_) images_->close();
+}
+
+void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> source) {
+  if (state_ != LiveState::None && state_ != LiveState::Done) return;
+  auto table = measuredTableFrom(options.table);
+  if (!table) {
+    emit refused(table.error());
+    return;
+  }
+  close();
+  options_ = options;
+  options_.film = source->name().toStdString();
+  table_ = std::move(*table);
+  images_ = std::make_shared<ImageQueue>();
+  inbox_ = std::make_shared<LiveInbox>();
+  source_ = std::move(source);
+  connect(source_.get(), &LiveSource::ended, this, &LiveDesk::stop);
+  connect(source_.get(), &LiveSource::lost, this, [this](const QString& sentence) {
+    stop();
+    emit said(sentence);
+  });
+  state_ = LiveState::Waiting;
+  job_.start<Result<MeasureReport>>(
+      [options = options_, images = images_, inbox = inbox_, clock = clock_,
+       observer = feed_.liveObserver()](const JobControl& job) {
+        makeFolderOf(options.record);
+        return measureLive(options, {*images, *inbox, clock}, job, observer);
+      },
+      [this](const Result<MeasureReport>& report) { finish(report); });
+  source_->start(images_);
+  emit changed();
+}
+
+void LiveDesk::stop() {
+  if (state_ != LiveState::Waiting && state_ != LiveState::Running) return;
+  state_ = LiveState::Ending;
+  suggestion_.want(false);
+  think();
+  source_->stop();
+  images_->close();
+  emit changed();
+}
+
+void LiveDesk::close() {
+  if (state_ != LiveState::Done) return;
+  state_ = LiveState::None;
+  session_.reset();
+  shots_.clear();
+  image_.reset();
+  standing_.reset();
+  images_.reset();
+  emit changed();
+}
+
+void LiveDesk::finish(const Result<MeasureReport>& report) {
+  source_->stop();
+  suggestion_.want(false);
+  think();
+  state_ = session_ ? LiveState::Done : LiveState::None;
+  emit changed();
+  if (!report) {
+    emit session_ ? failed(report.error()) : refused(report.error());
+    return;
+  }
+  if (!session_) return;
+  judge_.judge(QString::fromStdString(options_.record), *session_);
+}
+
+std::string LiveDesk::shooter() const {
+  if (!standing_ || standing_->state.unsettled)
+    return options_.players.size() == 1 ? options_.players[0] : std::string();
+  const std::size_t seat = indexOf(standing_->state.atTable);
+  if (options_.players.size() == 1) return options_.players[0];
+  return seat < options_.players.size() ? options_.players[seat] : std::string();
+}
+
+void LiveDesk::showSuggestion(bool shown, std::optional<PlayerLevel> level) {
+  suggestion_.want(shown && state_ == LiveState::Running, level);
+  think();
+  emit changed();
+}
+
+std::optional<GameState> LiveDesk::stateNow(const Position& balls) const {
+  if (standing_) return standing_->state;
+  const auto game = gameFromText(options_.game);
+  if (!game) return std::nullopt;
+  const RuleSet rules = worldRules(*game);
+  const SurfaceLines lines = surfaceLines(table_.table, table_.balls);
+  if (isRacked(*game, balls, table_.table, table_.balls)) return newFrame(rules, Seat::First, lines);
+  return joinedFrame(rules, namesOf(balls), Seat::First, lines);
+}
+
+void LiveDesk::think() {
+  if (!suggestion_.isWanted() || !image_) {
+    suggestion_.think(std::nullopt);
+    return;
+  }
+  const Position balls = positionOf(*image_);
+  const auto state = stateNow(balls);
+  if (!state || state->phase == Phase::Over) {
+    suggestion_.think(std::nullopt);
+    return;
+  }
+  askedAt_s_ = image_->picture.time_s;
+  ForWhom whom;
+  whom.record = options_.record;
+  whom.player = shooter();
+  suggestion_.think(
+      SuggestionQuestion{table_, parametersFor(table_.balls), situationFrom(*state, balls, table_.table), whom});
+}
+
+void LiveDesk::noteShown() {
+  if (!inbox_ || suggestion_.found() == nullptr) return;
+  inbox_->put(SuggestionShown{askedAt_s_, {plannerName(), true, {}, {}, suggestion_.text()}});
+}
+
+}  // namespace ferrule

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/live/live_source.h"
+#include "app/session/judge_service.h"
+#include "app/session/measuring_feed.h"
+#include "app/session/suggestion_desk.h"
+#include "app/window/background_job.h"
+#include "core/measure/measure_live.h"
+
+namespace ferrule {
+
+/// How a live session stands.
+enum class LiveState {
+  None,
+  Waiting,  ///< for the first image
+  Running,
+  Ending,  ///< what was seen is measured to its end
+  Done,
+};
+
+/// A session that is measured while it is played: joins the camera, the measuring thread and the suggestion, and holds
+/// what came of it. Knows no widgets.
+class LiveDesk : public QObject {
+  Q_OBJECT
+ public:
+  using Clock = std::function<UtcMilliseconds()>;
+
+  explicit LiveDesk(Clock clock, QObject* parent = nullptr);
+  /// Measures what was seen to its end, so that the session is whole.
+  ~LiveDesk() override;
+
+  /// Begins a session with a camera, or a film that stands in for one; an earlier one is put aside. options.film: is
+  /// the source's name.
+  void start(const MeasureOptions& options, std::shared_ptr<LiveSource> source);
+  /// Ends the session; its shots are then set beside what would have been suggested.
+  void stop();
+  /// Puts an ended session aside, so that another one can be begun.
+  void close();
+
+  /// Shows what would be suggested for the balls as they lie now, or hides it. One that was shown is kept with the next
+  /// shot. level: of the player at the table; nothing: as the record knows that player.
+  void showSuggestion(bool shown, std::optional<PlayerLevel> level);
+
+  [[nodiscard]] LiveState state() const { return state_; }
+  [[nodiscard]] const MeasureOptions& options() const { return options_; }
+  [[nodiscard]] const MeasuredTable& table() const { return table_; }
+  [[nodiscard]] std::optional<SessionId> session() const { return session_; }
+  [[nodiscard]] const std::vector<std::shared_ptr<const MeasuredShot>>& shots() const { return shots_; }
+  /// Null until the first one.
+  [[nodiscard]] const SeenImage* image() const { return image_.get(); }
+  /// Nothing before the first shot, and without a referee.
+  [[nodiscard]] const std::optional<LiveStanding>& standing() const { return standing_; }
+  [[nodiscard]] ImageQueue::Counts counts() const { return images_ ? images_->counts() : ImageQueue::Counts{}; }
+  /// The name of who is at the table; empty where nobody knows.
+  [[nodiscard]] std::string shooter() const;
+  [[nodiscard]] SuggestionDesk& suggestion() { return suggestion_; }
+
+ signals:
+  void changed();
+  void imageSeen();
+  /// The session could not be begun.
+  void refused(const ferrule::Error& error);
+  void failed(const ferrule::Error& error);
+  /// One sentence of the camera.
+  void said(const QString& sentence);
+  /// The shots of a session that ended were set beside what would have been suggested.
+  void judged(int shots);
+
+ private:
+  void finish(const Result<MeasureReport>& report);
+  void think();
+  void noteShown();
+  [[nodiscard]] std::optional<GameState> stateNow(const Position& balls) const;
+
+  Clock clock_;
+  MeasureOptions options_;
+  MeasuredTable table_;
+  LiveState state_ = LiveState::None;
+  std::optional<SessionId> session_;
+  std::vector<std::shared_ptr<const MeasuredShot>> shots_;
+  std::shared_ptr<const SeenImage> image_;
+  std::optional<LiveStanding> standing_;
+  double askedAt_s_ = 0.0;  ///< film time of the image that the suggestion is for
+  SuggestionDesk suggestion_;
+  JudgeService judge_;
+  std::shared_ptr<ImageQueue> images_;
+  std::shared_ptr<LiveInbox> inbox_;
+  std::shared_ptr<LiveSource> source_;
+  MeasuringFeed feed_;
+  BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
+};
+
+}  // namespace ferrule

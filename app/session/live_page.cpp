@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/live_page.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/picture/plan_view.h"
+#include "app/session/live_words.h"
+#include "app/session/measured_shot_list.h"
+#include "app/session/measuring_pictures.h"
+#include "app/session/measuring_words.h"
+#include "app/session/session_words.h"
+#include "app/session/suggestion_panel.h"
+#include "app/window/card.h"
+#include "app/window/inks.h"
+#include "app/window/tool_button.h"
+#include "app/window/vertical_scroll.h"
+
+namespace ferrule {
+
+namespace {
+
+constexpr int kPanelWidth_px = 344;
+constexpr int kCount_ms = 250;
+constexpr int kLeastList_px = 140;
+
+QLabel* wordsLabel(const char* name) {
+  auto* label = new QLabel;
+  label->setObjectName(QString::fromLatin1(name));
+  label->setWordWrap(true);
+  label->setTextFormat(Qt::PlainText);
+  return label;
+}
+
+}  // namespace
+
+LivePage::LivePage(LiveDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setObjectName(QStringLiteral("livePage"));
+  pictures_ = new MeasuringPictures;
+  title_ = new ElidedLabel;
+  title_->setObjectName(QStringLiteral("liveTitle"));
+  title_->setTextFormat(Qt::PlainText);
+  title_->setFont(scaled(font(), 1.3, true));
+  auto* middle = new QWidget;
+  auto* column = new QVBoxLayout(middle);
+  column->setContentsMargins(12, 8, 12, 12);
+  column->setSpacing(8);
+  column->addWidget(title_);
+  column->addWidget(pictures_, 1);
+  auto* columns = new QSplitter;
+  columns->setHandleWidth(1);
+  columns->setChildrenCollapsible(false);
+  columns->addWidget(middle);
+  columns->addWidget(makePanel(actions));
+  columns->setStretchFactor(0, 1);
+  columns->setStretchFactor(1, 0);
+  columns->setSizes({900, kPanelWidth_px});
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(columns);
+  counting_.setInterval(kCount_ms);
+  connect(&counting_, &QTimer::timeout, this, &LivePage::showCounts);
+  connect(&desk_, &LiveDesk::changed, this, &LivePage::refresh);
+  connect(&desk_, &LiveDesk::imageSeen, this, [this] { pictures_->setImage(*desk_.image()); });
+  refresh();
+}
+
+QWidget* LivePage::makePanel(const ActionSet& actions) {
+  turn_ = wordsLabel("liveTurn");
+  turn_->setFont(scaled(font(), 1.3, true));
+  score_ = wordsLabel("liveScore");
+  counts_ = wordsLabel("liveCounts");
+  counts_->setFont(withTabularFigures(font()));
+  suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
+  connect(suggestion_, &SuggestionPanel::levelChosen, this, [this] {
+    if (desk_.suggestion().isWanted()) desk_.showSuggestion(true, suggestion_->level());
+  });
+  connect(suggestion_, &SuggestionPanel::planChosen, &desk_.suggestion(), &SuggestionDesk::showPlan);
+  connect(suggestion_, &SuggestionPanel::strikeWished, &desk_.suggestion(), &SuggestionDesk::tryStrike);
+  shots_ = new MeasuredShotList;
+  shots_->setObjectName(QStringLiteral("liveShots"));
+  shots_->setMinimumHeight(kLeastList_px);
+  end_ = toolButton(actions.at(ActionId::EndSession));
+  end_->setAutoRaise(false);
+  end_->setToolButtonStyle(Qt::ToolButtonTextOnly);
+  end_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  look_ = new QPushButton(tr("&Look at it in Review"));
+  look_->setObjectName(QStringLiteral("lookAtLive"));
+  close_ = new QPushButton(tr("&Another session"));
+  close_->setObjectName(QStringLiteral("anotherLive"));
+  connect(look_, &QPushButton::clicked, this, &LivePage::lookWanted);
+  connect(close_, &QPushButton::clicked, this, &LivePage::closeWanted);
+
+  auto* panel = new QWidget;
+  auto* column = new QVBoxLayout(panel);
+  column->setContentsMargins(16, 12, 16, 12);
+  column->setSpacing(12);
+  column->addWidget(turn_);
+  column->addWidget(score_);
+  column->addWidget(suggestion_);
+  column->addWidget(shots_, 1);
+  column->addWidget(counts_);
+  column->addWidget(end_);
+  column->addWidget(look_);
+  column->addWidget(close_);
+  return new VerticalScroll(panel);
+}
+
+std::optional<PlayerLevel> LivePage::level() const {
+  return suggestion_->level();
+}
+
+void LivePage::setNumbers(const Numbers& numbers) {
+  numbers_ = numbers;
+  refresh();
+}
+
+void LivePage::refresh() {
+  const LiveState state = desk_.state();
+  const SeatNames names = seatNamesOf(desk_.options().players);
+  pictures_->setTable(desk_.table());
+  if (desk_.image() == nullptr) pictures_->clear();
+  title_->setText(QString::fromStdString(desk_.options().session));
+  turn_->setText(liveTurnWords(desk_, names));
+  score_->setText(desk_.standing() ? scoreWords(*desk_.standing(), names) : QString());
+  score_->setVisible(!score_->text().isEmpty());
+  QStringList rows;
+  for (const auto& shot : desk_.shots())
+    rows << measuredShotWords(*shot, names, numbers_);
+  shots_->setRows(rows);
+  showSuggestion();
+  const bool over = state == LiveState::Done;
+  suggestion_->setVisible(state == LiveState::Running && !desk_.options().game.empty());
+  end_->setVisible(!over);
+  end_->setEnabled(state == LiveState::Waiting || state == LiveState::Running);
+  look_->setVisible(over);
+  look_->setEnabled(!desk_.shots().empty());
+  close_->setVisible(over);
+  if (state == LiveState::None || over) {
+    counting_.stop();
+  } else if (!counting_.isActive()) {
+    counting_.start();
+  }
+  showCounts();
+}
+
+void LivePage::showCounts() {
+  counts_->setText(countWords(desk_.counts(), numbers_));
+  counts_->setVisible(desk_.state() != LiveState::None);
+}
+
+void LivePage::showSuggestion() {
+  SuggestionDesk& found = desk_.suggestion();
+  suggestion_->setShooter(QString::fromStdString(desk_.shooter()));
+  suggestion_->show(found.isWanted(), found.found(), found.shownPlan(), found.triedInVain(), numbers_);
+  if (const PlayedPlan* plan = found.shownPlan()) {
+    pictures_->plan().setSuggested(plan->ways, plan->ranked.chances.leave, std::nullopt);
+  } else {
+    pictures_->plan().setSuggested({}, std::nullopt, std::nullopt);
+  }
+}
+
+}  // namespace ferrule

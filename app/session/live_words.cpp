@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/session/live_words.h"
+
+#include <QCoreApplication>
+
+#include "app/session/session_words.h"
+#include "app/words/trade_words.h"
+
+namespace ferrule {
+
+namespace {
+
+struct LiveWords {
+  Q_DECLARE_TR_FUNCTIONS(LiveWords)
+};
+
+/// Fewer waiting images are the pipeline at work, not a delay that anyone would see.
+constexpr long kNoticed = 3;
+
+}  // namespace
+
+QString liveTurnWords(const LiveDesk& desk, const SeatNames& names) {
+  switch (desk.state()) {
+    case LiveState::None:
+      return {};
+    case LiveState::Waiting:
+      return LiveWords::tr("Waiting for the first image");
+    case LiveState::Ending:
+      return LiveWords::tr("What was seen is measured to its end");
+    case LiveState::Done:
+      return LiveWords::tr("%n shot(s) stand in the record", nullptr, static_cast<int>(desk.shots().size()));
+    case LiveState::Running:
+      break;
+  }
+  if (desk.options().game.empty()) return LiveWords::tr("Practice without a referee");
+  if (!desk.standing()) return LiveWords::tr("Waiting for the first shot");
+  const QString turn = turnWords(desk.standing()->state, names);
+  if (!desk.standing()->state.unsettled) return turn;
+  return LiveWords::tr("%1, as far as anyone knows", "whose turn it is").arg(turn);
+}
+
+QString scoreWords(const LiveStanding& standing, const SeatNames& names) {
+  if (standing.state.rules.game == Game::StraightPool) return {};
+  return LiveWords::tr("Frames: %1 %2, %3 %4", "name, frames, name, frames")
+      .arg(names.of(Seat::First))
+      .arg(standing.framesWon[0])
+      .arg(names.of(Seat::Second))
+      .arg(standing.framesWon[1]);
+}
+
+QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers) {
+  QString words = LiveWords::tr("%1 images", "a number that grows").arg(numbers.whole(counts.came));
+  words += QStringLiteral(", ");
+  words += counts.dropped == 0 ? LiveWords::tr("none dropped")
+                               : LiveWords::tr("%n dropped", nullptr, static_cast<int>(counts.dropped));
+  if (counts.waiting >= kNoticed) {
+    words += QStringLiteral("; ");
+    words += LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting));
+  }
+  return words;
+}
+
+}  // namespace ferrule

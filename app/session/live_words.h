@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/session/live_desk.h"
+#include "app/words/numbers.h"
+#include "app/words/ruling_words.h"
+
+/// What a live session says.
+namespace ferrule {
+
+/// Whose turn it is, or what is waited for.
+[[nodiscard]] QString liveTurnWords(const LiveDesk& desk, const SeatNames& names);
+/// "Frames: Ada 2, Ben 1"; empty where points count, which the turn tells.
+[[nodiscard]] QString scoreWords(const LiveStanding& standing, const SeatNames& names);
+/// "1,204 images, none dropped": how many came, were dropped, and wait to be measured.
+[[nodiscard]] QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers);
+
+}  // namespace ferrule

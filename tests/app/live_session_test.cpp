@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QToolButton>
+#include <QtTest>
+#include <atomic>
+#include <thread>
+
+#include "app/live/camera_picture.h"
+#include "app/live/paced_film.h"
+#include "app/picture/film_view.h"
+#include "app/picture/plan_view.h"
+#include "app/session/live_words.h"
+#include "tests/app/session_screen.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+namespace {
+
+/// A film that stands in for a camera and waits at a time until it is told to go on: what a person does meanwhile
+/// depends on no clock.
+class HeldFilm : public LiveSource {
+ public:
+  HeldFilm(const QString& path, double hold_s) : path_(path), hold_s_(hold_s) {}
+  ~HeldFilm() override { HeldFilm::stop(); }
+
+  [[nodiscard]] QString name() const override { return path_; }
+  void start(std::shared_ptr<ImageQueue> images) override {
+    thread_ = std::jthread([this, images = std::move(images)](const std::stop_token& stop) {
+      auto film = FilmSource::open(path_.toStdString());
+      for (FilmImage image; film && film->next(image); image = {}) {
+        const auto mayGo = [&] { return images->hasRoom() && (goesOn_ || image.time_s < hold_s_); };
+        while (!mayGo() && !stop.stop_requested())
+          std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        if (stop.stop_requested()) return;
+        images->offer(image.picture, image.time_s);
+      }
+      emit ended();
+    });
+  }
+  void stop() override { thread_ = {}; }
+  void goOn() { goesOn_ = true; }
+
+ private:
+  QString path_;
+  double hold_s_;
+  std::atomic<bool> goesOn_ = false;
+  std::jthread thread_;
+};
+
+}  // namespace
+
+/// A session while it is played, with a film for a camera.
+class LiveSessionTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void init() { screen_ = std::make_unique<SessionScreen>(); }
+  void cleanup() { screen_.reset(); }
+  void aLiveShotIsMeasuredAndRecorded();
+  void pictureAndPlanShowTheSameImage();
+  void aSessionBegunFromTheFormIsEndedByKey();
+  void aSuggestionIsShownWhenAskedForAndKeptWithTheShot();
+  void aSourceThatCannotBeReadIsOneSentence();
+  void imagesOfAnotherSizeAreRefused();
+  void withoutACameraAFilmIsAskedFor();
+  void countsAreSaidInWords();
+  void everyFormOfACamerasImageBecomesThePicture();
+
+ private:
+  [[nodiscard]] static MeasureOptions options(const SessionScreen& screen);
+  void play(const QString& film = kClipFolder + "stop-shot.mp4");
+  [[nodiscard]] LiveDesk& live() { return screen_->place().live(); }
+
+  std::unique_ptr<SessionScreen> screen_;
+};
+
+MeasureOptions LiveSessionTest::options(const SessionScreen& screen) {
+  MeasureOptions made;
+  made.rig = (kClipFolder + "rig.json").toStdString();
+  made.table = (kClipFolder + "table.json").toStdString();
+  made.game = "eight-ball";
+  made.record = screen.record().toStdString();
+  made.session = "Evening";
+  made.players = {"Ada", "Ben"};
+  made.kind = SessionKind::Match;
+  return made;
+}
+
+/// Every image, as fast as it is measured: how fast this computer is does not matter.
+void LiveSessionTest::play(const QString& film) {
+  live().start(options(*screen_), std::make_shared<PacedFilm>(film, FilmPace::AsTaken));
+}
+
+void LiveSessionTest::aLiveShotIsMeasuredAndRecorded() {
+  play();
+  QVERIFY(screen_->isVisible("livePage"));
+  QCOMPARE(screen_->words("liveTurn"), QString("Waiting for the first image"));
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  auto* shots = screen_->find<QListWidget>("liveShots");
+  QCOMPARE(shots->count(), 1);
+  QVERIFY(shots->item(0)->text().contains("made"));
+  QVERIFY(screen_->words("liveCounts").contains("none dropped"));
+  QVERIFY(live().standing().has_value());
+  auto record = Record::open(screen_->record().toStdString());
+  const auto sessions = record->sessions();
+  QCOMPARE(sessions->size(), std::size_t{1});
+  QCOMPARE(sessions->front().name, std::string("Evening"));
+  QVERIFY(record->frames(sessions->front().id)->front().complete);
+  QSignalSpy wanted(&screen_->place(), &Place::shotsWanted);
+  screen_->find<QPushButton>("lookAtLive")->click();
+  QVERIFY(wanted.wait());
+  QCOMPARE(wanted.front().front().value<ShotList>().shots.size(), std::size_t{1});
+  screen_->find<QPushButton>("anotherLive")->click();
+  QVERIFY(screen_->isVisible("startForm"));
+}
+
+void LiveSessionTest::pictureAndPlanShowTheSameImage() {
+  play();
+  QSignalSpy seen(&live(), &LiveDesk::imageSeen);
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QVERIFY(seen.count() > 3);
+  auto* page = screen_->find<QWidget>("livePage");
+  const SeenImage& image = *live().image();
+  QCOMPARE(page->findChild<FilmView*>("measuredFilm")->picture().number, image.picture.number);
+  QVERIFY(page->findChild<PlanView*>("measuredPlan")->balls() == image.balls);
+  QVERIFY(!image.balls.empty());
+}
+
+void LiveSessionTest::aSessionBegunFromTheFormIsEndedByKey() {
+  screen_->find<QToolButton>("wayLive")->click();
+  auto* cameras = screen_->find<QComboBox>("cameras");
+  cameras->setCurrentIndex(cameras->count() - 1);
+  screen_->find<QLineEdit>("standInFilm")->setText(kClipFolder + "stop-shot.mp4");
+  auto* known = screen_->find<QComboBox>("knownRigs");
+  known->setCurrentIndex(known->count() - 1);
+  screen_->find<QLineEdit>("rigFile")->setText(kClipFolder + "rig.json");
+  screen_->find<QLineEdit>("rigTable")->setText(kClipFolder + "table.json");
+  screen_->find<QPushButton>("beginSession")->click();
+  QTRY_VERIFY_WITH_TIMEOUT(live().state() == LiveState::Running || live().state() == LiveState::Done, 60'000);
+  screen_->actions().at(ActionId::EndSession)->trigger();
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 60'000);
+  auto record = Record::open(screen_->record().toStdString());
+  QVERIFY(record->frames(record->sessions()->front().id)->front().complete);
+}
+
+void LiveSessionTest::aSuggestionIsShownWhenAskedForAndKeptWithTheShot() {
+  // The strike comes at about 3.4 s.
+  const auto camera = std::make_shared<HeldFilm>(kClipFolder + "stop-shot.mp4", 2.5);
+  live().start(options(*screen_), camera);
+  QTRY_VERIFY_WITH_TIMEOUT(live().image() != nullptr && live().image()->picture.time_s > 1.0, 60'000);
+  QCOMPARE(screen_->words("liveTurn"), QString("Waiting for the first shot"));
+  QVERIFY(live().suggestion().found() == nullptr);
+  screen_->actions().at(ActionId::ShowSuggestion)->trigger();
+  QTRY_VERIFY_WITH_TIMEOUT(live().suggestion().found() != nullptr, 60'000);
+  auto* page = screen_->find<QWidget>("livePage");
+  QVERIFY(page->findChild<QListWidget*>("suggestedPlans")->count() > 0);
+  camera->goOn();
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  // Hidden again with the shot, and remembered with it.
+  QVERIFY(!live().suggestion().isWanted());
+  auto record = Record::open(screen_->record().toStdString());
+  const auto shot = record->shot(live().shots().front()->id);
+  QVERIFY(shot->suggestion.has_value());
+  QVERIFY(shot->suggestion->shown);
+}
+
+void LiveSessionTest::aSourceThatCannotBeReadIsOneSentence() {
+  play(screen_->file("gone.mp4"));
+  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("sessionMessage"), 60'000);
+  QVERIFY(screen_->words("sessionMessage").contains("gone.mp4"));
+  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("startForm"), 60'000);
+  QVERIFY(Record::open(screen_->record().toStdString())->sessions()->empty());
+}
+
+void LiveSessionTest::imagesOfAnotherSizeAreRefused() {
+  play(QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/films/turn-0.mp4"));
+  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("sessionMessage"), 60'000);
+  QVERIFY(screen_->words("sessionMessage").contains("turn-0.mp4"));
+  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("startForm"), 60'000);
+  QVERIFY(Record::open(screen_->record().toStdString())->sessions()->empty());
+}
+
+void LiveSessionTest::withoutACameraAFilmIsAskedFor() {
+  screen_->find<QToolButton>("wayLive")->click();
+  auto* cameras = screen_->find<QComboBox>("cameras");
+  cameras->setCurrentIndex(cameras->count() - 1);
+  QVERIFY(screen_->isVisible("standInFilm"));
+  QVERIFY(!screen_->isVisible("cameraFormats"));
+  screen_->find<QPushButton>("beginSession")->click();
+  QVERIFY(screen_->words("sessionMessage").contains("camera"));
+  QCOMPARE(live().state(), LiveState::None);
+}
+
+void LiveSessionTest::countsAreSaidInWords() {
+  const Numbers numbers;
+  QCOMPARE(countWords({1204, 0, 1}, numbers), QString("1204 images, none dropped"));
+  QCOMPARE(countWords({1204, 3, 0}, numbers), QString("1204 images, 3 dropped"));
+  QCOMPARE(countWords({30, 2, 12}, numbers), QString("30 images, 2 dropped; measuring is 12 image(s) behind"));
+}
+
+/// A grey image in each form: whatever the form, the picture is that grey.
+void LiveSessionTest::everyFormOfACamerasImageBecomesThePicture() {
+  for (const auto form :
+       {QVideoFrameFormat::Format_NV12, QVideoFrameFormat::Format_NV21, QVideoFrameFormat::Format_YUYV,
+        QVideoFrameFormat::Format_UYVY, QVideoFrameFormat::Format_BGRA8888, QVideoFrameFormat::Format_RGBA8888}) {
+    QVideoFrame image(QVideoFrameFormat(QSize(64, 32), form));
+    QVERIFY(image.map(QVideoFrame::WriteOnly));
+    // Every byte the same: grey in each of them (Y 128 of 16 to 235 is grey 130).
+    for (int plane = 0; plane < image.planeCount(); ++plane)
+      std::fill_n(image.bits(plane), image.mappedBytes(plane), uchar{128});
+    image.unmap();
+    const cv::Mat picture = pictureOf(image);
+    QCOMPARE(picture.cols, 64);
+    QCOMPARE(picture.rows, 32);
+    QCOMPARE(picture.type(), CV_8UC3);
+    const cv::Vec3b grey = picture.at<cv::Vec3b>(20, 40);
+    for (int channel = 0; channel < 3; ++channel)
+      QVERIFY2(std::abs(grey[channel] - 129) <= 2, qPrintable(QString::number(grey[channel])));
+  }
+  QVERIFY(pictureOf(QVideoFrame()).empty());
+}
+
+FERRULE_TEST(LiveSessionTest)
+#include "live_session_test.moc"

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/measure/measure_live.h"
+
+#include <QtTest>
+#include <filesystem>
+#include <opencv2/core.hpp>
+
+#include "core/camera/rig_file.h"
+#include "core/measure/film_readings.h"
+#include "core/measure/live_readings.h"
+#include "tests/record/sample.h"
+#include "tests/support/test_registry.h"
+
+using namespace ferrule;
+
+/// What a camera sees, with the clip of the tests for a camera.
+class MeasureLiveTest : public QObject {
+  Q_OBJECT
+ private slots:
+  void initTestCase();
+  void theSameImagesGiveTheSameReadings();
+  void keptPicturesAreThoseOfTheirReadings();
+  void aLiveSessionStandsInTheRecordComplete();
+  void theShotIsToldBeforeTheCameraEnds();
+  void aSuggestionSeenBeforeTheStrikeIsKeptWithTheShot();
+  void imagesOfAnotherSizeAreRefusedBeforeAnythingIsMade();
+  void withoutAnImageNothingIsMade();
+  void aStopEndsTheSessionWhole();
+
+ private:
+  [[nodiscard]] static MeasureOptions options(const sample::Folder& folder);
+  [[nodiscard]] LiveInput input(ImageQueue& images) {
+    return {images, inbox_, [] { return UtcMilliseconds{1'772'389'800'000}; }};
+  }
+  /// A queue that holds the whole clip.
+  [[nodiscard]] std::unique_ptr<ImageQueue> clip(bool closed = true) const;
+
+  std::vector<FilmImage> images_;
+  LiveInbox inbox_;
+};
+
+namespace {
+
+const std::string kClip = FERRULE_SOURCE_DIR "/tests/data/clip/";
+
+FilmSource openClip() {
+  auto film = FilmSource::open(kClip + "stop-shot.mp4");
+  if (!film) qFatal("the clip cannot be read");
+  return std::move(*film);
+}
+
+std::vector<ImageReading> allOf(ReadingSource& source) {
+  std::vector<ImageReading> all;
+  while (const auto some = source.next())
+    all.insert(all.end(), some->begin(), some->end());
+  return all;
+}
+
+}  // namespace
+
+void MeasureLiveTest::initTestCase() {
+  FilmSource film = openClip();
+  for (FilmImage image; film.next(image); image = {})
+    images_.push_back(image);
+  QVERIFY(images_.size() > 50);
+}
+
+MeasureOptions MeasureLiveTest::options(const sample::Folder& folder) {
+  MeasureOptions made;
+  made.film = "a camera";
+  made.rig = kClip + "rig.json";
+  made.table = kClip + "table.json";
+  made.game = "eight-ball";
+  made.record = folder.file("r.sqlite");
+  made.session = "Evening";
+  made.players = {"Ada", "Ben"};
+  made.kind = SessionKind::Match;
+  return made;
+}
+
+std::unique_ptr<ImageQueue> MeasureLiveTest::clip(bool closed) const {
+  auto queue = std::make_unique<ImageQueue>(images_.size());
+  for (const FilmImage& image : images_) {
+    if (!queue->offer(image.picture, image.time_s)) qFatal("no room");
+  }
+  if (closed) queue->close();
+  return queue;
+}
+
+void MeasureLiveTest::theSameImagesGiveTheSameReadings() {
+  const auto rig = readRigFile(kClip + "rig.json");
+  const auto measured = measuredTableFrom(kClip + "table.json");
+  QVERIFY(rig.has_value() && measured.has_value());
+  FilmReadings film(openClip(), *rig, *measured);
+  const auto queue = clip();
+  LiveReadings live(*queue, *rig, *measured, {});
+  const auto fromFilm = allOf(film);
+  const auto fromCamera = allOf(live);
+  QCOMPARE(fromFilm.size(), images_.size());
+  QVERIFY(fromCamera == fromFilm);
+  QCOMPARE(live.progress().images, film.progress().images);
+}
+
+void MeasureLiveTest::keptPicturesAreThoseOfTheirReadings() {
+  const sample::Folder folder;
+  const auto queue = clip();
+  std::vector<long> numbers;
+  LiveObserver observer;
+  observer.measured.picture = [&](const ImageReading& reading, const KeptPicture& kept) {
+    numbers.push_back(reading.image);
+    const cv::Mat& seen = images_[static_cast<std::size_t>(reading.image)].picture;
+    QVERIFY(cv::norm(kept.picture, seen, cv::NORM_INF) == 0.0);
+    QVERIFY(kept.rig != nullptr);
+  };
+  QVERIFY(measureLive(options(folder), input(*queue), {}, observer).has_value());
+  // Some images a second, to the film's end, and far from all.
+  const double length_s = images_.back().time_s;
+  QVERIFY(static_cast<double>(numbers.size()) > 0.5 * length_s / ImageFollower::kPictureSpacing_s);
+  QVERIFY(static_cast<double>(numbers.size()) <= length_s / ImageFollower::kPictureSpacing_s + 1.0);
+  QVERIFY(std::ranges::is_sorted(numbers));
+}
+
+void MeasureLiveTest::aLiveSessionStandsInTheRecordComplete() {
+  const sample::Folder folder;
+  const auto queue = clip();
+  std::vector<LiveStanding> standings;
+  LiveObserver observer;
+  observer.standing = [&](const LiveStanding& standing) { standings.push_back(standing); };
+  const auto report = measureLive(options(folder), input(*queue), {}, observer);
+  QVERIFY(report.has_value());
+  QCOMPARE(report->shots, 1);
+  QCOMPARE(standings.size(), std::size_t{1});
+  Record record = sample::openOrDie(folder.file("r.sqlite"));
+  const auto sessions = record.sessions();
+  QCOMPARE(sessions->size(), std::size_t{1});
+  QCOMPARE(sessions->front().name, std::string("Evening"));
+  QCOMPARE(sessions->front().kind, SessionKind::Match);
+  QCOMPARE(sessions->front().started, UtcMilliseconds{1'772'389'800'000});
+  const auto frames = record.frames(sessions->front().id);
+  QVERIFY(frames->front().complete);
+  // Seen live: a film of its own, of which no file was kept.
+  QVERIFY(frames->front().film.has_value());
+  QVERIFY(frames->front().film->path.empty());
+  QCOMPARE(frames->front().film->images, static_cast<long>(images_.size()));
+  const auto shots = record.shots(frames->front().id);
+  QCOMPARE(shots->size(), std::size_t{1});
+  QVERIFY(shots->front().struckAt.has_value());
+  QVERIFY(*shots->front().struckAt > sessions->front().started);
+  // The next evening of that name is a session of its own.
+  const auto again = clip();
+  QVERIFY(measureLive(options(folder), input(*again), {}).has_value());
+  QCOMPARE(record.sessions()->size(), std::size_t{2});
+}
+
+/// The camera still runs when the shot is told: within a second of film after rest.
+void MeasureLiveTest::theShotIsToldBeforeTheCameraEnds() {
+  const sample::Folder folder;
+  ImageQueue queue(images_.size() + 200);
+  for (const FilmImage& image : images_)
+    QVERIFY(queue.offer(image.picture, image.time_s));
+  // The table lies still a while longer.
+  const double end_s = images_.back().time_s;
+  for (int i = 1; i <= 90; ++i)
+    QVERIFY(queue.offer(images_.back().picture, end_s + i / 30.0));
+  queue.close();
+  double newest_s = 0.0;
+  double told_s = 0.0;
+  double rest_s = 0.0;
+  LiveObserver observer;
+  observer.measured.image = [&](const ImageReading& reading) { newest_s = reading.time_s; };
+  observer.measured.shot = [&](const ReadShot& shot) {
+    told_s = newest_s;
+    rest_s = shot.reading.rest_s;
+  };
+  QVERIFY(measureLive(options(folder), input(queue), {}, observer).has_value());
+  QVERIFY(rest_s > 0.0);
+  QVERIFY2(told_s - rest_s < 1.0, qPrintable(QString::number(told_s - rest_s)));
+}
+
+void MeasureLiveTest::aSuggestionSeenBeforeTheStrikeIsKeptWithTheShot() {
+  const sample::Folder folder;
+  inbox_.put({0.1, {"planner 1", false, {}, {}, "{\"plans\":[]}"}});
+  inbox_.put({0.2, {"planner 1", false, {}, {}, "{\"plans\":[1]}"}});
+  inbox_.put({1e6, {"planner 1", false, {}, {}, "{}"}});  // before a shot that never comes
+  const auto queue = clip();
+  QVERIFY(measureLive(options(folder), input(*queue), {}).has_value());
+  Record record = sample::openOrDie(folder.file("r.sqlite"));
+  const auto frame = record.frames(record.sessions()->front().id)->front().id;
+  const auto shot = record.shot(record.shots(frame)->front().id);
+  QVERIFY(shot->suggestion.has_value());
+  QVERIFY(shot->suggestion->shown);
+  QCOMPARE(shot->suggestion->content, std::string("{\"plans\":[1]}"));
+}
+
+void MeasureLiveTest::imagesOfAnotherSizeAreRefusedBeforeAnythingIsMade() {
+  const sample::Folder folder;
+  ImageQueue queue;
+  QVERIFY(queue.offer(cv::Mat(480, 640, CV_8UC3, cv::Scalar::all(60)), 0.0));
+  queue.close();
+  const auto report = measureLive(options(folder), input(queue), {});
+  QVERIFY(!report.has_value());
+  QCOMPARE(report.error().code, ErrorCode::ImageSizeMismatch);
+  QCOMPARE(report.error().subject, std::string("a camera"));
+  QCOMPARE(report.error().numbers, (std::vector<double>{640, 480, 1280, 720}));
+  QVERIFY(!std::filesystem::exists(folder.file("r.sqlite")));
+}
+
+void MeasureLiveTest::withoutAnImageNothingIsMade() {
+  const sample::Folder folder;
+  ImageQueue queue;
+  queue.close();
+  const auto report = measureLive(options(folder), input(queue), {});
+  QVERIFY(report.has_value());
+  QCOMPARE(report->images, 0L);
+  QVERIFY(!report->session.has_value());
+  QVERIFY(!std::filesystem::exists(folder.file("r.sqlite")));
+}
+
+void MeasureLiveTest::aStopEndsTheSessionWhole() {
+  const sample::Folder folder;
+  const auto queue = clip(false);
+  std::stop_source stop;
+  JobControl job;
+  job.stop = stop.get_token();
+  LiveObserver observer;
+  observer.measured.image = [&](const ImageReading& reading) {
+    if (reading.image == 30) stop.request_stop();
+  };
+  const auto report = measureLive(options(folder), input(*queue), job, observer);
+  QVERIFY(report.has_value());
+  QVERIFY(report->images < static_cast<long>(images_.size()));
+  Record record = sample::openOrDie(folder.file("r.sqlite"));
+  QVERIFY(record.frames(record.sessions()->front().id)->front().complete);
+}
+
+FERRULE_TEST(MeasureLiveTest)
+#include "measure_live_test.moc"
