@@ -23,6 +23,7 @@
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
 #include "app/window/vertical_scroll.h"
+#include "app/window/wrapping_row.h"
 
 namespace ferrule {
 
@@ -116,7 +117,7 @@ QWidget* PlayersPlace::makeList(const ActionSet& actions) {
   nobody_->setObjectName(QStringLiteral("nobodyPasses"));
   nobody_->setWordWrap(true);
   column->addWidget(nobody_);
-  auto* buttons = new QHBoxLayout;
+  auto* buttons = new WrappingRow;
   buttons->setSpacing(4);
   for (const ActionId id : {ActionId::AddPlayer, ActionId::AddGuest}) {
     QToolButton* button = toolButton(actions.at(id));
@@ -124,7 +125,6 @@ QWidget* PlayersPlace::makeList(const ActionSet& actions) {
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     buttons->addWidget(button);
   }
-  buttons->addStretch(1);
   column->addLayout(buttons);
   return left;
 }

@@ -125,10 +125,10 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "Write the report as PDF or HTML, or its numbers as CSV"), "", "Ctrl+P"},
 
     ActionRow{ActionId::AddPlayer, MenuId::Players, "addPlayer", QT_TRANSLATE_NOOP("Actions", "&Add a player"),
-              QT_TRANSLATE_NOOP("Actions", "Add a player to the record"), "", "Ctrl+N"},
+              QT_TRANSLATE_NOOP("Actions", "Add a player to the record"), "", "Ctrl+Shift+N"},
     ActionRow{ActionId::AddGuest, MenuId::Players, "addGuest", QT_TRANSLATE_NOOP("Actions", "Add a &guest"),
               QT_TRANSLATE_NOOP("Actions", "Add somebody whose shots are given to a player later, or erased"), "",
-              "Ctrl+Shift+N"},
+              "Ctrl+Shift+G"},
     ActionRow{ActionId::ExportPlayer, MenuId::Players, "exportPlayer",
               QT_TRANSLATE_NOOP("Actions", "&Export the player…"),
               QT_TRANSLATE_NOOP("Actions", "Write all that is kept of the chosen player into a folder"), "",

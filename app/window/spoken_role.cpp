@@ -26,6 +26,9 @@ void speakAs(QWidget* widget, QAccessible::Role role) {
   }();
   static_cast<void>(installed);
   widget->setProperty(kProperty, static_cast<int>(role));
+  // Whatever was told of it before its role was known is told anew.
+  if (QAccessibleInterface* known = QAccessible::queryAccessibleInterface(widget); known->role() != role)
+    QAccessible::deleteAccessibleInterface(QAccessible::uniqueId(known));
 }
 
 }  // namespace ferrule

@@ -31,7 +31,12 @@ class SessionScreen {
   [[nodiscard]] QString file(const QString& name) const { return settings_.filePath(name); }
   template <class T>
   [[nodiscard]] T* find(const char* name) const {
-    return place_->findChild<T*>(QString::fromLatin1(name));
+    // Pages that are not shown may have fields of the same name.
+    const QList<T*> all = place_->findChildren<T*>(QString::fromLatin1(name));
+    for (T* one : all) {
+      if (one->isVisible()) return one;
+    }
+    return all.isEmpty() ? nullptr : all.front();
   }
   [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
   [[nodiscard]] bool isVisible(const char* name) const { return find<QWidget>(name)->isVisible(); }

@@ -46,7 +46,12 @@ class SessionStoryTest : public QObject {
   void begin(const char* game = "nine-ball");
   template <class T>
   T* find(const char* name) const {
-    return place_->findChild<T*>(QString::fromLatin1(name));
+    // Pages that are not shown may have fields of the same name.
+    const QList<T*> all = place_->findChildren<T*>(QString::fromLatin1(name));
+    for (T* one : all) {
+      if (one->isVisible()) return one;
+    }
+    return all.isEmpty() ? nullptr : all.front();
   }
   TableEditor& table() const { return *find<TableEditor>("tableEditor"); }
   [[nodiscard]] const HandState& state() const { return place_->desk().hand()->session.state(); }
