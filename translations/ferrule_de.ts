@@ -8223,6 +8223,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1 was erased.</source>
             <translation>%1 wurde gelöscht.</translation>
         </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>Durchgänge von Übungen</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>Versuche in diesen Durchgängen</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ErasePanel</name>

@@ -8219,6 +8219,14 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1 was erased.</source>
             <translation>%1 fue borrado.</translation>
         </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>Series de ejercicios</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>Intentos de estas series</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ErasePanel</name>

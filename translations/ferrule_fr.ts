@@ -8219,6 +8219,14 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1 was erased.</source>
             <translation>%1 a été effacé.</translation>
         </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>Séries d’exercices</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>Essais de ces séries</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ErasePanel</name>

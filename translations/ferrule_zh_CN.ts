@@ -8192,6 +8192,14 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1 was erased.</source>
             <translation>%1 已被清除。</translation>
         </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>练习轮次</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>这些轮次中的尝试</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ErasePanel</name>

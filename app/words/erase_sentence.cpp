@@ -51,6 +51,10 @@ QString kindWords(ErasedKind kind) {
       return EraseWords::tr("Lines of consent");
     case ErasedKind::Groups:
       return EraseWords::tr("Groups");
+    case ErasedKind::DrillRuns:
+      return EraseWords::tr("Runs of drills");
+    case ErasedKind::DrillTries:
+      return EraseWords::tr("Tries in these runs");
     case ErasedKind::Drafts:
       return EraseWords::tr("Sessions under way");
     case ErasedKind::NotesWithoutAuthor:

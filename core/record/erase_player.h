@@ -31,13 +31,15 @@ enum class ErasedKind {
   Tags,         ///< on all that goes
   Consents,
   Groups,
+  DrillRuns,   ///< of the person, and of these sessions
+  DrillTries,  ///< of these runs, with what their goals came to
   Drafts,              ///< sessions under way in which the person plays
   NotesWithoutAuthor,  ///< written by the person about others: the text stays, the author's name goes
   CorrectionsWithoutAuthor,
   NamesInCorrections,  ///< of others' shots that were this person's before
   NamesInRulings,      ///< others' shots that this person ruled anew: the ruling stays, the name goes
 };
-inline constexpr int kErasedKinds = 24;
+inline constexpr int kErasedKinds = 26;
 
 struct ErasedRows {
   ErasedKind kind = ErasedKind::Shots;

@@ -11,6 +11,7 @@
 
 #include "core/record/byte_search.h"
 #include "core/record/consent.h"
+#include "core/record/drill_rows.h"
 #include "core/record/erase_rows.h"
 #include "core/record/people.h"
 #include "tests/record/sample.h"
@@ -165,6 +166,16 @@ void EraseTest::fill() {
   (void)addPlayerNote(record, zoraida_, "drops the elbow", "Cleo", 7).value();
   (void)addPlayerNote(record, ben_, "practises with " + kName, "Cleo", 7).value();
   (void)addConsent(record, consent(zoraida_, kName)).value();
+  // A run of hers by hand, one counted from her session alone, and one of Ben's that holds a shot of hers.
+  const auto run = [&](std::optional<PlayerId> player, std::optional<SessionId> from, ShotId shot) {
+    const DrillRunId id =
+        record.addDrillRun({"long-cut", "{}", "", "club table 2", sample::table(), player, from, 8, RunSource::Hand})
+            .value();
+    QVERIFY(record.appendTrial(id, {0, {}, {}, {}, shot, {{true, {}}}}).has_value());
+  };
+  run(zoraida_, std::nullopt, hers);
+  run(std::nullopt, alone, first);
+  run(ben_, match, hers);
   QVERIFY(
       record.keepDraft("hand-session", R"({"session": 9, "players": [], "hand": {"players": [")" + kName + R"("]}})")
           .has_value());
@@ -211,6 +222,8 @@ void EraseTest::whatWasToldIsWhatGoes() {
                                             {"tags", ErasedKind::Tags},
                                             {"consents", ErasedKind::Consents},
                                             {"player_groups", ErasedKind::Groups},
+                                            {"drill_runs", ErasedKind::DrillRuns},
+                                            {"trials", ErasedKind::DrillTries},
                                             {"drafts", ErasedKind::Drafts}};
   for (const auto& [table, count] : before) {
     const long gone = count - after[table];
@@ -219,6 +232,8 @@ void EraseTest::whatWasToldIsWhatGoes() {
       QVERIFY2(gone == preview->rowsOf(kinds.at(table)),
                qPrintable(
                    QStringLiteral("%1: %2 gone, %3 told").arg(table).arg(gone).arg(preview->rowsOf(kinds.at(table)))));
+    } else if (table == "trial_goals") {
+      QCOMPARE(gone, 2L);  // one with each of her tries
     } else if (table == "players" || table == "films") {
       QCOMPARE(gone, 1L);
     } else if (table == "session_players") {
