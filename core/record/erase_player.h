@@ -31,8 +31,8 @@ enum class ErasedKind {
   Tags,         ///< on all that goes
   Consents,
   Groups,
-  DrillRuns,   ///< of the person, and of these sessions
-  DrillTries,  ///< of these runs, with what their goals came to
+  DrillRuns,           ///< of the person, and of these sessions
+  DrillTries,          ///< of these runs, with what their goals came to
   Drafts,              ///< sessions under way in which the person plays
   NotesWithoutAuthor,  ///< written by the person about others: the text stays, the author's name goes
   CorrectionsWithoutAuthor,

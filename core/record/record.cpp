@@ -48,21 +48,6 @@ bool lastsUnchanged(const std::string& path) {
   return !mayWrite(folder.string()) && !std::filesystem::exists(path + "-wal", ignored);
 }
 
-Result<Connection> openForReading(const std::string& path, const RecordOptions& options) {
-  std::error_code ignored;
-  if (!std::filesystem::exists(path, ignored)) return failure(ErrorCode::FileMissing, path);
-  auto connection = Connection::open(
-      path, {.readOnly = true, .immutable = lastsUnchanged(path), .busyTimeout_ms = options.busyTimeout_ms});
-  if (!connection) return connection;
-  if (auto done = setUp(*connection, options); !done) return tl::make_unexpected(done.error());
-  const auto version = recordVersion(*connection);
-  if (!version) return tl::make_unexpected(version.error());
-  if (*version != kRecordVersion) {
-    return failure(ErrorCode::RecordReadOnly, path, "made by an earlier version; open it for writing once");
-  }
-  return connection;
-}
-
 Result<Connection> openForWriting(const std::string& path, const RecordOptions& options) {
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored)) return failure(ErrorCode::FileNotWritable, path, "a folder");
@@ -79,6 +64,23 @@ Result<Connection> openForWriting(const std::string& path, const RecordOptions& 
   }
   if (auto done = migrate(*connection); !done) return tl::make_unexpected(done.error());
   return connection;
+}
+
+Result<Connection> openForReading(const std::string& path, const RecordOptions& options) {
+  std::error_code ignored;
+  if (!std::filesystem::exists(path, ignored)) return failure(ErrorCode::FileMissing, path);
+  auto connection = Connection::open(
+      path, {.readOnly = true, .immutable = lastsUnchanged(path), .busyTimeout_ms = options.busyTimeout_ms});
+  if (!connection) return connection;
+  if (auto done = setUp(*connection, options); !done) return tl::make_unexpected(done.error());
+  const auto version = recordVersion(*connection);
+  if (!version) return tl::make_unexpected(version.error());
+  if (*version == kRecordVersion) return connection;
+  // Of an earlier version: brought forward like any other opening would, where that may be.
+  connection = failure(ErrorCode::RecordReadOnly, path, "made by an earlier version, and may not be brought forward");
+  if (!mayWrite(path)) return connection;
+  if (auto forward = openForWriting(path, options); !forward) return forward;
+  return openForReading(path, options);
 }
 
 }  // namespace

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <sys/stat.h>
+#include <unistd.h>
 
+#include <QFile>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QtTest>
@@ -50,7 +52,8 @@ class RecordMigrationTest : public QObject {
   void theOldFileIsCopiedFirst();
   void anOlderCopyStays();
   void aStepThatFailsLeavesTheOldRecordWhole();
-  void anOldRecordIsNotChangedByReading();
+  void anOldRecordIsBroughtForwardByReadingToo();
+  void anOldRecordThatMayOnlyBeReadIsRefusedAndStaysAsItIs();
 };
 
 void RecordMigrationTest::aVersionOneRecordIsBroughtForwardWithItsContent() {
@@ -249,9 +252,26 @@ void RecordMigrationTest::aStepThatFailsLeavesTheOldRecordWhole() {
   QVERIFY(!std::filesystem::exists(path + ".version-1.backup"));
 }
 
-void RecordMigrationTest::anOldRecordIsNotChangedByReading() {
+void RecordMigrationTest::anOldRecordIsBroughtForwardByReadingToo() {
   const sample::Folder folder;
   const std::string path = oldRecord(folder);
+  {
+    auto opened = Record::open(path, {RecordMode::ReadOnly, 0, 0});
+    QVERIFY(opened.has_value());
+    QCOMPARE(opened->sessions()->size(), std::size_t{1});
+    // Still for looking only.
+    QVERIFY(!opened->addPlayer(sample::player("Cleo")));
+  }
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path + ".version-1.backup", "PRAGMA user_version").toInt(), 1);
+}
+
+void RecordMigrationTest::anOldRecordThatMayOnlyBeReadIsRefusedAndStaysAsItIs() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder);
+  QVERIFY(QFile::setPermissions(QString::fromStdString(path), QFileDevice::ReadOwner));
+  // Whoever may do everything may write it all the same.
+  if (::access(path.c_str(), W_OK) == 0) QSKIP("run by a user whom permissions do not bind");
   const auto opened = Record::open(path, {RecordMode::ReadOnly, 0, 0});
   QVERIFY(!opened.has_value());
   QCOMPARE(opened.error().code, ErrorCode::RecordReadOnly);
