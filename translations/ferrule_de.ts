@@ -2697,6 +2697,14 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>No record was opened yet</source>
             <translation>Noch wurde keine Aufzeichnung geöffnet</translation>
         </message>
+        <message>
+            <source>Language</source>
+            <translation>Sprache</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Choose the language when it is done.</source>
+            <translation>Es wird gerade gemessen. Wählen Sie die Sprache, wenn das fertig ist.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::PlaceList</name>
@@ -7547,6 +7555,10 @@ Freie Software unter der GNU General Public License, Version 3 oder neuer. Ohne 
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>Von</translation>
         </message>
     </context>
     <context>

@@ -4411,6 +4411,14 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>No record was opened yet</source>
             <translation>Aún no se abrió ningún registro</translation>
         </message>
+        <message>
+            <source>Language</source>
+            <translation>Idioma</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Choose the language when it is done.</source>
+            <translation>Se está midiendo algo. Elija el idioma cuando termine.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::MapPage</name>
@@ -7543,6 +7551,10 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>De</translation>
         </message>
     </context>
     <context>

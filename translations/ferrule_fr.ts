@@ -4411,6 +4411,14 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>No record was opened yet</source>
             <translation>Aucun carnet n’a encore été ouvert</translation>
         </message>
+        <message>
+            <source>Language</source>
+            <translation>Langue</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Choose the language when it is done.</source>
+            <translation>Une mesure est en cours. Choisissez la langue quand elle sera finie.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::MapPage</name>
@@ -7543,6 +7551,10 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>Par</translation>
         </message>
     </context>
     <context>

@@ -4406,6 +4406,14 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>No record was opened yet</source>
             <translation>还没有打开过记录</translation>
         </message>
+        <message>
+            <source>Language</source>
+            <translation>语言</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Choose the language when it is done.</source>
+            <translation>正在测量。请在完成后再选择语言。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::MapPage</name>
@@ -7518,6 +7526,10 @@ Free software under the GNU General Public License, version 3 or later. It comes
             <source>%1, %2</source>
             <comment>who, when</comment>
             <translation>%1，%2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>作者</translation>
         </message>
     </context>
     <context>

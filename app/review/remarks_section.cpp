@@ -4,7 +4,9 @@
 #include <QCompleter>
 #include <QDateTime>
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -63,7 +65,12 @@ RemarksSection::RemarksSection(QWidget* parent) : QWidget(parent) {
   column->addWidget(notes_);
   column->addWidget(take_, 0, Qt::AlignRight);
   column->addWidget(note_);
-  column->addWidget(who_);
+  auto* names = new QHBoxLayout;
+  auto* writes = new QLabel(tr("By"));
+  writes->setBuddy(who_);
+  names->addWidget(writes);
+  names->addWidget(who_, 1);
+  column->addLayout(names);
 
   const auto entered = [this](QLineEdit* edit, auto signal) {
     connect(edit, &QLineEdit::returnPressed, this, [this, edit, signal] {

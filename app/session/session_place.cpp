@@ -348,6 +348,11 @@ void SessionPlace::putFromPhoto(const QString& path) {
 void SessionPlace::refresh() {
   const KeptHand* hand = desk_.hand();
   const KeptHand* broken = desk_.broken();
+  if (goesOn_ && broken != nullptr) {
+    goesOn_ = false;
+    desk_.resume();
+    return;
+  }
   start_->setRecord(desk_.recordPath(),
                     broken != nullptr ? QString::fromStdString(broken->session.terms().name) : QString());
   if (hand == nullptr) {
@@ -399,6 +404,16 @@ void SessionPlace::showEvent(QShowEvent* event) {
   Place::showEvent(event);
   // No file is made for someone who never comes here.
   if (desk_.recordPath() != recordPath()) desk_.openRecord(recordPath());
+}
+
+bool SessionPlace::isBusy() const {
+  return film_.state() == FilmState::Measuring ||
+         (live_.state() != LiveState::None && live_.state() != LiveState::Done);
+}
+
+void SessionPlace::goOn() {
+  goesOn_ = true;
+  desk_.openRecord(recordPath());
 }
 
 QString SessionPlace::recordPath() const {

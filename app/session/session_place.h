@@ -32,6 +32,9 @@ class SessionPlace : public Place {
   /// Puts the balls of the session by hand where this photo shows them, with the rig in use.
   void putFromPhoto(const QString& path);
   void openRecord(const QString& path) override;
+  [[nodiscard]] bool isBusy() const override;
+  [[nodiscard]] bool isUnderWay() const override { return desk_.hand() != nullptr; }
+  void goOn() override;
   bool openFilm(const QString& path) override;
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
@@ -63,6 +66,7 @@ class SessionPlace : public Place {
   FilmDesk film_;
   LiveDesk live_;
   Numbers numbers_;
+  bool goesOn_ = false;   ///< once the record is open, with what was broken off
   QString wantedRecord_;  ///< where sessions are kept; empty for the program's own record
   QStackedWidget* stack_;
   StartForm* start_;

@@ -74,6 +74,7 @@ class SetupDesk : public QObject {
   [[nodiscard]] const std::shared_ptr<const ErrorMap>& errorMap() const { return map_; }
   [[nodiscard]] const std::optional<Projector>& projector() const { return projector_; }
   [[nodiscard]] BackgroundJob& job() { return job_; }
+  [[nodiscard]] const BackgroundJob& job() const { return job_; }
   [[nodiscard]] bool isDone(SetupStep step) const;
 
  signals:

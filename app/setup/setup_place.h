@@ -23,6 +23,7 @@ class SetupPlace : public Place {
   SetupPlace(const ActionSet& actions, const QString& folder, QWidget* parent = nullptr);
 
   bool act(ActionId action) override;
+  [[nodiscard]] bool isBusy() const override { return desk_.job().isRunning(); }
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings&) const override {}
   void restore(const QSettings&) override {}

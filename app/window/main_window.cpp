@@ -14,6 +14,7 @@
 #include <QKeyEvent>
 #include <QMenu>
 #include <QMenuBar>
+#include <QMessageBox>
 #include <QMimeData>
 #include <QScreen>
 #include <QSettings>
@@ -116,6 +117,15 @@ void MainWindow::showPlace(const QString& name) {
     list_->setCurrent(static_cast<int>(i));
     stack_->setCurrentIndex(static_cast<int>(i));
   }
+}
+
+bool MainWindow::isUnderWay() const {
+  return std::ranges::any_of(places_, [](const Place* place) { return place->isUnderWay(); });
+}
+
+void MainWindow::goOn() {
+  for (Place* place : places_)
+    place->goOn();
 }
 
 void MainWindow::makeMenus() {
@@ -257,6 +267,12 @@ void MainWindow::chooseLanguage(ActionId action) {
   QSettings settings;
   const QString code = QString::fromLatin1(row->code);
   if (settings.value(kLanguageSetting).toString() == code) return;
+  if (std::ranges::any_of(places_, [](const Place* place) { return place->isBusy(); })) {
+    QMessageBox::information(this, tr("Language"),
+                             tr("Something is being measured. Choose the language when it is done."));
+    showSettings(settings);
+    return;
+  }
   settings.setValue(kLanguageSetting, code);
   emit languageChosen();
 }

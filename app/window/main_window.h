@@ -25,6 +25,9 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] ActionSet& actions() { return *actions_; }
   /// By its name in placeRows(); an unknown name changes nothing.
   void showPlace(const QString& name);
+  /// Whether a place has something under way that a new window takes up by goOn().
+  [[nodiscard]] bool isUnderWay() const;
+  void goOn();
 
  signals:
   /// Another language was chosen, and stands in the settings.

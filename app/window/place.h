@@ -28,6 +28,11 @@ class Place : public QWidget {
   /// Somebody was erased: the name is to be forgotten, in settings too.
   virtual void forgetPlayer(const QString&) {}
   virtual void setNumbers(const Numbers& numbers) = 0;
+  /// Work that would break off with the window: a film or a camera that is being measured.
+  [[nodiscard]] virtual bool isBusy() const { return false; }
+  /// Whether something is under way that the same place of a new window takes up again, by goOn().
+  [[nodiscard]] virtual bool isUnderWay() const { return false; }
+  virtual void goOn() {}
   /// Selection, sizes, modes and zoom.
   virtual void save(QSettings& settings) const = 0;
   virtual void restore(const QSettings& settings) = 0;

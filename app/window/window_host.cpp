@@ -30,10 +30,12 @@ void WindowHost::makeWindow(const QString& record) {
   connect(
       window_.get(), &MainWindow::languageChosen, this,
       [this] {
+        const bool goesOn = window_->isUnderWay();
         window_->close();
         window_.reset();
         speak();
         makeWindow({});
+        if (goesOn) window_->goOn();
       },
       Qt::QueuedConnection);
   window_->start(record);

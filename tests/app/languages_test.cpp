@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/languages.h"
 
+#include <QLineEdit>
 #include <QProcess>
+#include <QPushButton>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 #include <QtTest>
@@ -10,8 +12,10 @@
 
 #include "app/film/film_file.h"
 #include "app/review/record_source.h"
+#include "app/session/session_place.h"
 #include "app/window/main_window.h"
 #include "app/window/window_host.h"
+#include "core/record/record.h"
 #include "tests/app/fresh_settings.h"
 #include "tests/support/test_registry.h"
 
@@ -112,6 +116,7 @@ class LanguagesTest : public QObject {
   void aLocaleIsServedInItsLanguage();
   void pluralsAreFormedInEveryLanguage();
   void anotherLanguageIsSpokenWithoutARestart();
+  void aSessionByHandGoesOnInTheOtherLanguage();
 };
 
 void LanguagesTest::everyTextStandsInEveryLanguage_data() {
@@ -201,6 +206,32 @@ void LanguagesTest::anotherLanguageIsSpokenWithoutARestart() {
   QCOMPARE(QSettings().value("window/place").toString(), QStringLiteral("progress"));
   host.window().actions().at(ActionId::LanguageEnglish)->trigger();
   QTRY_COMPARE(host.window().actions().at(ActionId::Quit)->text(), QStringLiteral("&Quit"));
+}
+
+void LanguagesTest::aSessionByHandGoesOnInTheOtherLanguage() {
+  const FreshSettings settings;
+  QStandardPaths::setTestModeEnabled(true);
+  QSettings().setValue(kLanguageSetting, QStringLiteral("en"));
+  {
+    auto record = Record::open(settings.filePath(QStringLiteral("club.sqlite")).toStdString());
+    QVERIFY(record.has_value());
+  }
+  WindowHost host({openRecordSource, openFilmFile, {}});
+  host.open(settings.filePath(QStringLiteral("club.sqlite")));
+  const auto hand = [&host] { return host.window().findChild<SessionPlace*>()->desk().hand(); };
+  host.window().showPlace(QStringLiteral("session"));
+  auto& desk = host.window().findChild<SessionPlace*>()->desk();
+  QTRY_VERIFY(!desk.recordPath().isEmpty());
+  host.window().findChild<QLineEdit*>(QStringLiteral("sessionName"))->setText(QStringLiteral("Evening"));
+  host.window().findChild<QPushButton*>(QStringLiteral("beginSession"))->click();
+  QTRY_VERIFY(hand() != nullptr);
+  desk.put(BallName(3), {0.2, 0.1}, 0.0);
+  const Position balls = hand()->session.state().balls;
+  host.window().actions().at(ActionId::LanguageGerman)->trigger();
+  QTRY_COMPARE(host.window().actions().at(ActionId::Quit)->text(), QStringLiteral("&Beenden"));
+  QTRY_VERIFY(hand() != nullptr);
+  QCOMPARE(hand()->session.terms().name, std::string("Evening"));
+  QCOMPARE(hand()->session.state().balls, balls);
 }
 
 FERRULE_TEST(LanguagesTest)
