@@ -106,6 +106,7 @@ add_library(ferrule_window STATIC
   session/measuring_words.cpp
   session/path_field.cpp
   session/rig_choice.cpp
+  session/session_page.cpp
   session/session_place.cpp
   session/session_shots.cpp
   session/session_words.cpp

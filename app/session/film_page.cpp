@@ -12,6 +12,7 @@
 #include "app/session/measured_shot_list.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/session_page.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/tool_button.h"
@@ -20,7 +21,6 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kPanelWidth_px = 344;
 constexpr int kSteps = 1000;  ///< of the progress bar
 
 }  // namespace
@@ -28,27 +28,10 @@ constexpr int kSteps = 1000;  ///< of the progress bar
 FilmPage::FilmPage(FilmDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
   setObjectName(QStringLiteral("filmPage"));
   pictures_ = new MeasuringPictures;
-  title_ = new ElidedLabel;
-  title_->setObjectName(QStringLiteral("measuringTitle"));
-  title_->setTextFormat(Qt::PlainText);
-  title_->setFont(scaled(font(), 1.3, true));
-  auto* middle = new QWidget;
-  auto* column = new QVBoxLayout(middle);
-  column->setContentsMargins(12, 8, 12, 12);
-  column->setSpacing(8);
-  column->addWidget(title_);
-  column->addWidget(pictures_, 1);
-  auto* columns = new QSplitter;
-  columns->setHandleWidth(1);
-  columns->setChildrenCollapsible(false);
-  columns->addWidget(middle);
-  columns->addWidget(makePanel(actions));
-  columns->setStretchFactor(0, 1);
-  columns->setStretchFactor(1, 0);
-  columns->setSizes({900, kPanelWidth_px});
+  title_ = sessionTitle("measuringTitle");
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
-  row->addWidget(columns);
+  row->addWidget(sessionColumns(titledMiddle(title_, pictures_), makePanel(actions)));
   connect(&desk_, &FilmDesk::changed, this, &FilmPage::refresh);
   connect(&desk_, &FilmDesk::progressed, this, &FilmPage::showProgress);
   connect(&desk_, &FilmDesk::imageSeen, this, [this] { pictures_->setImage(*desk_.image()); });

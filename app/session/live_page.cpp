@@ -13,10 +13,12 @@
 #include "app/session/measured_shot_list.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/session_page.h"
 #include "app/session/session_words.h"
 #include "app/session/suggestion_panel.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/window/plain_parts.h"
 #include "app/window/tool_button.h"
 #include "app/window/vertical_scroll.h"
 
@@ -24,44 +26,18 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kPanelWidth_px = 344;
 constexpr int kCount_ms = 250;
 constexpr int kLeastList_px = 140;
-
-QLabel* wordsLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(QString::fromLatin1(name));
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
 
 }  // namespace
 
 LivePage::LivePage(LiveDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
   setObjectName(QStringLiteral("livePage"));
   pictures_ = new MeasuringPictures;
-  title_ = new ElidedLabel;
-  title_->setObjectName(QStringLiteral("liveTitle"));
-  title_->setTextFormat(Qt::PlainText);
-  title_->setFont(scaled(font(), 1.3, true));
-  auto* middle = new QWidget;
-  auto* column = new QVBoxLayout(middle);
-  column->setContentsMargins(12, 8, 12, 12);
-  column->setSpacing(8);
-  column->addWidget(title_);
-  column->addWidget(pictures_, 1);
-  auto* columns = new QSplitter;
-  columns->setHandleWidth(1);
-  columns->setChildrenCollapsible(false);
-  columns->addWidget(middle);
-  columns->addWidget(makePanel(actions));
-  columns->setStretchFactor(0, 1);
-  columns->setStretchFactor(1, 0);
-  columns->setSizes({900, kPanelWidth_px});
+  title_ = sessionTitle("liveTitle");
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
-  row->addWidget(columns);
+  row->addWidget(sessionColumns(titledMiddle(title_, pictures_), makePanel(actions)));
   counting_.setInterval(kCount_ms);
   connect(&counting_, &QTimer::timeout, this, &LivePage::showCounts);
   connect(&desk_, &LiveDesk::changed, this, &LivePage::refresh);

@@ -16,6 +16,7 @@
 #include "app/session/film_page.h"
 #include "app/session/live_page.h"
 #include "app/session/measuring_pictures.h"
+#include "app/session/session_page.h"
 #include "app/session/session_words.h"
 #include "app/session/start_form.h"
 #include "app/session/suggestion_panel.h"
@@ -25,6 +26,7 @@
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
+#include "app/window/plain_parts.h"
 #include "app/window/tool_button.h"
 #include "app/window/vertical_scroll.h"
 #include "app/window/wrapping_row.h"
@@ -34,16 +36,7 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kPanelWidth_px = 344;
 constexpr int kPadRow_px = 34;
-
-QLabel* wordsLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(QString::fromLatin1(name));
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
-}
 
 }  // namespace
 
@@ -54,14 +47,7 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   message_ = new MessageBar;
   message_->setObjectName(QStringLiteral("sessionMessage"));
   start_ = new StartForm;
-  columns_ = new QSplitter;
-  columns_->setHandleWidth(1);
-  columns_->addWidget(makeTable());
-  columns_->addWidget(makePanel(actions));
-  columns_->setStretchFactor(0, 1);
-  columns_->setStretchFactor(1, 0);
-  columns_->setChildrenCollapsible(false);
-  columns_->setSizes({900, kPanelWidth_px});
+  columns_ = sessionColumns(makeTable(), makePanel(actions));
   stack_ = new QStackedWidget;
   stack_->addWidget(start_);
   stack_->addWidget(columns_);
@@ -148,23 +134,14 @@ void SessionPlace::look(const MeasureOptions& options, std::optional<SessionId> 
 QWidget* SessionPlace::makeTable() {
   table_ = new TableEditor;
   tray_ = new BallTray;
-  title_ = new ElidedLabel;
-  title_->setObjectName(QStringLiteral("handTitle"));
-  title_->setTextFormat(Qt::PlainText);
-  title_->setFont(scaled(font(), 1.3, true));
+  title_ = sessionTitle("handTitle");
   auto* card = new Card;
   auto* cardColumn = new QVBoxLayout(card);
   cardColumn->setContentsMargins(1, 1, 1, 1);
   cardColumn->setSpacing(0);
   cardColumn->addWidget(table_, 1);
   cardColumn->addWidget(tray_);
-  auto* middle = new QWidget;
-  auto* column = new QVBoxLayout(middle);
-  column->setContentsMargins(12, 8, 12, 12);
-  column->setSpacing(8);
-  column->addWidget(title_);
-  column->addWidget(card, 1);
-  return middle;
+  return titledMiddle(title_, card);
 }
 
 QWidget* SessionPlace::makePanel(const ActionSet& actions) {

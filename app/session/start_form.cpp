@@ -20,6 +20,7 @@
 #include "app/window/card.h"
 #include "app/window/ink_icon.h"
 #include "app/window/inks.h"
+#include "app/window/plain_parts.h"
 #include "app/window/vertical_scroll.h"
 #include "app/words/name_list.h"
 #include "app/words/trade_words.h"
@@ -64,14 +65,6 @@ constexpr std::array kWays{
 
 QString translated(const char* text) {
   return QCoreApplication::translate("ferrule::StartForm", text);
-}
-
-QLabel* plainLabel(const char* name) {
-  auto* label = new QLabel;
-  label->setObjectName(QString::fromLatin1(name));
-  label->setWordWrap(true);
-  label->setTextFormat(Qt::PlainText);
-  return label;
 }
 
 }  // namespace
@@ -205,7 +198,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   connect(begin_, &QPushButton::clicked, this, &StartForm::begin);
   form->addRow(begin_);
 
-  knownWords_ = plainLabel("knownFilm");
+  knownWords_ = wordsLabel("knownFilm");
   look_ = new QPushButton(tr("&Look at it in Review"));
   look_->setObjectName(QStringLiteral("lookAtKnown"));
   again_ = new QPushButton(tr("Measure it &again"));
@@ -223,7 +216,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   known->addLayout(choices);
   form->addRow(knownNote_);
 
-  brokenWords_ = plainLabel("brokenSession");
+  brokenWords_ = wordsLabel("brokenSession");
   resume_ = new QPushButton(tr("Go on with it"));
   resume_->setObjectName(QStringLiteral("resumeSession"));
   connect(resume_, &QPushButton::clicked, this, &StartForm::resumeWanted);
