@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "core/base/contract.h"
+#include "core/camera/image_size_mismatch.h"
 
 namespace ferrule {
 
@@ -35,9 +36,7 @@ Result<Lens> scaledLens(const Lens& lens, ImageSize size, const std::string& fil
   const double oddX_px = std::abs(scaleY * lens.size.width - size.width);
   const double oddY_px = std::abs(scaleX * lens.size.height - size.height);
   if (!(size.width > 0 && size.height > 0) || std::min(oddX_px, oddY_px) > kRounding_px) {
-    return failure(ErrorCode::ImageSizeMismatch, film, lensName,
-                   {static_cast<double>(size.width), static_cast<double>(size.height),
-                    static_cast<double>(lens.size.width), static_cast<double>(lens.size.height)});
+    return tl::make_unexpected(imageSizeMismatch(film, size, lensName, lens.size));
   }
   Lens scaled = lens;
   scaled.size = size;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <filesystem>
 
+#include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
 #include "core/measure/film_readings.h"
 #include "core/measure/measured_frame.h"
@@ -97,11 +98,8 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
   auto film = FilmSource::open(options.film);
   if (!film) return tl::make_unexpected(film.error());
   const FilmInfo info = film->info();
-  if (info.size != rig->lens.size) {
-    return failure(ErrorCode::ImageSizeMismatch, options.film, options.rig,
-                   {static_cast<double>(info.size.width), static_cast<double>(info.size.height),
-                    static_cast<double>(rig->lens.size.width), static_cast<double>(rig->lens.size.height)});
-  }
+  if (info.size != rig->lens.size)
+    return tl::make_unexpected(imageSizeMismatch(options.film, info.size, options.rig, rig->lens.size));
 
   // Everything that can refuse does so before the long work.
   std::optional<MeasuredFile> file;

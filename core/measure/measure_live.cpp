@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/measure_live.h"
 
+#include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
 #include "core/measure/live_readings.h"
 #include "core/measure/measured_frame.h"
@@ -35,14 +36,6 @@ class ShownBefore {
   std::vector<SuggestionShown> waiting_;
 };
 
-Error misfitError(const MeasureOptions& options, const ImageSize& size, const Rig& rig) {
-  return {ErrorCode::ImageSizeMismatch,
-          options.film,
-          options.rig,
-          {static_cast<double>(size.width), static_cast<double>(size.height), static_cast<double>(rig.lens.size.width),
-           static_cast<double>(rig.lens.size.height)}};
-}
-
 Result<MeasuredFrame> openLive(const MeasureOptions& options, const Rig& rig, const MeasuredTable& measured,
                                UtcMilliseconds now) {
   auto record = Record::open(options.record);
@@ -65,7 +58,8 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
   LiveReadings source(input.images, *rig, *measured, job.stop);
   if (observer.measured.picture) source.keepPictures();
   const auto first = source.next();
-  if (source.misfit()) return tl::make_unexpected(misfitError(options, *source.misfit(), *rig));
+  if (source.misfit())
+    return tl::make_unexpected(imageSizeMismatch(options.film, *source.misfit(), options.rig, rig->lens.size));
   if (source.progress().images == 0) return MeasureReport{};
 
   auto frame = openLive(options, *rig, *measured, input.now());

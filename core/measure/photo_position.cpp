@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
 #include "core/vision/ball_tracker.h"
 #include "core/vision/film_source.h"
@@ -35,11 +36,8 @@ Result<PhotoPosition> positionInPhoto(const PhotoFiles& files, const JobControl&
   auto photo = FilmSource::open(files.photo);
   if (!photo) return tl::make_unexpected(photo.error());
   const ImageSize size = photo->info().size;
-  if (size != rig->lens.size) {
-    return failure(ErrorCode::ImageSizeMismatch, files.photo, files.rig,
-                   {static_cast<double>(size.width), static_cast<double>(size.height),
-                    static_cast<double>(rig->lens.size.width), static_cast<double>(rig->lens.size.height)});
-  }
+  if (size != rig->lens.size)
+    return tl::make_unexpected(imageSizeMismatch(files.photo, size, files.rig, rig->lens.size));
   FilmImage image;
   if (!photo->next(image)) return failure(ErrorCode::FilmTruncated, files.photo);
   BallTracker tracker(*rig, *measured);

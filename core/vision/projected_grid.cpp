@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <opencv2/imgproc.hpp>
 
+#include "core/camera/image_size_mismatch.h"
 #include "core/vision/tag_finder.h"
 
 namespace ferrule {
@@ -49,11 +50,8 @@ bool fallsOnCloth(TablePoint place, const Table& table) {
 Result<std::vector<ProjectedCorner>> findProjectedGrid(const cv::Mat& picture, const cv::Mat& dark,
                                                        const ProjectorGrid& grid, const Rig& rig, const Table& table,
                                                        const std::string& name, const std::string& gridName) {
-  if (picture.cols != rig.lens.size.width || picture.rows != rig.lens.size.height) {
-    return failure(ErrorCode::ImageSizeMismatch, name, "the rig",
-                   {static_cast<double>(picture.cols), static_cast<double>(picture.rows),
-                    static_cast<double>(rig.lens.size.width), static_cast<double>(rig.lens.size.height)});
-  }
+  const ImageSize size{picture.cols, picture.rows};
+  if (size != rig.lens.size) return tl::make_unexpected(imageSizeMismatch(name, size, "the rig", rig.lens.size));
   const auto finder = TagFinder::forDictionary(grid.dictionary);
   if (!finder) return failure(ErrorCode::FieldInvalid, gridName, "dictionary");
   // Taking the room's light out adds the noise of a second picture: only where it shows more.
