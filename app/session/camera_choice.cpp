@@ -45,7 +45,6 @@ CameraChoice::CameraChoice(QWidget* parent) : QWidget(parent) {
   column->addWidget(film_);
   column->addWidget(note_);
   setFocusProxy(cameras_);
-  connect(&devices_, &QMediaDevices::videoInputsChanged, this, &CameraChoice::refresh);
   connect(cameras_, &QComboBox::currentIndexChanged, this, &CameraChoice::showFormats);
   connect(formats_, &QComboBox::currentIndexChanged, this, [this] {
     const auto format = formats_->currentData().value<QCameraFormat>();
@@ -58,6 +57,13 @@ CameraChoice::CameraChoice(QWidget* parent) : QWidget(parent) {
                              .arg(size_->width)
                              .arg(size_->height));
   });
+}
+
+void CameraChoice::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (devices_) return;
+  devices_ = std::make_unique<QMediaDevices>();
+  connect(devices_.get(), &QMediaDevices::videoInputsChanged, this, &CameraChoice::refresh);
   refresh();
 }
 
@@ -79,6 +85,7 @@ bool CameraChoice::isFilm() const {
 }
 
 std::optional<QCameraDevice> CameraChoice::camera() const {
+  if (!devices_) return std::nullopt;
   const QByteArray id = cameras_->currentData().toByteArray();
   for (const QCameraDevice& device : QMediaDevices::videoInputs()) {
     if (device.id() == id) return device;
@@ -105,11 +112,6 @@ void CameraChoice::setImageSize(const std::optional<ImageSize>& size) {
   if (size == size_) return;
   size_ = size;
   showFormats();
-}
-
-void CameraChoice::chooseFilm(const QString& path) {
-  cameras_->setCurrentIndex(cameras_->count() - 1);
-  film_->setPath(path);
 }
 
 std::unique_ptr<LiveSource> CameraChoice::makeSource() const {

@@ -15,7 +15,8 @@ namespace ferrule {
 
 class PathField;
 
-/// Which camera a live session sees through, and how it sends its images; or a film that stands in for one.
+/// Which camera a live session sees through, and how it sends its images; or a film that stands in for one. Cameras are
+/// looked for when it is first shown: asking for them costs time and may start a device.
 class CameraChoice : public QWidget {
   Q_OBJECT
  public:
@@ -23,9 +24,11 @@ class CameraChoice : public QWidget {
 
   /// Of the rig's lens: the camera must send images of it. Nothing while no rig is chosen.
   void setImageSize(const std::optional<ImageSize>& size);
-  void chooseFilm(const QString& path);
   /// What was chosen, ready to be started; null where nothing is.
   [[nodiscard]] std::unique_ptr<LiveSource> makeSource() const;
+
+ protected:
+  void showEvent(QShowEvent* event) override;
 
  private:
   void refresh();
@@ -33,7 +36,7 @@ class CameraChoice : public QWidget {
   [[nodiscard]] bool isFilm() const;
   [[nodiscard]] std::optional<QCameraDevice> camera() const;
 
-  QMediaDevices devices_;
+  std::unique_ptr<QMediaDevices> devices_;  ///< null until it was shown
   std::optional<ImageSize> size_;
   QComboBox* cameras_;
   QComboBox* formats_;
