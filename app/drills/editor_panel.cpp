@@ -20,6 +20,7 @@
 #include "app/window/tool_button.h"
 #include "app/window/wrapping_row.h"
 #include "app/words/drill_words.h"
+#include "app/words/name_list.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
@@ -87,11 +88,8 @@ QWidget* EditorPanel::makeForm() {
   tags_ = new QLineEdit;
   tags_->setObjectName(QStringLiteral("editTags"));
   tags_->setPlaceholderText(tr("Words with commas"));
-  connect(tags_, &QLineEdit::editingFinished, this, change([this](Drill& draft) {
-            draft.tags.clear();
-            for (const QString& tag : tags_->text().split(QLatin1Char(',')))
-              if (!tag.trimmed().isEmpty()) draft.tags.push_back(tag.trimmed().toStdString());
-          }));
+  connect(tags_, &QLineEdit::editingFinished, this,
+          change([this](Drill& draft) { draft.tags = namesIn(tags_->text()); }));
   form->addRow(tr("&Kinds"), tags_);
   ask_ = new QComboBox;
   ask_->setObjectName(QStringLiteral("editAsk"));

@@ -12,6 +12,7 @@
 
 #include "app/players/people_words.h"
 #include "app/window/card.h"
+#include "app/words/name_list.h"
 
 namespace ferrule {
 
@@ -30,10 +31,8 @@ QString groupsText(const std::vector<std::string>& groups) {
 }
 
 std::vector<std::string> groupsFromText(const QString& text) {
-  std::set<std::string> groups;
-  for (const QString& group : text.split(QLatin1Char(','))) {
-    if (!group.trimmed().isEmpty()) groups.insert(group.trimmed().toStdString());
-  }
+  const std::vector<std::string> typed = namesIn(text);
+  const std::set<std::string> groups(typed.begin(), typed.end());
   return {groups.begin(), groups.end()};
 }
 
