@@ -3,96 +3,64 @@
 <!-- SPDX-License-Identifier: GPL-3.0-or-later -->
 <TS version="2.1" language="en">
     <context>
-        <name>ShotWords</name>
+        <name>DrillWords</name>
         <message numerus="yes">
-            <source>%n ball(s) did not move.</source>
+            <source>by way of %n cushion(s)</source>
             <translation>
-                <numerusform>%n ball did not move.</numerusform>
-                <numerusform>%n balls did not move.</numerusform>
+                <numerusform>by way of %n cushion</numerusform>
+                <numerusform>by way of %n cushions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 by way of %n cushion to %2</numerusform>
+                <numerusform>%1 by way of %n cushions to %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 is met by way of %n cushion</numerusform>
+                <numerusform>%1 is met by way of %n cushions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n ball</numerusform>
+                <numerusform>%n balls</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Not enough yet to compare: at least %n try in the last run and in those before.</numerusform>
+                <numerusform>Not enough yet to compare: at least %n tries in the last run and in those before.</numerusform>
             </translation>
         </message>
     </context>
     <context>
-        <name>SessionWords</name>
+        <name>LiveWords</name>
         <message numerus="yes">
-            <source>Aim spread %1, from %n measured shot(s).</source>
+            <source>%n shot(s) stand in the record</source>
             <translation>
-                <numerusform>Aim spread %1, from %n measured shot.</numerusform>
-                <numerusform>Aim spread %1, from %n measured shots.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ReportWords</name>
-        <message numerus="yes">
-            <source>%Ln shot(s)</source>
-            <translation>
-                <numerusform>%Ln shot</numerusform>
-                <numerusform>%Ln shots</numerusform>
+                <numerusform>%n shot stands in the record</numerusform>
+                <numerusform>%n shots stand in the record</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln session(s)</source>
+            <source>%n dropped</source>
             <translation>
-                <numerusform>%Ln session</numerusform>
-                <numerusform>%Ln sessions</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ShotTreeModel</name>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n shot</numerusform>
-                <numerusform>%n shots</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ShotFilter</name>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n shot</numerusform>
-                <numerusform>%n shots</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::SessionPlace</name>
-        <message numerus="yes">
-            <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>
-            <translation>
-                <numerusform>%n shot now stands beside what would have been suggested: see Review.</numerusform>
-                <numerusform>%n shots now stand beside what would have been suggested: see Review.</numerusform>
+                <numerusform>%n dropped</numerusform>
+                <numerusform>%n dropped</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <source>measuring is %n image(s) behind</source>
             <translation>
-                <numerusform>%n ball stands where the photo shows it. One look is not sure of its name: check it.</numerusform>
-                <numerusform>%n balls stand where the photo shows them. One look is not sure of the names: check them.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::LensPage</name>
-        <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
-            <translation>
-                <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
-                <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::TagsPage</name>
-        <message numerus="yes">
-            <source>%n tag(s) measured; at least three are needed, four check each other.</source>
-            <translation>
-                <numerusform>%n tag measured; at least three are needed, four check each other.</numerusform>
-                <numerusform>%n tags measured; at least three are needed, four check each other.</numerusform>
+                <numerusform>measuring is %n image behind</numerusform>
+                <numerusform>measuring is %n images behind</numerusform>
             </translation>
         </message>
     </context>
@@ -156,40 +124,56 @@
         </message>
     </context>
     <context>
-        <name>DrillWords</name>
+        <name>PeopleWords</name>
         <message numerus="yes">
-            <source>by way of %n cushion(s)</source>
+            <source>%n session(s)</source>
             <translation>
-                <numerusform>by way of %n cushion</numerusform>
-                <numerusform>by way of %n cushions</numerusform>
+                <numerusform>%n session</numerusform>
+                <numerusform>%n sessions</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%1 by way of %n cushion(s) to %2</source>
+            <source>%n shot(s)</source>
             <translation>
-                <numerusform>%1 by way of %n cushion to %2</numerusform>
-                <numerusform>%1 by way of %n cushions to %2</numerusform>
+                <numerusform>%n shot</numerusform>
+                <numerusform>%n shots</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ReportWords</name>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln shot</numerusform>
+                <numerusform>%Ln shots</numerusform>
             </translation>
         </message>
         <message numerus="yes">
-            <source>%1 is met by way of %n cushion(s)</source>
+            <source>%Ln session(s)</source>
             <translation>
-                <numerusform>%1 is met by way of %n cushion</numerusform>
-                <numerusform>%1 is met by way of %n cushions</numerusform>
+                <numerusform>%Ln session</numerusform>
+                <numerusform>%Ln sessions</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>SessionWords</name>
         <message numerus="yes">
-            <source>%n ball(s)</source>
+            <source>Aim spread %1, from %n measured shot(s).</source>
             <translation>
-                <numerusform>%n ball</numerusform>
-                <numerusform>%n balls</numerusform>
+                <numerusform>Aim spread %1, from %n measured shot.</numerusform>
+                <numerusform>Aim spread %1, from %n measured shots.</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>ShotWords</name>
         <message numerus="yes">
-            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <source>%n ball(s) did not move.</source>
             <translation>
-                <numerusform>Not enough yet to compare: at least %n try in the last run and in those before.</numerusform>
-                <numerusform>Not enough yet to compare: at least %n tries in the last run and in those before.</numerusform>
+                <numerusform>%n ball did not move.</numerusform>
+                <numerusform>%n balls did not move.</numerusform>
             </translation>
         </message>
     </context>
@@ -211,14 +195,34 @@
         </message>
     </context>
     <context>
-        <name>PeopleWords</name>
+        <name>ferrule::LensPage</name>
         <message numerus="yes">
-            <source>%n session(s)</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
-                <numerusform>%n session</numerusform>
-                <numerusform>%n sessions</numerusform>
+                <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+                <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>ferrule::SessionPlace</name>
+        <message numerus="yes">
+            <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>
+            <translation>
+                <numerusform>%n shot now stands beside what would have been suggested: see Review.</numerusform>
+                <numerusform>%n shots now stand beside what would have been suggested: see Review.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) stand where the photo shows them. One look is not sure of the names: check them.</source>
+            <translation>
+                <numerusform>%n ball stands where the photo shows it. One look is not sure of its name: check it.</numerusform>
+                <numerusform>%n balls stand where the photo shows them. One look is not sure of the names: check them.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ShotFilter</name>
         <message numerus="yes">
             <source>%n shot(s)</source>
             <translation>
@@ -228,26 +232,22 @@
         </message>
     </context>
     <context>
-        <name>LiveWords</name>
+        <name>ferrule::ShotTreeModel</name>
         <message numerus="yes">
-            <source>%n shot(s) stand in the record</source>
+            <source>%n shot(s)</source>
             <translation>
-                <numerusform>%n shot stands in the record</numerusform>
-                <numerusform>%n shots stand in the record</numerusform>
+                <numerusform>%n shot</numerusform>
+                <numerusform>%n shots</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>ferrule::TagsPage</name>
         <message numerus="yes">
-            <source>%n dropped</source>
+            <source>%n tag(s) measured; at least three are needed, four check each other.</source>
             <translation>
-                <numerusform>%n dropped</numerusform>
-                <numerusform>%n dropped</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
-            <translation>
-                <numerusform>measuring is %n image behind</numerusform>
-                <numerusform>measuring is %n images behind</numerusform>
+                <numerusform>%n tag measured; at least three are needed, four check each other.</numerusform>
+                <numerusform>%n tags measured; at least three are needed, four check each other.</numerusform>
             </translation>
         </message>
     </context>

@@ -369,16 +369,8 @@
             <translation>&amp;Teclas</translation>
         </message>
         <message>
-            <source>Every key of the window</source>
-            <translation>Todas las teclas de la ventana</translation>
-        </message>
-        <message>
             <source>&amp;About Ferrule</source>
             <translation>&amp;Acerca de Ferrule</translation>
-        </message>
-        <message>
-            <source>Version and licence</source>
-            <translation>Versión y licencia</translation>
         </message>
         <message>
             <source>&amp;Record</source>
@@ -674,6 +666,13 @@
         </message>
     </context>
     <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2, %3 imágenes por segundo</translation>
+        </message>
+    </context>
+    <context>
         <name>ChartWords</name>
         <message>
             <source>%1 m</source>
@@ -877,6 +876,1012 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1: demasiado</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>es %1, y al revés</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>a %1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>No se intentó meter ninguna bola</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>Nadie lo sabe</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>Fue falta</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>No fue falta</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>%1 juega después</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>La blanca se queda donde está</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1 gana la partida</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>La partida continúa</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>Como decidió el árbitro</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>En todo el tiro</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>Desde esta imagen</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>&amp;Resultado</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>&amp;Bola y tronera</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>Bola tocada &amp;primero</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>Quién &amp;jugó</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>&amp;Decisión</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>&amp;Nombres de dos bolas</translation>
+        </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>Golpeado en esta imagen</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>En reposo desde esta imagen</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>&amp;Golpe y reposo</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>jugador</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>resultado</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>primer contacto</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanca perdida</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>bola</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>tronera</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>decisión</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lectura</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>nombres de dos bolas</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>lugar de una bola antes del tiro</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>lugar de una bola después del tiro</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>golpe y reposo</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>desconocido</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1 y %2 se confundieron entre sí</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1 y %2 se confundieron entre sí desde %3</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1 puesta en la mesa antes del tiro</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1 puesta en la mesa después del tiro</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1 movida %2 antes del tiro</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1 movida %2 después del tiro</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>Golpe y reposo: medidos %1 y %2, corregidos a %3 y %4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>Decisión: reemplazada por la de una persona</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1: %2, confirmado</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1: medido %2, corregido a %3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>bola y tronera</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>Diga primero qué bola iba a qué tronera; después puede estar metida.</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>Ningún árbitro siguió este tiro: no hay decisión que reemplazar.</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>Ninguna de las dos bolas se siguió en este tiro: no hay nombres que intercambiar.</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>Los recorridos de este tiro no llegan tan lejos; elija un momento dentro de ellos.</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>Una corrección posterior de esta partida se apoya en esta; retire primero aquella.</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>Esta partida aún se está introduciendo; deshaga el tiro en Sesión.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>nota</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>etiqueta</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>El taco apuntaba a</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>La bola salió a</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>Entre ambos</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Elevación</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>Ataque, lado</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>Ataque, altura</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>Oscilación</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>Velocidad de suela</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>Leído en las marcas del taco.</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>Leído en la caña sobre el paño; su altura no se ve.</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>Entre ambos: + la bola salió a la derecha de la línea del taco.</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>Las marcas del taco se vieron en muy pocas imágenes antes del golpe.</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>El registro de inclinación tiene un hueco antes de este golpe; deje que el sensor escriba sin pausa.</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>El registro de inclinación tiene otro reloj que el video y no se usó; inicie ambos a la vez.</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>Las marcas son demasiado pequeñas para esta cámara; necesita %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Intentos que cumplieron todo</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Número de intentos bajo cada serie; las líneas son intervalos del 95 %, los puntos huecos se basan en muy pocos.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Línea central, ida y vuelta</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>La blanca sola, del punto de cabecera a la banda de pie y de vuelta sobre su salida. Siempre hacia el mismo lado: puntería o efecto lateral involuntario. Ahora izquierda, ahora derecha: la tacada.</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Escalera recta con blanca parada</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>Bolas rectas desde cuatro distancias, cada una un paso más larga. La blanca se para a menos de una bola del contacto. Quédese en un peldaño hasta lograr ocho de diez.</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>Corrido recto por zonas</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>Una bola recta; la blanca corre hasta la primera, segunda o tercera zona tras el contacto. Anuncie la zona antes del tiro.</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Retroceso recto por zonas</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>Una bola recta; la blanca vuelve a la zona anunciada: parada, un cuarto, la mitad o tres cuartos de la anchura de la mesa.</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Arrime a la banda de cabecera</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>Desde detrás de la línea de cabecera a la banda de pie y de vuelta. La blanca queda a menos de medio diamante de la banda de cabecera.</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>Líneas de parada con la mesa vacía</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>La blanca sola, hacia cuatro líneas cada vez más lejanas: el centro, la banda de pie, el centro a la vuelta y más allá de la línea de cabecera a la vuelta.</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>Ritmo de la bola objetivo a la banda</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>Un golpe lleno envía la bola objetivo al fondo; queda a menos de medio diamante de la banda de pie.</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>Abanico de cortes</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>La bola en el punto de pie, la blanca a media anchura de mesa: recta y luego cortes de 15, 30, 45 y 60 grados. Fallar hacia un lado en todos los ángulos es puntería; gruesa en todos es arrastre no previsto.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Cortes largos desde el punto de pie</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>La bola en el punto de pie, la blanca tras la línea de cabecera: cortes largos de unos 33, 47 y 60 grados.</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>Bola pegada a la banda</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>La bola toca la banda larga; envíela a lo largo de la banda a la esquina. Observe si se toca antes la bola o la banda.</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>Pareja a la tronera lateral</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>Una bola ante la tronera lateral, cortada desde la cabecera y desde el pie. La tronera admite poco con este ángulo: decide el ritmo.</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Corte fino</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>Un corte de unos 65 grados a la esquina; la blanca debe quedar en la mesa. Anote hacia qué lado van los fallos.</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>Blanca seca hasta la marca</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>Un tiro seco: la blanca sale por la tangente y toca la banda larga en el tramo marcado. Antes: retroceso; después: corrido.</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>Blanca en tres zonas</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>Una bola, tres sitios para la blanca, anunciados por turno. La bola y la posición se cuentan por separado y juntas.</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>Fila en la línea central</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>Cinco bolas en fila a lo ancho de la mesa, blanca en mano. Emboque todas; la blanca no toca ninguna banda.</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>Dos bolas, lado correcto</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>Emboque la primera bola y quede en el lado correcto de la segunda: un corte de 15 a 45 grados desde la mitad de pie. Luego embóquela.</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>Serie anunciada de tres bolas</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>Tres bolas dispersas, blanca en mano. Diga primero orden, troneras y posiciones; luego juéguelo así.</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>Blanca en la banda</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>La blanca toca la banda y solo se puede golpear arriba. Una tacada corta con el taco nivelado emboca más que la fuerza.</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>Banda recta a la lateral</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>La bola va a la banda larga opuesta y vuelve a la tronera lateral. Anote si los fallos son largos o cortos; el ritmo cambia el ángulo.</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>Una banda previa</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>Una bola bloquea la línea recta. Toque la bola por una banda; mejor aún, déjela escondida.</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>Dos bandas previas</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>Lo mismo por dos bandas. Cualquier toque cuenta.</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>Defensa escondida</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>Toque la bola y lleve la blanca detrás de las dos bolas, de modo que no quede línea recta hacia ella.</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>Defensa fina a distancia</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>Un toque fino: la bola queda cerca de la banda de pie, la blanca vuelve cerca de la banda de cabecera.</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>Saque controlado</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>Un triángulo completo, siempre desde el mismo sitio: emboque una bola y deje la blanca en el centro de la mesa.</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>Serie abierta</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>Bolas dispersas, ninguna cerca de una banda, blanca en mano: emboque todas en cualquier orden. Se cuentan las bolas antes de un fallo.</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>recta</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>velocidad</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>parada</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>corrido</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>retroceso</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>corte</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>puntería</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>largo</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>banda</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>tronera lateral</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>posición</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>serie</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>banda</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>banda previa</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>defensa</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>saque</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>Tiros con salto: lleve protección ocular, despeje el espacio alrededor de la mesa y que nadie esté donde pueda volar la bola.</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>Saques fuertes: pueden saltar bolas de la mesa; nadie en el extremo de pie, el público tras el jugador.</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>corte %1 a la izquierda</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>corte %1 a la derecha</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>desde %1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>zona a %1 diamantes a lo largo, %2 a lo ancho</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>por %n banda</numerusform>
+                <numerusform>por %n bandas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>cae una bola</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>cae %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 por %n banda a %2</numerusform>
+                <numerusform>%1 por %n bandas a %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1 queda en la zona</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 se toca por %n banda</numerusform>
+                <numerusform>%1 se toca por %n bandas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>%1 se toca primero</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1 queda escondida de la blanca</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>queda un corte de %1 a %2 sobre %3</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>la blanca toca la banda en la marca</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>la blanca vuelve sobre su salida</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>caen todas las bolas</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>la blanca no toca ninguna banda</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>salió como se anunció</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>dentro</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>%1 fuera</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>%1 abiertos</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>corte %1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>a %1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n bola</numerusform>
+                <numerusform>%n bolas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1: %2 diamantes a lo largo, %3 a lo ancho</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>a %1 de la banda de cabecera</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>a %1 de la banda de pie</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>a %1 de la derecha</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>a %1 de la izquierda</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>ninguno aún</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 de %2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 y %2 %</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1, %2: aún no basta para un porcentaje</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1: %2 %, %3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>Una serie más y se podrán comparar las dos.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Aún no basta para comparar: al menos %n intento en la última serie y en las anteriores.</numerusform>
+                <numerusform>Aún no basta para comparar: al menos %n intentos en la última serie y en las anteriores.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>entre %1 y %2</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>La última serie difiere de las anteriores en %1 puntos (%2): más que azar.</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>La última serie es tan buena como las anteriores.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>La última serie difiere de las anteriores en %1 puntos (%2): puede ser azar. Unos %3 intentos por lado lo dirían.</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>El ejercicio no tiene colocación; añada una.</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>No se pide nada; elija qué debe lograr un intento.</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>Las colocaciones piden cosas distintas; déles a todas los mismos tipos de objetivo.</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>El número de intentos debe ser de 1 a %1.</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>%1 se pide pero no está en la mesa; póngala.</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>A un objetivo le falta bola, tronera o zona; elíjala.</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1 está dos veces; quite una.</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1 está fuera de la superficie de juego; muévala.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1 y %2 se solapan; mueva una.</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>Tantas bolas no caben tan separadas; pida menos o acérquelas.</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>Una zona queda más allá de las bandas; muévala.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1 no se puede cortar tan fina; mueva una bola o elija otra tronera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>Sesiones en las que no jugó nadie más</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>Partidas de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>Bolas colocadas de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>Huellas de mesa de estas sesiones</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>Puestos en sesiones con otros</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>Tiros</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>Lugares de bolas</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>Ejecuciones</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>Contactos y caídas</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>Bolas embocadas</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>Trayectorias</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>Decisiones</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>Sugerencias</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>Análisis de fallos</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Correcciones</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Etiquetas</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>Líneas de consentimiento</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Grupos</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>Sesiones en curso</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>Notas sobre otros que pierden el nombre de su autor</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>Correcciones de tiros de otros que pierden el nombre de su autor</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>Correcciones de tiros de otros que pierden el nombre</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>Decisiones sobre tiros de otros que pierden el nombre</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>Lo que se va con %1</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>El nombre del jugador, su mano de juego y si es menor</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>Películas: los archivos son suyos y solo se borran si usted lo pide</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1 (también juegan otros: queda en el registro)</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1 (el registro la olvida)</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>Textos de otros con el nombre, que se quita</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>«%1» pasa a «%2»</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>Copias anteriores junto al registro que contienen el nombre</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>Lo que queda</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>Tiros de otros en sesiones con este jugador: %1, con %2 lugares de bolas, que no nombran a nadie</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>Consentimientos de otros que nombran a esta persona como quien los dio o anotó, como prueba: %1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>Un número al azar sin nombre, para que ninguna fusión traiga de vuelta al jugador</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>Informes, exportaciones y copias del registro hechos en otra parte</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 se borró.</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 ya no estaba.</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 es ahora otro archivo y se dejó como estaba.</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>%1 no se pudo borrar (%2); bórrelo usted.</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>El archivo del registro no se pudo escribir de nuevo, porque otro programa lo usa o el disco está lleno: páginas antiguas pueden contener aún el nombre. Cierre los otros programas y ejecute «ferrule erase --compact» con el mismo nombre.</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>El nombre ya no figura en ninguna parte de los archivos del registro.</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>El nombre, o sus letras dentro de otras palabras, figura aún en los archivos del registro: %1 veces.</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 fue borrado.</translation>
+        </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>Series de ejercicios</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>Intentos de estas series</translation>
         </message>
     </context>
     <context>
@@ -1490,6 +2495,174 @@
         </message>
     </context>
     <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>Esperando la primera imagen</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>Lo visto se mide hasta el final</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n tiro queda en el registro</numerusform>
+                <numerusform>%n tiros quedan en el registro</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Práctica sin árbitro</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>Esperando el primer tiro</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1, hasta donde se sabe</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>Partidas: %1 %2, %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 imágenes</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>ninguna perdida</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n perdida</numerusform>
+                <numerusform>%n perdidas</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>la medición va %n imagen por detrás</numerusform>
+                <numerusform>la medición va %n imágenes por detrás</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>puntería %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>puntería y velocidad no observables</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>queda menos de un minuto</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>queda alrededor de %n minuto</numerusform>
+                <numerusform>quedan alrededor de %n minutos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>queda alrededor de %n hora</numerusform>
+                <numerusform>quedan alrededor de %n horas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>Buscando el tiro que se sugeriría para cada uno</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>Buscando el tiro que se sugeriría para cada uno, %1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>Abriendo el video</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>Imagen %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1; %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n tiro medido en %1 de video.</numerusform>
+                <numerusform>%n tiros medidos en %1 de video.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>El video es más corto de lo que dice su cabecera; cuenta lo que hay.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>La cámara se movió %n vez: los tiros de ese momento son dudosos.</numerusform>
+                <numerusform>La cámara se movió %n veces: los tiros de esos momentos son dudosos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>Leído con lo que la sesión «%1» mostró de esta mesa.</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>Está junto a la sesión «%1», que contiene el mismo video.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n tiro tiene al lado lo que se habría sugerido.</numerusform>
+                <numerusform>%n tiros tienen al lado lo que se habría sugerido.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Detenido. %n tiro queda en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
+                <numerusform>Detenido. %n tiros quedan en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>Este video ya se midió: la sesión «%1» contiene su tiro (%n).</numerusform>
+                <numerusform>Este video ya se midió: la sesión «%1» contiene sus %n tiros.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene su primer tiro (%n). Medido otra vez, será una sesión propia junto a esa.</numerusform>
+                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene sus primeros %n tiros. Medido otra vez, será una sesión propia junto a esa.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>MissSentence</name>
         <message>
             <source>Missed %1 by %2 (%3 at the pocket).</source>
@@ -1621,6 +2794,282 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>un padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>alguien</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1 (padre, madre o tutor)</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>Pregunte antes de medir y guardar tiros de esta persona.</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>No se guarda ninguna película de esta persona.</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>El informe no se entrega a nadie más que a esta persona.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Desconocida</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>Diestro</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>Zurdo</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>Ambas manos</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>Tiros medidos</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Película</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>Película de un menor</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>Entrega del informe</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>Dado por %1 el %2, hasta el %3.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>Dado por %1 el %2, hasta que se retire.</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>Falta.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>Dado por %1 el %2, pero para un menor debe darlo un padre, madre o tutor.</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>Caducó el %1.</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>Retirado por %1 el %2.</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2: retirado por %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2: dado por %3 hasta el %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2: dado por %3</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>, anotado por %1</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>, anulado por error</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>invitado</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>sin consentimiento</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>sin película</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>Aún no ha jugado.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n sesión</numerusform>
+                <numerusform>%n sesiones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n tiro</numerusform>
+                <numerusform>%n tiros</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>jugó por última vez el %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlaceHelp</name>
+        <message>
+            <source>Go through the steps from the first; you can leave and come back at any time.</source>
+            <translation>Siga los pasos en orden; puede salir y volver en cualquier momento.</translation>
+        </message>
+        <message>
+            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
+            <translation>Mida la mesa con una regla de acero, de nariz a nariz; diagonales iguales significan que está a escuadra.</translation>
+        </message>
+        <message>
+            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
+            <translation>Imprima el tablero a su tamaño real, compruebe su regla y tome al menos diez fotos nítidas que lleguen a cada esquina de la imagen.</translation>
+        </message>
+        <message>
+            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
+            <translation>Mida dónde están las marcas y a qué altura: un centímetro de altura vale milímetros en las bolas.</translation>
+        </message>
+        <message>
+            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
+            <translation>Pregunte a la autocomprobación si la lente y el montaje corresponden al video, y al mapa de error cuánto puede desviarse una bola.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
+            <translation>Sin marcas ni tablero sirven las bandas; el mapa de error dice entonces lo que cuesta.</translation>
+        </message>
+        <message>
+            <source>Begin with the game and who plays, or with practice alone.</source>
+            <translation>Empiece por la modalidad y quién juega, o por un entrenamiento a solas.</translation>
+        </message>
+        <message>
+            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
+            <translation>Arrastre las bolas a donde están; los puntos, las bandas y otras bolas las atraen.</translation>
+        </message>
+        <message>
+            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
+            <translation>Haga clic en la bola y la tronera que se buscan y pulse la tecla de lo que pasó.</translation>
+        </message>
+        <message>
+            <source>The referee keeps turn and score; undo takes back any step.</source>
+            <translation>El árbitro lleva el turno y el marcador; deshacer retira cualquier paso.</translation>
+        </message>
+        <message>
+            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
+            <translation>Pida una sugerencia solo cuando la quiera: que se mostró queda guardado con el tiro.</translation>
+        </message>
+        <message>
+            <source>Choose a shot on the left, or scrub along the time line.</source>
+            <translation>Elija un tiro a la izquierda, o recorra la línea de tiempo.</translation>
+        </message>
+        <message>
+            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
+            <translation>Avance por fotograma, por evento o por tiro; video y plano muestran siempre el mismo momento.</translation>
+        </message>
+        <message>
+            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
+            <translation>Lo sugerido va a trazos y lo jugado en línea continua; el panel derecho los pone lado a lado.</translation>
+        </message>
+        <message>
+            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
+            <translation>Cada número lleva su incertidumbre estándar; lo que el video no puede mostrar se llama no observable.</translation>
+        </message>
+        <message>
+            <source>Filter the shots to play, say, all thick misses one after another.</source>
+            <translation>Filtre los tiros para ver, por ejemplo, todos los fallos gruesos uno tras otro.</translation>
+        </message>
+        <message>
+            <source>Choose a player and a period; a second column compares another period or player.</source>
+            <translation>Elija un jugador y un período; una segunda columna compara otro período u otro jugador.</translation>
+        </message>
+        <message>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <translation>Las franjas y los bigotes son intervalos del 95 %; un cambio dentro de ellos puede ser azar.</translation>
+        </message>
+        <message>
+            <source>Click a point or a cell to look at the shots behind it.</source>
+            <translation>Haga clic en un punto o una celda para ver los tiros que hay detrás.</translation>
+        </message>
+        <message>
+            <source>What to work on names three things at most, with what each is worth in frames.</source>
+            <translation>«En qué trabajar» nombra tres cosas como máximo, con lo que vale cada una en partidas.</translation>
+        </message>
+        <message>
+            <source>Choose the student, the period and the student's own language.</source>
+            <translation>Elija el alumno, el período y el idioma del alumno.</translation>
+        </message>
+        <message>
+            <source>Write a note of your own: it stands on the first page.</source>
+            <translation>Escriba una nota propia: aparece en la primera página.</translation>
+        </message>
+        <message>
+            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
+            <translation>Las hojas de la pantalla son las que se imprimen; expórtelas como PDF o HTML.</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>Rectifique con una tecla, o en el menú del botón derecho, lo que se leyó mal; lo que de ello se sigue se vuelve a leer y a juzgar.</translation>
+        </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>Elija un ejercicio a la izquierda; señale una bola para ver cómo se mide su sitio.</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>Cada ejercicio tiene sus imágenes reflejadas: lo fácil de un lado puede ser difícil del otro.</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>Empiece una serie, haga clic donde quedó la blanca y pulse la tecla de lo ocurrido.</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>O deje que se cuenten los intentos de una sesión grabada.</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>El historial dice si la última serie difiere de las anteriores más que por azar.</translation>
+        </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>Añada primero a los jugadores: nombre, mano de juego, grupos como juveniles o martes.</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>Anote quién consintió en qué, cuándo y hasta cuándo; para un menor, un padre, madre o tutor.</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>Lo que falta o ha caducado se dice con palabras, con sus consecuencias: sin consentimiento no se guarda ninguna película.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>Nada desaparece de la lista de consentimientos: retirada, renovación y error son líneas propias.</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
         </message>
     </context>
     <context>
@@ -3288,42 +4737,6 @@
             <translation>a %1 de la banda derecha</translation>
         </message>
         <message>
-            <source>player</source>
-            <translation>jugador</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>resultado</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>primer contacto</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>blanca perdida</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>bola</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>tronera</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>desconocido</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>sí</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>no</translation>
-        </message>
-        <message>
             <source>the cue ball was hidden</source>
             <translation>la blanca estaba tapada</translation>
         </message>
@@ -3398,10 +4811,6 @@
         <message>
             <source>corrected by hand</source>
             <translation>corregido a mano</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1: medido %2, corregido a %3</translation>
         </message>
         <message>
             <source>Not a clean reading: %1.</source>
@@ -3682,6 +5091,65 @@
         </message>
     </context>
     <context>
+        <name>ferrule::AboutPage</name>
+        <message>
+            <source>About Ferrule</source>
+            <translation>Acerca de Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
+            <translation>Ferrule %1 convierte el video de una mesa de billar en tiros medidos.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Tenga cuidado</translation>
+        </message>
+        <message>
+            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
+            <translation>Cuelgue una cámara o un proyector sobre personas solo de fijaciones aptas para la carga y con un cable de seguridad.</translation>
+        </message>
+        <message>
+            <source>Leave mains work to a licensed electrician; local codes come first.</source>
+            <translation>Deje el trabajo con la red eléctrica a un electricista autorizado; las normas locales van primero.</translation>
+        </message>
+        <message>
+            <source>Never look into the projector's beam, and never let a person lean into it.</source>
+            <translation>No mire nunca al haz del proyector ni deje que nadie se incline dentro de él.</translation>
+        </message>
+        <message>
+            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
+            <translation>Tiros de salto: proteja los ojos y despeje el espacio alrededor de la mesa.</translation>
+        </message>
+        <message>
+            <source>Film people, minors above all, only with consent, and as local law allows.</source>
+            <translation>Filme a personas, sobre todo a menores, solo con consentimiento y según permita la ley local.</translation>
+        </message>
+        <message>
+            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
+            <translation>Los números llevan su incertidumbre: no crea ningún milímetro que el mapa de error no dé.</translation>
+        </message>
+        <message>
+            <source>Your data</source>
+            <translation>Sus datos</translation>
+        </message>
+        <message>
+            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
+            <translation>Todo queda en este equipo, en archivos que solo usted puede leer; no se envía nada.</translation>
+        </message>
+        <message>
+            <source>Licence</source>
+            <translation>Licencia</translation>
+        </message>
+        <message>
+            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Software libre bajo la Licencia Pública General de GNU (GNU General Public License), versión 3 o posterior. Sin ninguna garantía.</translation>
+        </message>
+        <message>
+            <source>Made with</source>
+            <translation>Hecho con</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::BallTray</name>
         <message>
             <source>Balls off the table</source>
@@ -3725,6 +5193,49 @@
         <message>
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>Ponga cinco bolas en fila contra un borde recto y mida de extremo a extremo: una quinta parte es el diámetro, con cinco veces más exactitud. Las bolas de la norma mundial miden 57,15 mm y pesan de 156 a 170 g.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>Cámara</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>Tamaño y ritmo de las imágenes</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>Elegir un video que sustituya a la cámara</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>Un video de esta cámara, a su propio ritmo</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>Fije el enfoque y la exposición de la cámara: un número entero de períodos de la red contra el parpadeo, tan corto que una bola rápida no deje estela. Lo usado en la configuración debe quedar igual.</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>El montaje se hizo a %1 × %2; con él no se pueden medir imágenes de otro tamaño.</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>Un video en lugar de una cámara</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>No se encontró ninguna cámara: conecte una, o use un video en su lugar para probar.</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>Todo sucede como con una cámara, también si la medición no da abasto.</translation>
         </message>
     </context>
     <context>
@@ -3776,6 +5287,17 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1, girado %2° según su archivo</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>La cámara %1 no envía imágenes (%2). Revise el cable, si otro programa la usa y si este programa puede usar cámaras.</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>La cámara %1 ya no está; lo que vio hasta entonces se conserva.</translation>
         </message>
     </context>
     <context>
@@ -3906,10 +5428,418 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>Filmar a personas, sobre todo a menores: pregunte primero y por escrito. Por un menor consiente un padre, madre o tutor antes de que la cámara grabe; la ley local puede exigir más.</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>Quién lo dio o lo retiró</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>&amp;Por</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>un &amp;padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>Desde este día</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>&amp;El</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>&amp;Hasta</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>Termina un día</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Último día</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Anotar</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>Renovar…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>Anotar…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>Anotar el consentimiento: %1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>Retirar…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>Retirar el consentimiento: %1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>Consentimiento dado: %1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>Consentimiento retirado: %1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>Nombre del padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>Diga quién dio o retiró el consentimiento.</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>El consentimiento terminaría antes de empezar; elija un último día posterior.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::CoverageView</name>
         <message>
             <source>The board was seen in %1 % of the picture</source>
             <translation>El tablero se vio en el %1 % de la imagen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>Izquierda y derecha cambiadas</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>Cabecera y pie cambiados</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>Repartir de nuevo las bolas</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>De quién es la serie; puede quedar vacío</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Jugador</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Un tamaño usual, o la ruta de un archivo de mesa</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Mesa</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>Empezar una serie</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>O encontrar los intentos en una sesión grabada:</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>Sesión grabada</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>Contar sus intentos</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Editar</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Eliminar</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>Sus series quedan; deshacer lo recupera</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>Copiar y cambiar</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>Exportar…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>Un intento cuenta cuando: %1; %2 intentos.</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>Blanca en mano.</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Intentos que cumplieron todo</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>Aún no hay series: aquí se verá cómo salen los intentos con las semanas.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>Todas las series juntas: %1 %, entre %2 y %3 %, de %4 intentos.</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>Aún no basta: %1 de %2 intentos.</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>Mejor serie: %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>Colocación; en una serie, un clic o las flechas ponen dónde quedó la blanca</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>Ejercicios</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>Ningún tiro de esta sesión se jugó desde la colocación de este ejercicio.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n intento contado: %1</numerusform>
+                <numerusform>%n intentos contados: %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>Eliminado; deshacer lo recupera. Sus series quedan.</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1, propio</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>Buscar un ejercicio</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>Tipo de ejercicio</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>Importar…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>Tomar los ejercicios de un archivo</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>Nuevo ejercicio</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>Mi ejercicio</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>Colocación del ejercicio</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>Todos los ejercicios</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>Colocación %1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>Importar ejercicios</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>Ejercicios (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>No se tomó nada de %1: en «%2» %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n ejercicio tomado.</numerusform>
+                <numerusform>%n ejercicios tomados.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>Exportar el ejercicio</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>Escrito en %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>Guardar el ejercicio</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>No guardar</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>Para &amp;qué sirve</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>Palabras con comas</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>&amp;Tipos</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Embocar</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>Embocar y colocar</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>Solo colocar</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>Tocar y esconder</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>Limpiar la mesa</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>Tal como está</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>&amp;Se pide</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>&amp;Intentos</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>Radio de la &amp;zona</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>Un tiro con salto: mostrar el aviso</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>Igual desde el otro extremo</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>Bola</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>Ponerla en la mesa</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>Una colocación más</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>Quitar esta colocación</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>Colocaciones por turno</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>Borrar quita a un jugador del registro para siempre, con todo lo que se guarda de él. Expórtelo antes si algo puede hacer falta.</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>Mostrar lo que se iría…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>Lo que se va y lo que queda</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>Quitar el nombre de los textos de otros</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>Borrar las películas de este jugador solo</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>Borrar las copias anteriores</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>Borrar para siempre</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>Borrar a %1 para siempre</translation>
         </message>
     </context>
     <context>
@@ -3932,6 +5862,21 @@
         <message>
             <source>Every ball rests</source>
             <translation>Todas las bolas paradas</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>Avance</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Verlo en Revisión</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Otra sesión</translation>
         </message>
     </context>
     <context>
@@ -4370,6 +6315,17 @@
         </message>
     </context>
     <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Verlo en Revisión</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Otra sesión</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::MainWindow</name>
         <message>
             <source>&amp;Wide list of places</source>
@@ -4390,18 +6346,6 @@
         <message>
             <source>Records (*.sqlite);;All files (*)</source>
             <translation>Registros (*.sqlite);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>About Ferrule</source>
-            <translation>Acerca de Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>Ferrule %1 convierte el video de una mesa de billar en tiros medidos.
-
-Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior. Se ofrece sin garantía alguna.</translation>
         </message>
         <message>
             <source>Open &amp;again</source>
@@ -4568,6 +6512,193 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         </message>
     </context>
     <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>Tiros medidos hasta ahora</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>Imagen del video con las bolas encontradas</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>Notas sobre este jugador</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>Una nota nueva</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>Quién escribe</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Su nombre</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>Figura junto a las notas y consentimientos que usted anota</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>&amp;Escrito por</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>Añadir la nota</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>Quitar la nota elegida</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>añadir a %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 ha jugado entretanto y se queda.</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>cambiar a %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>cambiar el nombre de %1 a %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>anotar el consentimiento de %1</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>retirar el consentimiento de %1</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>nota sobre %1</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>quitar una nota sobre %1</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>unir a %1 y %2</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 y %2 jugaron en una misma sesión, «%3», así que son dos personas.</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 juega en la sesión en curso; termínela primero.</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 juega en una sesión en curso; continúela en Sesión y termínela primero.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nombre</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>Mano de juego</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>&amp;Mano de juego</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Grupos</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>Como juveniles, martes</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>Con comas en medio; una persona puede estar en varios</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>G&amp;rupos</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>M&amp;enor: consiente un padre, madre o tutor</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>Menor</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>In&amp;vitado: más tarde se sabrá quién es</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invitado</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>Quién es</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>Dar</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>Dar todos los tiros a ese jugador</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>Todos los tiros, sesiones, notas y consentimientos pasan a ese jugador; se puede deshacer</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>Es&amp;te es</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>La mi&amp;sma persona que</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>Elegir un jugador</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>Un jugador necesita un nombre; queda el anterior.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::PlaceList</name>
         <message>
             <source>Places</source>
@@ -4587,6 +6718,97 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Plan of the table</source>
             <translation>Plano de la mesa</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>Jugadores</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>Buscar un jugador o un grupo</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Grupo</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>Jugadores del registro</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>Nadie responde a la búsqueda y al grupo.</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Persona</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimiento</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notas</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>Elija un jugador a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>Añadir un jugador</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invitado</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>Jugador nuevo</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>Aún no hay nadie en %1. Añada primero un jugador: nombre, grupos y consentimiento; así las sesiones y las películas lo conocerán por su nombre.</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>Todos los grupos</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Deshacer: %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Nada que deshacer</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Rehacer: %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Nada que rehacer</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>Exportar y borrar</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Escrito: %1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>Elija al jugador que se va a exportar.</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>Exportar al jugador a una carpeta</translation>
         </message>
     </context>
     <context>
@@ -4757,6 +6979,42 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>The projector's picture; Escape closes it, B makes it black</source>
             <translation>La imagen del proyector; Escape la cierra, B la pone en negro</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>Añadir una etiqueta</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>Notas sobre el tiro; Supr quita una</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>Quitar la nota</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>Escribir una nota</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>Quién escribe y corrige</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>Quitar la etiqueta: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>De</translation>
         </message>
     </context>
     <context>
@@ -4950,6 +7208,49 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         </message>
     </context>
     <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>Montaje</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>Elegir un archivo de montaje</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>Montajes (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json, de la configuración o de calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>Elegir un archivo de mesa</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Archivos de mesa (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json, o un tamaño usual como 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>Aún no hay montaje. Dice dónde está la cámara sobre la mesa; la configuración lo hace con un video o una foto.</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>Hacer uno en la &amp;configuración</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>Otros archivos…</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RigPage</name>
         <message>
             <source>&amp;Make the rig</source>
@@ -5066,6 +7367,45 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>Cuatro marcas y una lente sacada de un tablero lo llevan a cerca de 1 mm: unos %1 menos en la esquina.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>Intentos de esta serie</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>Cumplido, fallado o no dicho; el sitio puesto para la blanca decide lo que puede</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>Intento %1 de %2</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>colocación %1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>Cumplido del todo: %1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>Gruesas %1, finas %2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>no se sabe todo</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>cumplido</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>fallado</translation>
         </message>
     </context>
     <context>
@@ -6008,2406 +8348,6 @@ Software libre bajo la Licencia Pública General de GNU, versión 3 o posterior.
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Punto de ataque en la cara de la blanca</translation>
-        </message>
-    </context>
-    <context>
-        <name>PlaceHelp</name>
-        <message>
-            <source>Go through the steps from the first; you can leave and come back at any time.</source>
-            <translation>Siga los pasos en orden; puede salir y volver en cualquier momento.</translation>
-        </message>
-        <message>
-            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
-            <translation>Mida la mesa con una regla de acero, de nariz a nariz; diagonales iguales significan que está a escuadra.</translation>
-        </message>
-        <message>
-            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
-            <translation>Imprima el tablero a su tamaño real, compruebe su regla y tome al menos diez fotos nítidas que lleguen a cada esquina de la imagen.</translation>
-        </message>
-        <message>
-            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
-            <translation>Mida dónde están las marcas y a qué altura: un centímetro de altura vale milímetros en las bolas.</translation>
-        </message>
-        <message>
-            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
-            <translation>Pregunte a la autocomprobación si la lente y el montaje corresponden al video, y al mapa de error cuánto puede desviarse una bola.</translation>
-        </message>
-        <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>Sin marcas ni tablero sirven las bandas; el mapa de error dice entonces lo que cuesta.</translation>
-        </message>
-        <message>
-            <source>Begin with the game and who plays, or with practice alone.</source>
-            <translation>Empiece por la modalidad y quién juega, o por un entrenamiento a solas.</translation>
-        </message>
-        <message>
-            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
-            <translation>Arrastre las bolas a donde están; los puntos, las bandas y otras bolas las atraen.</translation>
-        </message>
-        <message>
-            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
-            <translation>Haga clic en la bola y la tronera que se buscan y pulse la tecla de lo que pasó.</translation>
-        </message>
-        <message>
-            <source>The referee keeps turn and score; undo takes back any step.</source>
-            <translation>El árbitro lleva el turno y el marcador; deshacer retira cualquier paso.</translation>
-        </message>
-        <message>
-            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
-            <translation>Pida una sugerencia solo cuando la quiera: que se mostró queda guardado con el tiro.</translation>
-        </message>
-        <message>
-            <source>Choose a shot on the left, or scrub along the time line.</source>
-            <translation>Elija un tiro a la izquierda, o recorra la línea de tiempo.</translation>
-        </message>
-        <message>
-            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
-            <translation>Avance por fotograma, por evento o por tiro; video y plano muestran siempre el mismo momento.</translation>
-        </message>
-        <message>
-            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
-            <translation>Lo sugerido va a trazos y lo jugado en línea continua; el panel derecho los pone lado a lado.</translation>
-        </message>
-        <message>
-            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
-            <translation>Cada número lleva su incertidumbre estándar; lo que el video no puede mostrar se llama no observable.</translation>
-        </message>
-        <message>
-            <source>Filter the shots to play, say, all thick misses one after another.</source>
-            <translation>Filtre los tiros para ver, por ejemplo, todos los fallos gruesos uno tras otro.</translation>
-        </message>
-        <message>
-            <source>Choose a player and a period; a second column compares another period or player.</source>
-            <translation>Elija un jugador y un período; una segunda columna compara otro período u otro jugador.</translation>
-        </message>
-        <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
-            <translation>Las franjas y los bigotes son intervalos del 95 %; un cambio dentro de ellos puede ser azar.</translation>
-        </message>
-        <message>
-            <source>Click a point or a cell to look at the shots behind it.</source>
-            <translation>Haga clic en un punto o una celda para ver los tiros que hay detrás.</translation>
-        </message>
-        <message>
-            <source>What to work on names three things at most, with what each is worth in frames.</source>
-            <translation>«En qué trabajar» nombra tres cosas como máximo, con lo que vale cada una en partidas.</translation>
-        </message>
-        <message>
-            <source>Choose the student, the period and the student's own language.</source>
-            <translation>Elija el alumno, el período y el idioma del alumno.</translation>
-        </message>
-        <message>
-            <source>Write a note of your own: it stands on the first page.</source>
-            <translation>Escriba una nota propia: aparece en la primera página.</translation>
-        </message>
-        <message>
-            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
-            <translation>Las hojas de la pantalla son las que se imprimen; expórtelas como PDF o HTML.</translation>
-        </message>
-        <message>
-            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
-            <translation>Rectifique con una tecla, o en el menú del botón derecho, lo que se leyó mal; lo que de ello se sigue se vuelve a leer y a juzgar.</translation>
-        </message>
-        <message>
-            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
-            <translation>Elija un ejercicio a la izquierda; señale una bola para ver cómo se mide su sitio.</translation>
-        </message>
-        <message>
-            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
-            <translation>Cada ejercicio tiene sus imágenes reflejadas: lo fácil de un lado puede ser difícil del otro.</translation>
-        </message>
-        <message>
-            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
-            <translation>Empiece una serie, haga clic donde quedó la blanca y pulse la tecla de lo ocurrido.</translation>
-        </message>
-        <message>
-            <source>Or let the tries be counted from a session that was recorded.</source>
-            <translation>O deje que se cuenten los intentos de una sesión grabada.</translation>
-        </message>
-        <message>
-            <source>The history says whether the last run differs from those before by more than chance.</source>
-            <translation>El historial dice si la última serie difiere de las anteriores más que por azar.</translation>
-        </message>
-        <message>
-            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
-            <translation>Añada primero a los jugadores: nombre, mano de juego, grupos como juveniles o martes.</translation>
-        </message>
-        <message>
-            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
-            <translation>Anote quién consintió en qué, cuándo y hasta cuándo; para un menor, un padre, madre o tutor.</translation>
-        </message>
-        <message>
-            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
-            <translation>Lo que falta o ha caducado se dice con palabras, con sus consecuencias: sin consentimiento no se guarda ninguna película.</translation>
-        </message>
-        <message>
-            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
-            <translation>Nada desaparece de la lista de consentimientos: retirada, renovación y error son líneas propias.</translation>
-        </message>
-        <message>
-            <source>A guest's shots can be given to a player once it is known who it was.</source>
-            <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::AboutPage</name>
-        <message>
-            <source>About Ferrule</source>
-            <translation>Acerca de Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
-            <translation>Ferrule %1 convierte el video de una mesa de billar en tiros medidos.</translation>
-        </message>
-        <message>
-            <source>Take care</source>
-            <translation>Tenga cuidado</translation>
-        </message>
-        <message>
-            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
-            <translation>Cuelgue una cámara o un proyector sobre personas solo de fijaciones aptas para la carga y con un cable de seguridad.</translation>
-        </message>
-        <message>
-            <source>Leave mains work to a licensed electrician; local codes come first.</source>
-            <translation>Deje el trabajo con la red eléctrica a un electricista autorizado; las normas locales van primero.</translation>
-        </message>
-        <message>
-            <source>Never look into the projector's beam, and never let a person lean into it.</source>
-            <translation>No mire nunca al haz del proyector ni deje que nadie se incline dentro de él.</translation>
-        </message>
-        <message>
-            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
-            <translation>Tiros de salto: proteja los ojos y despeje el espacio alrededor de la mesa.</translation>
-        </message>
-        <message>
-            <source>Film people, minors above all, only with consent, and as local law allows.</source>
-            <translation>Filme a personas, sobre todo a menores, solo con consentimiento y según permita la ley local.</translation>
-        </message>
-        <message>
-            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
-            <translation>Los números llevan su incertidumbre: no crea ningún milímetro que el mapa de error no dé.</translation>
-        </message>
-        <message>
-            <source>Your data</source>
-            <translation>Sus datos</translation>
-        </message>
-        <message>
-            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
-            <translation>Todo queda en este equipo, en archivos que solo usted puede leer; no se envía nada.</translation>
-        </message>
-        <message>
-            <source>Licence</source>
-            <translation>Licencia</translation>
-        </message>
-        <message>
-            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>Software libre bajo la Licencia Pública General de GNU (GNU General Public License), versión 3 o posterior. Sin ninguna garantía.</translation>
-        </message>
-        <message>
-            <source>Made with</source>
-            <translation>Hecho con</translation>
-        </message>
-    </context>
-    <context>
-        <name>MeasuringWords</name>
-        <message>
-            <source>aim %1</source>
-            <translation>puntería %1</translation>
-        </message>
-        <message>
-            <source>aim and speed not observable</source>
-            <translation>puntería y velocidad no observables</translation>
-        </message>
-        <message>
-            <source>less than a minute left</source>
-            <translation>queda menos de un minuto</translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n minute(s) left</source>
-            <translation>
-                <numerusform>queda alrededor de %n minuto</numerusform>
-                <numerusform>quedan alrededor de %n minutos</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n hour(s) left</source>
-            <translation>
-                <numerusform>queda alrededor de %n hora</numerusform>
-                <numerusform>quedan alrededor de %n horas</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one</source>
-            <translation>Buscando el tiro que se sugeriría para cada uno</translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>Buscando el tiro que se sugeriría para cada uno, %1 %</translation>
-        </message>
-        <message>
-            <source>Opening the film</source>
-            <translation>Abriendo el video</translation>
-        </message>
-        <message>
-            <source>Image %1</source>
-            <translation>Imagen %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>%1; %2</source>
-            <comment>how far, time left</comment>
-            <translation>%1; %2</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) measured in %1 of film.</source>
-            <translation>
-                <numerusform>%n tiro medido en %1 de video.</numerusform>
-                <numerusform>%n tiros medidos en %1 de video.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>The film is shorter than its header says; what is there counts.</source>
-            <translation>El video es más corto de lo que dice su cabecera; cuenta lo que hay.</translation>
-        </message>
-        <message numerus="yes">
-            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
-            <translation>
-                <numerusform>La cámara se movió %n vez: los tiros de ese momento son dudosos.</numerusform>
-                <numerusform>La cámara se movió %n veces: los tiros de esos momentos son dudosos.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Read with what session "%1" told of this table.</source>
-            <translation>Leído con lo que la sesión «%1» mostró de esta mesa.</translation>
-        </message>
-        <message>
-            <source>It stands beside session "%1", which holds the same film.</source>
-            <translation>Está junto a la sesión «%1», que contiene el mismo video.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand beside what would have been suggested.</source>
-            <translation>
-                <numerusform>%n tiro tiene al lado lo que se habría sugerido.</numerusform>
-                <numerusform>%n tiros tienen al lado lo que se habría sugerido.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
-            <translation>
-                <numerusform>Detenido. %n tiro queda en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
-                <numerusform>Detenido. %n tiros quedan en la sesión «%1», cuya partida cuenta como incompleta; el video puede medirse otra vez desde el principio cuando se quiera.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
-            <translation>
-                <numerusform>Este video ya se midió: la sesión «%1» contiene su tiro (%n).</numerusform>
-                <numerusform>Este video ya se midió: la sesión «%1» contiene sus %n tiros.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
-            <translation>
-                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene su primer tiro (%n). Medido otra vez, será una sesión propia junto a esa.</numerusform>
-                <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene sus primeros %n tiros. Medido otra vez, será una sesión propia junto a esa.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::FilmPage</name>
-        <message>
-            <source>Progress</source>
-            <translation>Avance</translation>
-        </message>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>&amp;Verlo en Revisión</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>&amp;Otra sesión</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuredShotList</name>
-        <message>
-            <source>Shots measured so far</source>
-            <translation>Tiros medidos hasta ahora</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuringPictures</name>
-        <message>
-            <source>Picture of the film with the balls that were found</source>
-            <translation>Imagen del video con las bolas encontradas</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RigChoice</name>
-        <message>
-            <source>Rig</source>
-            <translation>Montaje</translation>
-        </message>
-        <message>
-            <source>Choose a rig file</source>
-            <translation>Elegir un archivo de montaje</translation>
-        </message>
-        <message>
-            <source>Rig files (*.json);;All files (*)</source>
-            <translation>Montajes (*.json);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>rig.json, from Set-up or calibrate rig</source>
-            <translation>rig.json, de la configuración o de calibrate rig</translation>
-        </message>
-        <message>
-            <source>Choose a table file</source>
-            <translation>Elegir un archivo de mesa</translation>
-        </message>
-        <message>
-            <source>Table files (*.json);;All files (*)</source>
-            <translation>Archivos de mesa (*.json);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>table.json, or a usual size such as 9ft</source>
-            <translation>table.json, o un tamaño usual como 9ft</translation>
-        </message>
-        <message>
-            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
-            <translation>Aún no hay montaje. Dice dónde está la cámara sobre la mesa; la configuración lo hace con un video o una foto.</translation>
-        </message>
-        <message>
-            <source>Make one in Set-&amp;up</source>
-            <translation>Hacer uno en la &amp;configuración</translation>
-        </message>
-        <message>
-            <source>Other files…</source>
-            <translation>Otros archivos…</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionMenu</name>
-        <message>
-            <source>is %1, and the other way round</source>
-            <translation>es %1, y al revés</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>a %1</translation>
-        </message>
-        <message>
-            <source>No pot was tried</source>
-            <translation>No se intentó meter ninguna bola</translation>
-        </message>
-        <message>
-            <source>Nobody knows</source>
-            <translation>Nadie lo sabe</translation>
-        </message>
-        <message>
-            <source>It was a foul</source>
-            <translation>Fue falta</translation>
-        </message>
-        <message>
-            <source>It was no foul</source>
-            <translation>No fue falta</translation>
-        </message>
-        <message>
-            <source>%1 is at the table next</source>
-            <translation>%1 juega después</translation>
-        </message>
-        <message>
-            <source>The cue ball stays as it lies</source>
-            <translation>La blanca se queda donde está</translation>
-        </message>
-        <message>
-            <source>%1 wins the frame</source>
-            <translation>%1 gana la partida</translation>
-        </message>
-        <message>
-            <source>The frame goes on</source>
-            <translation>La partida continúa</translation>
-        </message>
-        <message>
-            <source>As the referee ruled</source>
-            <translation>Como decidió el árbitro</translation>
-        </message>
-        <message>
-            <source>In the whole shot</source>
-            <translation>En todo el tiro</translation>
-        </message>
-        <message>
-            <source>From this image on</source>
-            <translation>Desde esta imagen</translation>
-        </message>
-        <message>
-            <source>&amp;Result</source>
-            <translation>&amp;Resultado</translation>
-        </message>
-        <message>
-            <source>&amp;Ball and pocket</source>
-            <translation>&amp;Bola y tronera</translation>
-        </message>
-        <message>
-            <source>Ball that was met &amp;first</source>
-            <translation>Bola tocada &amp;primero</translation>
-        </message>
-        <message>
-            <source>Who &amp;played</source>
-            <translation>Quién &amp;jugó</translation>
-        </message>
-        <message>
-            <source>R&amp;uling</source>
-            <translation>&amp;Decisión</translation>
-        </message>
-        <message>
-            <source>&amp;Names of two balls</source>
-            <translation>&amp;Nombres de dos bolas</translation>
-        </message>
-        <message>
-            <source>Struck in this image</source>
-            <translation>Golpeado en esta imagen</translation>
-        </message>
-        <message>
-            <source>At rest from this image on</source>
-            <translation>En reposo desde esta imagen</translation>
-        </message>
-        <message>
-            <source>&amp;Strike and rest</source>
-            <translation>&amp;Golpe y reposo</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionWords</name>
-        <message>
-            <source>player</source>
-            <translation>jugador</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>resultado</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>primer contacto</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>blanca perdida</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>bola</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>tronera</translation>
-        </message>
-        <message>
-            <source>ruling</source>
-            <translation>decisión</translation>
-        </message>
-        <message>
-            <source>reading</source>
-            <translation>lectura</translation>
-        </message>
-        <message>
-            <source>names of two balls</source>
-            <translation>nombres de dos bolas</translation>
-        </message>
-        <message>
-            <source>a ball's place before the shot</source>
-            <translation>lugar de una bola antes del tiro</translation>
-        </message>
-        <message>
-            <source>a ball's place after the shot</source>
-            <translation>lugar de una bola después del tiro</translation>
-        </message>
-        <message>
-            <source>strike and rest</source>
-            <translation>golpe y reposo</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>desconocido</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>sí</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>no</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other</source>
-            <translation>%1 y %2 se confundieron entre sí</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other from %3 on</source>
-            <translation>%1 y %2 se confundieron entre sí desde %3</translation>
-        </message>
-        <message>
-            <source>%1 put on the table before the shot</source>
-            <translation>%1 puesta en la mesa antes del tiro</translation>
-        </message>
-        <message>
-            <source>%1 put on the table after the shot</source>
-            <translation>%1 puesta en la mesa después del tiro</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 before the shot</source>
-            <translation>%1 movida %2 antes del tiro</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 after the shot</source>
-            <translation>%1 movida %2 después del tiro</translation>
-        </message>
-        <message>
-            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
-            <translation>Golpe y reposo: medidos %1 y %2, corregidos a %3 y %4</translation>
-        </message>
-        <message>
-            <source>Ruling: replaced by a person's</source>
-            <translation>Decisión: reemplazada por la de una persona</translation>
-        </message>
-        <message>
-            <source>%1: %2, confirmed</source>
-            <translation>%1: %2, confirmado</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1: medido %2, corregido a %3</translation>
-        </message>
-        <message>
-            <source>ball and pocket</source>
-            <translation>bola y tronera</translation>
-        </message>
-        <message>
-            <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>Diga primero qué bola iba a qué tronera; después puede estar metida.</translation>
-        </message>
-        <message>
-            <source>No referee watched this shot, so there is no ruling to replace.</source>
-            <translation>Ningún árbitro siguió este tiro: no hay decisión que reemplazar.</translation>
-        </message>
-        <message>
-            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
-            <translation>Ninguna de las dos bolas se siguió en este tiro: no hay nombres que intercambiar.</translation>
-        </message>
-        <message>
-            <source>The ways of this shot do not reach so far; choose a time between them.</source>
-            <translation>Los recorridos de este tiro no llegan tan lejos; elija un momento dentro de ellos.</translation>
-        </message>
-        <message>
-            <source>A later correction in this frame rests on this one; take that one back first.</source>
-            <translation>Una corrección posterior de esta partida se apoya en esta; retire primero aquella.</translation>
-        </message>
-        <message>
-            <source>This frame is still being put in; undo the shot in Session instead.</source>
-            <translation>Esta partida aún se está introduciendo; deshaga el tiro en Sesión.</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>note</source>
-            <translation>nota</translation>
-        </message>
-        <message>
-            <source>tag</source>
-            <translation>etiqueta</translation>
-        </message>
-    </context>
-    <context>
-        <name>CueSection</name>
-        <message>
-            <source>Cue pointed to</source>
-            <translation>El taco apuntaba a</translation>
-        </message>
-        <message>
-            <source>Ball went to</source>
-            <translation>La bola salió a</translation>
-        </message>
-        <message>
-            <source>Between them</source>
-            <translation>Entre ambos</translation>
-        </message>
-        <message>
-            <source>Elevation</source>
-            <translation>Elevación</translation>
-        </message>
-        <message>
-            <source>Tip, side</source>
-            <translation>Ataque, lado</translation>
-        </message>
-        <message>
-            <source>Tip, height</source>
-            <translation>Ataque, altura</translation>
-        </message>
-        <message>
-            <source>Sway of the aim</source>
-            <translation>Oscilación</translation>
-        </message>
-        <message>
-            <source>Tip speed</source>
-            <translation>Velocidad de suela</translation>
-        </message>
-        <message>
-            <source>Read from the tags on the cue.</source>
-            <translation>Leído en las marcas del taco.</translation>
-        </message>
-        <message>
-            <source>Read from the shaft over the cloth; its height is not seen.</source>
-            <translation>Leído en la caña sobre el paño; su altura no se ve.</translation>
-        </message>
-        <message>
-            <source>Between: + the ball went to the right of the cue's line.</source>
-            <translation>Entre ambos: + la bola salió a la derecha de la línea del taco.</translation>
-        </message>
-        <message>
-            <source>The tags on the cue were seen in too few images before the strike.</source>
-            <translation>Las marcas del taco se vieron en muy pocas imágenes antes del golpe.</translation>
-        </message>
-        <message>
-            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
-            <translation>El registro de inclinación tiene un hueco antes de este golpe; deje que el sensor escriba sin pausa.</translation>
-        </message>
-        <message>
-            <source>The pitch log has another clock than the film and was left out; start both together.</source>
-            <translation>El registro de inclinación tiene otro reloj que el video y no se usó; inicie ambos a la vez.</translation>
-        </message>
-        <message>
-            <source>The tags are too small for this camera; it needs %1.</source>
-            <translation>Las marcas son demasiado pequeñas para esta cámara; necesita %1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillCharts</name>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>Intentos que cumplieron todo</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>Número de intentos bajo cada serie; las líneas son intervalos del 95 %, los puntos huecos se basan en muy pocos.</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillWords</name>
-        <message>
-            <source>Centre-line there and back</source>
-            <translation>Línea central, ida y vuelta</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
-            <translation>La blanca sola, del punto de cabecera a la banda de pie y de vuelta sobre su salida. Siempre hacia el mismo lado: puntería o efecto lateral involuntario. Ahora izquierda, ahora derecha: la tacada.</translation>
-        </message>
-        <message>
-            <source>Straight stop ladder</source>
-            <translation>Escalera recta con blanca parada</translation>
-        </message>
-        <message>
-            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
-            <translation>Bolas rectas desde cuatro distancias, cada una un paso más larga. La blanca se para a menos de una bola del contacto. Quédese en un peldaño hasta lograr ocho de diez.</translation>
-        </message>
-        <message>
-            <source>Straight follow bands</source>
-            <translation>Corrido recto por zonas</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
-            <translation>Una bola recta; la blanca corre hasta la primera, segunda o tercera zona tras el contacto. Anuncie la zona antes del tiro.</translation>
-        </message>
-        <message>
-            <source>Straight draw bands</source>
-            <translation>Retroceso recto por zonas</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
-            <translation>Una bola recta; la blanca vuelve a la zona anunciada: parada, un cuarto, la mitad o tres cuartos de la anchura de la mesa.</translation>
-        </message>
-        <message>
-            <source>Lag to the head rail</source>
-            <translation>Arrime a la banda de cabecera</translation>
-        </message>
-        <message>
-            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
-            <translation>Desde detrás de la línea de cabecera a la banda de pie y de vuelta. La blanca queda a menos de medio diamante de la banda de cabecera.</translation>
-        </message>
-        <message>
-            <source>Bare-table stop lines</source>
-            <translation>Líneas de parada con la mesa vacía</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
-            <translation>La blanca sola, hacia cuatro líneas cada vez más lejanas: el centro, la banda de pie, el centro a la vuelta y más allá de la línea de cabecera a la vuelta.</translation>
-        </message>
-        <message>
-            <source>Object-ball pace to the rail</source>
-            <translation>Ritmo de la bola objetivo a la banda</translation>
-        </message>
-        <message>
-            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
-            <translation>Un golpe lleno envía la bola objetivo al fondo; queda a menos de medio diamante de la banda de pie.</translation>
-        </message>
-        <message>
-            <source>Cut fan</source>
-            <translation>Abanico de cortes</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
-            <translation>La bola en el punto de pie, la blanca a media anchura de mesa: recta y luego cortes de 15, 30, 45 y 60 grados. Fallar hacia un lado en todos los ángulos es puntería; gruesa en todos es arrastre no previsto.</translation>
-        </message>
-        <message>
-            <source>Foot-spot long cuts</source>
-            <translation>Cortes largos desde el punto de pie</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
-            <translation>La bola en el punto de pie, la blanca tras la línea de cabecera: cortes largos de unos 33, 47 y 60 grados.</translation>
-        </message>
-        <message>
-            <source>Rail-frozen ball cut</source>
-            <translation>Bola pegada a la banda</translation>
-        </message>
-        <message>
-            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
-            <translation>La bola toca la banda larga; envíela a lo largo de la banda a la esquina. Observe si se toca antes la bola o la banda.</translation>
-        </message>
-        <message>
-            <source>Side-pocket pair</source>
-            <translation>Pareja a la tronera lateral</translation>
-        </message>
-        <message>
-            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
-            <translation>Una bola ante la tronera lateral, cortada desde la cabecera y desde el pie. La tronera admite poco con este ángulo: decide el ritmo.</translation>
-        </message>
-        <message>
-            <source>Thin cut</source>
-            <translation>Corte fino</translation>
-        </message>
-        <message>
-            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
-            <translation>Un corte de unos 65 grados a la esquina; la blanca debe quedar en la mesa. Anote hacia qué lado van los fallos.</translation>
-        </message>
-        <message>
-            <source>Stun to the mark</source>
-            <translation>Blanca seca hasta la marca</translation>
-        </message>
-        <message>
-            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
-            <translation>Un tiro seco: la blanca sale por la tangente y toca la banda larga en el tramo marcado. Antes: retroceso; después: corrido.</translation>
-        </message>
-        <message>
-            <source>Three-zone cue ball</source>
-            <translation>Blanca en tres zonas</translation>
-        </message>
-        <message>
-            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
-            <translation>Una bola, tres sitios para la blanca, anunciados por turno. La bola y la posición se cuentan por separado y juntas.</translation>
-        </message>
-        <message>
-            <source>Row on the centre string</source>
-            <translation>Fila en la línea central</translation>
-        </message>
-        <message>
-            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
-            <translation>Cinco bolas en fila a lo ancho de la mesa, blanca en mano. Emboque todas; la blanca no toca ninguna banda.</translation>
-        </message>
-        <message>
-            <source>Correct-side two-ball</source>
-            <translation>Dos bolas, lado correcto</translation>
-        </message>
-        <message>
-            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
-            <translation>Emboque la primera bola y quede en el lado correcto de la segunda: un corte de 15 a 45 grados desde la mitad de pie. Luego embóquela.</translation>
-        </message>
-        <message>
-            <source>Called three-ball pattern</source>
-            <translation>Serie anunciada de tres bolas</translation>
-        </message>
-        <message>
-            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
-            <translation>Tres bolas dispersas, blanca en mano. Diga primero orden, troneras y posiciones; luego juéguelo así.</translation>
-        </message>
-        <message>
-            <source>Cue ball on the rail</source>
-            <translation>Blanca en la banda</translation>
-        </message>
-        <message>
-            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
-            <translation>La blanca toca la banda y solo se puede golpear arriba. Una tacada corta con el taco nivelado emboca más que la fuerza.</translation>
-        </message>
-        <message>
-            <source>Straight-back bank to the side</source>
-            <translation>Banda recta a la lateral</translation>
-        </message>
-        <message>
-            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
-            <translation>La bola va a la banda larga opuesta y vuelve a la tronera lateral. Anote si los fallos son largos o cortos; el ritmo cambia el ángulo.</translation>
-        </message>
-        <message>
-            <source>One-rail kick</source>
-            <translation>Una banda previa</translation>
-        </message>
-        <message>
-            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
-            <translation>Una bola bloquea la línea recta. Toque la bola por una banda; mejor aún, déjela escondida.</translation>
-        </message>
-        <message>
-            <source>Two-rail kick</source>
-            <translation>Dos bandas previas</translation>
-        </message>
-        <message>
-            <source>The same by way of two cushions. Any part of the ball counts.</source>
-            <translation>Lo mismo por dos bandas. Cualquier toque cuenta.</translation>
-        </message>
-        <message>
-            <source>Hide-behind safety</source>
-            <translation>Defensa escondida</translation>
-        </message>
-        <message>
-            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
-            <translation>Toque la bola y lleve la blanca detrás de las dos bolas, de modo que no quede línea recta hacia ella.</translation>
-        </message>
-        <message>
-            <source>Thin-hit distance safety</source>
-            <translation>Defensa fina a distancia</translation>
-        </message>
-        <message>
-            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
-            <translation>Un toque fino: la bola queda cerca de la banda de pie, la blanca vuelve cerca de la banda de cabecera.</translation>
-        </message>
-        <message>
-            <source>Break control</source>
-            <translation>Saque controlado</translation>
-        </message>
-        <message>
-            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
-            <translation>Un triángulo completo, siempre desde el mismo sitio: emboque una bola y deje la blanca en el centro de la mesa.</translation>
-        </message>
-        <message>
-            <source>Open-spread run</source>
-            <translation>Serie abierta</translation>
-        </message>
-        <message>
-            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
-            <translation>Bolas dispersas, ninguna cerca de una banda, blanca en mano: emboque todas en cualquier orden. Se cuentan las bolas antes de un fallo.</translation>
-        </message>
-        <message>
-            <source>straight</source>
-            <translation>recta</translation>
-        </message>
-        <message>
-            <source>speed</source>
-            <translation>velocidad</translation>
-        </message>
-        <message>
-            <source>stop</source>
-            <translation>parada</translation>
-        </message>
-        <message>
-            <source>follow</source>
-            <translation>corrido</translation>
-        </message>
-        <message>
-            <source>draw</source>
-            <translation>retroceso</translation>
-        </message>
-        <message>
-            <source>cut</source>
-            <translation>corte</translation>
-        </message>
-        <message>
-            <source>aim</source>
-            <translation>puntería</translation>
-        </message>
-        <message>
-            <source>long</source>
-            <translation>largo</translation>
-        </message>
-        <message>
-            <source>rail</source>
-            <translation>banda</translation>
-        </message>
-        <message>
-            <source>side pocket</source>
-            <translation>tronera lateral</translation>
-        </message>
-        <message>
-            <source>position</source>
-            <translation>posición</translation>
-        </message>
-        <message>
-            <source>run</source>
-            <translation>serie</translation>
-        </message>
-        <message>
-            <source>bank</source>
-            <translation>banda</translation>
-        </message>
-        <message>
-            <source>kick</source>
-            <translation>banda previa</translation>
-        </message>
-        <message>
-            <source>safety</source>
-            <translation>defensa</translation>
-        </message>
-        <message>
-            <source>break</source>
-            <translation>saque</translation>
-        </message>
-        <message>
-            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
-            <translation>Tiros con salto: lleve protección ocular, despeje el espacio alrededor de la mesa y que nadie esté donde pueda volar la bola.</translation>
-        </message>
-        <message>
-            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
-            <translation>Saques fuertes: pueden saltar bolas de la mesa; nadie en el extremo de pie, el público tras el jugador.</translation>
-        </message>
-        <message>
-            <source>cut %1 to the left</source>
-            <translation>corte %1 a la izquierda</translation>
-        </message>
-        <message>
-            <source>cut %1 to the right</source>
-            <translation>corte %1 a la derecha</translation>
-        </message>
-        <message>
-            <source>from %1</source>
-            <translation>desde %1</translation>
-        </message>
-        <message>
-            <source>zone at %1 diamonds along, %2 across</source>
-            <translation>zona a %1 diamantes a lo largo, %2 a lo ancho</translation>
-        </message>
-        <message numerus="yes">
-            <source>by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>por %n banda</numerusform>
-                <numerusform>por %n bandas</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>a ball falls</source>
-            <translation>cae una bola</translation>
-        </message>
-        <message>
-            <source>%1 falls</source>
-            <translation>cae %1</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 by way of %n cushion(s) to %2</source>
-            <translation>
-                <numerusform>%1 por %n banda a %2</numerusform>
-                <numerusform>%1 por %n bandas a %2</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 to %2</source>
-            <translation>%1 a %2</translation>
-        </message>
-        <message>
-            <source>%1 rests in the zone</source>
-            <translation>%1 queda en la zona</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 is met by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>%1 se toca por %n banda</numerusform>
-                <numerusform>%1 se toca por %n bandas</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 is met first</source>
-            <translation>%1 se toca primero</translation>
-        </message>
-        <message>
-            <source>%1 is hidden from the cue ball</source>
-            <translation>%1 queda escondida de la blanca</translation>
-        </message>
-        <message>
-            <source>a cut of %1 to %2 is left on %3</source>
-            <translation>queda un corte de %1 a %2 sobre %3</translation>
-        </message>
-        <message>
-            <source>the cue ball meets the cushion at the mark</source>
-            <translation>la blanca toca la banda en la marca</translation>
-        </message>
-        <message>
-            <source>the cue ball comes back over its start</source>
-            <translation>la blanca vuelve sobre su salida</translation>
-        </message>
-        <message>
-            <source>every ball falls</source>
-            <translation>caen todas las bolas</translation>
-        </message>
-        <message>
-            <source>the cue ball touches no cushion</source>
-            <translation>la blanca no toca ninguna banda</translation>
-        </message>
-        <message>
-            <source>it went as it was called</source>
-            <translation>salió como se anunció</translation>
-        </message>
-        <message>
-            <source>inside</source>
-            <translation>dentro</translation>
-        </message>
-        <message>
-            <source>%1 outside</source>
-            <translation>%1 fuera</translation>
-        </message>
-        <message>
-            <source>%1 open</source>
-            <translation>%1 abiertos</translation>
-        </message>
-        <message>
-            <source>cut %1</source>
-            <translation>corte %1</translation>
-        </message>
-        <message>
-            <source>%1 mm off</source>
-            <translation>a %1 mm</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n ball(s)</source>
-            <translation>
-                <numerusform>%n bola</numerusform>
-                <numerusform>%n bolas</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1: %2 diamonds along, %3 across</source>
-            <translation>%1: %2 diamantes a lo largo, %3 a lo ancho</translation>
-        </message>
-        <message>
-            <source>%1 from the head cushion</source>
-            <translation>a %1 de la banda de cabecera</translation>
-        </message>
-        <message>
-            <source>%1 from the foot cushion</source>
-            <translation>a %1 de la banda de pie</translation>
-        </message>
-        <message>
-            <source>%1 from the right</source>
-            <translation>a %1 de la derecha</translation>
-        </message>
-        <message>
-            <source>%1 from the left</source>
-            <translation>a %1 de la izquierda</translation>
-        </message>
-        <message>
-            <source>none yet</source>
-            <translation>ninguno aún</translation>
-        </message>
-        <message>
-            <source>%1 of %2</source>
-            <translation>%1 de %2</translation>
-        </message>
-        <message>
-            <source>between %1 and %2 %</source>
-            <translation>entre %1 y %2 %</translation>
-        </message>
-        <message>
-            <source>%1, %2: not enough yet for a share</source>
-            <translation>%1, %2: aún no basta para un porcentaje</translation>
-        </message>
-        <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1: %2 %, %3</translation>
-        </message>
-        <message>
-            <source>One run more, and the two can be compared.</source>
-            <translation>Una serie más y se podrán comparar las dos.</translation>
-        </message>
-        <message numerus="yes">
-            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
-            <translation>
-                <numerusform>Aún no basta para comparar: al menos %n intento en la última serie y en las anteriores.</numerusform>
-                <numerusform>Aún no basta para comparar: al menos %n intentos en la última serie y en las anteriores.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>between %1 and %2</source>
-            <translation>entre %1 y %2</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
-            <translation>La última serie difiere de las anteriores en %1 puntos (%2): más que azar.</translation>
-        </message>
-        <message>
-            <source>The last run is as good as those before.</source>
-            <translation>La última serie es tan buena como las anteriores.</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>La última serie difiere de las anteriores en %1 puntos (%2): puede ser azar. Unos %3 intentos por lado lo dirían.</translation>
-        </message>
-        <message>
-            <source>The drill has no set-up; add one.</source>
-            <translation>El ejercicio no tiene colocación; añada una.</translation>
-        </message>
-        <message>
-            <source>Nothing is asked; choose what a try is to bring about.</source>
-            <translation>No se pide nada; elija qué debe lograr un intento.</translation>
-        </message>
-        <message>
-            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
-            <translation>Las colocaciones piden cosas distintas; déles a todas los mismos tipos de objetivo.</translation>
-        </message>
-        <message>
-            <source>The number of tries must be from 1 to %1.</source>
-            <translation>El número de intentos debe ser de 1 a %1.</translation>
-        </message>
-        <message>
-            <source>%1 is asked for but does not lie on the table; put it there.</source>
-            <translation>%1 se pide pero no está en la mesa; póngala.</translation>
-        </message>
-        <message>
-            <source>A goal lacks its ball, pocket or zone; choose it.</source>
-            <translation>A un objetivo le falta bola, tronera o zona; elíjala.</translation>
-        </message>
-        <message>
-            <source>%1 lies there twice; take one away.</source>
-            <translation>%1 está dos veces; quite una.</translation>
-        </message>
-        <message>
-            <source>%1 lies off the playing surface; move it.</source>
-            <translation>%1 está fuera de la superficie de juego; muévala.</translation>
-        </message>
-        <message>
-            <source>%1 and %2 overlap; move one of them.</source>
-            <translation>%1 y %2 se solapan; mueva una.</translation>
-        </message>
-        <message>
-            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
-            <translation>Tantas bolas no caben tan separadas; pida menos o acérquelas.</translation>
-        </message>
-        <message>
-            <source>A zone lies beyond the cushions; move it.</source>
-            <translation>Una zona queda más allá de las bandas; muévala.</translation>
-        </message>
-        <message>
-            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
-            <translation>%1 no se puede cortar tan fina; mueva una bola o elija otra tronera.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DetailPanel</name>
-        <message>
-            <source>Left and right exchanged</source>
-            <translation>Izquierda y derecha cambiadas</translation>
-        </message>
-        <message>
-            <source>Head and foot exchanged</source>
-            <translation>Cabecera y pie cambiados</translation>
-        </message>
-        <message>
-            <source>Spread the balls anew</source>
-            <translation>Repartir de nuevo las bolas</translation>
-        </message>
-        <message>
-            <source>Whose run it is; may stay empty</source>
-            <translation>De quién es la serie; puede quedar vacío</translation>
-        </message>
-        <message>
-            <source>&amp;Player</source>
-            <translation>&amp;Jugador</translation>
-        </message>
-        <message>
-            <source>A usual size, or the path of a table file</source>
-            <translation>Un tamaño usual, o la ruta de un archivo de mesa</translation>
-        </message>
-        <message>
-            <source>&amp;Table</source>
-            <translation>&amp;Mesa</translation>
-        </message>
-        <message>
-            <source>Begin a run</source>
-            <translation>Empezar una serie</translation>
-        </message>
-        <message>
-            <source>Or find the tries in a session that was recorded:</source>
-            <translation>O encontrar los intentos en una sesión grabada:</translation>
-        </message>
-        <message>
-            <source>Recorded session</source>
-            <translation>Sesión grabada</translation>
-        </message>
-        <message>
-            <source>Count its tries</source>
-            <translation>Contar sus intentos</translation>
-        </message>
-        <message>
-            <source>Edit</source>
-            <translation>Editar</translation>
-        </message>
-        <message>
-            <source>Delete</source>
-            <translation>Eliminar</translation>
-        </message>
-        <message>
-            <source>Its runs stay; undo brings it back</source>
-            <translation>Sus series quedan; deshacer lo recupera</translation>
-        </message>
-        <message>
-            <source>Copy and change</source>
-            <translation>Copiar y cambiar</translation>
-        </message>
-        <message>
-            <source>Export…</source>
-            <translation>Exportar…</translation>
-        </message>
-        <message>
-            <source>A try counts when: %1; %2 tries.</source>
-            <translation>Un intento cuenta cuando: %1; %2 intentos.</translation>
-        </message>
-        <message>
-            <source>Cue ball in hand.</source>
-            <translation>Blanca en mano.</translation>
-        </message>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>Intentos que cumplieron todo</translation>
-        </message>
-        <message>
-            <source>No run yet: how the tries come out over the weeks will stand here.</source>
-            <translation>Aún no hay series: aquí se verá cómo salen los intentos con las semanas.</translation>
-        </message>
-        <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>Todas las series juntas: %1 %, entre %2 y %3 %, de %4 intentos.</translation>
-        </message>
-        <message>
-            <source>Not enough yet: %1 of %2 tries.</source>
-            <translation>Aún no basta: %1 de %2 intentos.</translation>
-        </message>
-        <message>
-            <source>Best run: %1, %2.</source>
-            <translation>Mejor serie: %1, %2.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillPicture</name>
-        <message>
-            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
-            <translation>Colocación; en una serie, un clic o las flechas ponen dónde quedó la blanca</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillsPlace</name>
-        <message>
-            <source>Drills</source>
-            <translation>Ejercicios</translation>
-        </message>
-        <message>
-            <source>No shot of this session was played from the set-up of this drill.</source>
-            <translation>Ningún tiro de esta sesión se jugó desde la colocación de este ejercicio.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n try(s) counted: %1</source>
-            <translation>
-                <numerusform>%n intento contado: %1</numerusform>
-                <numerusform>%n intentos contados: %1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Deleted; undo brings it back. Its runs stay.</source>
-            <translation>Eliminado; deshacer lo recupera. Sus series quedan.</translation>
-        </message>
-        <message>
-            <source>%1, my own</source>
-            <translation>%1, propio</translation>
-        </message>
-        <message>
-            <source>Find a drill</source>
-            <translation>Buscar un ejercicio</translation>
-        </message>
-        <message>
-            <source>Kind of drill</source>
-            <translation>Tipo de ejercicio</translation>
-        </message>
-        <message>
-            <source>Import…</source>
-            <translation>Importar…</translation>
-        </message>
-        <message>
-            <source>Take over the drills of a file</source>
-            <translation>Tomar los ejercicios de un archivo</translation>
-        </message>
-        <message>
-            <source>New drill</source>
-            <translation>Nuevo ejercicio</translation>
-        </message>
-        <message>
-            <source>My drill</source>
-            <translation>Mi ejercicio</translation>
-        </message>
-        <message>
-            <source>Set-up of the drill</source>
-            <translation>Colocación del ejercicio</translation>
-        </message>
-        <message>
-            <source>All drills</source>
-            <translation>Todos los ejercicios</translation>
-        </message>
-        <message>
-            <source>Set-up %1</source>
-            <translation>Colocación %1</translation>
-        </message>
-        <message>
-            <source>Import drills</source>
-            <translation>Importar ejercicios</translation>
-        </message>
-        <message>
-            <source>Drills (*.json);;All files (*)</source>
-            <translation>Ejercicios (*.json);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>Nothing of %1 was taken over: in "%2" %3</source>
-            <translation>No se tomó nada de %1: en «%2» %3</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n drill(s) taken over.</source>
-            <translation>
-                <numerusform>%n ejercicio tomado.</numerusform>
-                <numerusform>%n ejercicios tomados.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Export the drill</source>
-            <translation>Exportar el ejercicio</translation>
-        </message>
-        <message>
-            <source>Written to %1.</source>
-            <translation>Escrito en %1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::EditorPanel</name>
-        <message>
-            <source>Keep the drill</source>
-            <translation>Guardar el ejercicio</translation>
-        </message>
-        <message>
-            <source>Do not keep</source>
-            <translation>No guardar</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Nombre</translation>
-        </message>
-        <message>
-            <source>What it is f&amp;or</source>
-            <translation>Para &amp;qué sirve</translation>
-        </message>
-        <message>
-            <source>Words with commas</source>
-            <translation>Palabras con comas</translation>
-        </message>
-        <message>
-            <source>&amp;Kinds</source>
-            <translation>&amp;Tipos</translation>
-        </message>
-        <message>
-            <source>Pot</source>
-            <translation>Embocar</translation>
-        </message>
-        <message>
-            <source>Pot and leave</source>
-            <translation>Embocar y colocar</translation>
-        </message>
-        <message>
-            <source>Leave alone</source>
-            <translation>Solo colocar</translation>
-        </message>
-        <message>
-            <source>Hit and hide</source>
-            <translation>Tocar y esconder</translation>
-        </message>
-        <message>
-            <source>Clear the table</source>
-            <translation>Limpiar la mesa</translation>
-        </message>
-        <message>
-            <source>As it is</source>
-            <translation>Tal como está</translation>
-        </message>
-        <message>
-            <source>&amp;Asked</source>
-            <translation>&amp;Se pide</translation>
-        </message>
-        <message>
-            <source>&amp;Tries</source>
-            <translation>&amp;Intentos</translation>
-        </message>
-        <message>
-            <source>&amp;Zone's radius</source>
-            <translation>Radio de la &amp;zona</translation>
-        </message>
-        <message>
-            <source>A jump shot: show the caution</source>
-            <translation>Un tiro con salto: mostrar el aviso</translation>
-        </message>
-        <message>
-            <source>Means the same from the other end</source>
-            <translation>Igual desde el otro extremo</translation>
-        </message>
-        <message>
-            <source>Ball</source>
-            <translation>Bola</translation>
-        </message>
-        <message>
-            <source>Put it on the table</source>
-            <translation>Ponerla en la mesa</translation>
-        </message>
-        <message>
-            <source>One set-up more</source>
-            <translation>Una colocación más</translation>
-        </message>
-        <message>
-            <source>Remove this set-up</source>
-            <translation>Quitar esta colocación</translation>
-        </message>
-        <message>
-            <source>Set-ups in turn, try by try</source>
-            <translation>Colocaciones por turno</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RunPanel</name>
-        <message>
-            <source>Tries of this run</source>
-            <translation>Intentos de esta serie</translation>
-        </message>
-        <message>
-            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
-            <translation>Cumplido, fallado o no dicho; el sitio puesto para la blanca decide lo que puede</translation>
-        </message>
-        <message>
-            <source>Try %1 of %2</source>
-            <translation>Intento %1 de %2</translation>
-        </message>
-        <message>
-            <source>set-up %1</source>
-            <translation>colocación %1</translation>
-        </message>
-        <message>
-            <source>Met in full: %1</source>
-            <translation>Cumplido del todo: %1</translation>
-        </message>
-        <message>
-            <source>Missed thick %1, thin %2</source>
-            <translation>Gruesas %1, finas %2</translation>
-        </message>
-        <message>
-            <source>not all known</source>
-            <translation>no se sabe todo</translation>
-        </message>
-        <message>
-            <source>met</source>
-            <translation>cumplido</translation>
-        </message>
-        <message>
-            <source>missed</source>
-            <translation>fallado</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RemarksSection</name>
-        <message>
-            <source>Add a tag</source>
-            <translation>Añadir una etiqueta</translation>
-        </message>
-        <message>
-            <source>Notes on the shot; Delete takes one away</source>
-            <translation>Notas sobre el tiro; Supr quita una</translation>
-        </message>
-        <message>
-            <source>Take the note away</source>
-            <translation>Quitar la nota</translation>
-        </message>
-        <message>
-            <source>Write a note</source>
-            <translation>Escribir una nota</translation>
-        </message>
-        <message>
-            <source>Who writes and corrects</source>
-            <translation>Quién escribe y corrige</translation>
-        </message>
-        <message>
-            <source>Take the tag away: %1</source>
-            <translation>Quitar la etiqueta: %1</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>By</source>
-            <translation>De</translation>
-        </message>
-    </context>
-    <context>
-        <name>PeopleWords</name>
-        <message>
-            <source>a parent or guardian</source>
-            <translation>un padre, madre o tutor</translation>
-        </message>
-        <message>
-            <source>somebody</source>
-            <translation>alguien</translation>
-        </message>
-        <message>
-            <source>%1 (parent or guardian)</source>
-            <translation>%1 (padre, madre o tutor)</translation>
-        </message>
-        <message>
-            <source>Ask before shots of this person are measured and kept.</source>
-            <translation>Pregunte antes de medir y guardar tiros de esta persona.</translation>
-        </message>
-        <message>
-            <source>No film is kept of this person.</source>
-            <translation>No se guarda ninguna película de esta persona.</translation>
-        </message>
-        <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>El informe no se entrega a nadie más que a esta persona.</translation>
-        </message>
-        <message>
-            <source>Not known</source>
-            <translation>Desconocida</translation>
-        </message>
-        <message>
-            <source>Right-handed</source>
-            <translation>Diestro</translation>
-        </message>
-        <message>
-            <source>Left-handed</source>
-            <translation>Zurdo</translation>
-        </message>
-        <message>
-            <source>Both hands</source>
-            <translation>Ambas manos</translation>
-        </message>
-        <message>
-            <source>Measured shots</source>
-            <translation>Tiros medidos</translation>
-        </message>
-        <message>
-            <source>Film</source>
-            <translation>Película</translation>
-        </message>
-        <message>
-            <source>Film of a minor</source>
-            <translation>Película de un menor</translation>
-        </message>
-        <message>
-            <source>Handing on the report</source>
-            <translation>Entrega del informe</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until %3.</source>
-            <translation>Dado por %1 el %2, hasta el %3.</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until it is withdrawn.</source>
-            <translation>Dado por %1 el %2, hasta que se retire.</translation>
-        </message>
-        <message>
-            <source>Missing.</source>
-            <translation>Falta.</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
-            <translation>Dado por %1 el %2, pero para un menor debe darlo un padre, madre o tutor.</translation>
-        </message>
-        <message>
-            <source>Expired on %1.</source>
-            <translation>Caducó el %1.</translation>
-        </message>
-        <message>
-            <source>Withdrawn by %1 on %2.</source>
-            <translation>Retirado por %1 el %2.</translation>
-        </message>
-        <message>
-            <source>%1 · %2: withdrawn by %3</source>
-            <translation>%1 · %2: retirado por %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3 until %4</source>
-            <translation>%1 · %2: dado por %3 hasta el %4</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3</source>
-            <translation>%1 · %2: dado por %3</translation>
-        </message>
-        <message>
-            <source>, noted by %1</source>
-            <translation>, anotado por %1</translation>
-        </message>
-        <message>
-            <source>, taken back as a mistake</source>
-            <translation>, anulado por error</translation>
-        </message>
-        <message>
-            <source>guest</source>
-            <translation>invitado</translation>
-        </message>
-        <message>
-            <source>no consent</source>
-            <translation>sin consentimiento</translation>
-        </message>
-        <message>
-            <source>no film</source>
-            <translation>sin película</translation>
-        </message>
-        <message>
-            <source>Has not played yet.</source>
-            <translation>Aún no ha jugado.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n session(s)</source>
-            <translation>
-                <numerusform>%n sesión</numerusform>
-                <numerusform>%n sesiones</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n tiro</numerusform>
-                <numerusform>%n tiros</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>last played on %1</source>
-            <translation>jugó por última vez el %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ConsentSection</name>
-        <message>
-            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
-            <translation>Filmar a personas, sobre todo a menores: pregunte primero y por escrito. Por un menor consiente un padre, madre o tutor antes de que la cámara grabe; la ley local puede exigir más.</translation>
-        </message>
-        <message>
-            <source>Who gave or withdrew it</source>
-            <translation>Quién lo dio o lo retiró</translation>
-        </message>
-        <message>
-            <source>&amp;By</source>
-            <translation>&amp;Por</translation>
-        </message>
-        <message>
-            <source>a &amp;parent or guardian</source>
-            <translation>un &amp;padre, madre o tutor</translation>
-        </message>
-        <message>
-            <source>From this day on</source>
-            <translation>Desde este día</translation>
-        </message>
-        <message>
-            <source>&amp;On</source>
-            <translation>&amp;El</translation>
-        </message>
-        <message>
-            <source>&amp;Until</source>
-            <translation>&amp;Hasta</translation>
-        </message>
-        <message>
-            <source>It ends on a day</source>
-            <translation>Termina un día</translation>
-        </message>
-        <message>
-            <source>Last day</source>
-            <translation>Último día</translation>
-        </message>
-        <message>
-            <source>Note it</source>
-            <translation>Anotar</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>Cancelar</translation>
-        </message>
-        <message>
-            <source>Renew…</source>
-            <translation>Renovar…</translation>
-        </message>
-        <message>
-            <source>Note…</source>
-            <translation>Anotar…</translation>
-        </message>
-        <message>
-            <source>Note consent: %1</source>
-            <translation>Anotar el consentimiento: %1</translation>
-        </message>
-        <message>
-            <source>Withdraw…</source>
-            <translation>Retirar…</translation>
-        </message>
-        <message>
-            <source>Withdraw consent: %1</source>
-            <translation>Retirar el consentimiento: %1</translation>
-        </message>
-        <message>
-            <source>Consent given: %1</source>
-            <translation>Consentimiento dado: %1</translation>
-        </message>
-        <message>
-            <source>Consent withdrawn: %1</source>
-            <translation>Consentimiento retirado: %1</translation>
-        </message>
-        <message>
-            <source>Name of the parent or guardian</source>
-            <translation>Nombre del padre, madre o tutor</translation>
-        </message>
-        <message>
-            <source>Say who gave or withdrew consent.</source>
-            <translation>Diga quién dio o retiró el consentimiento.</translation>
-        </message>
-        <message>
-            <source>The consent would end before it begins; choose a later last day.</source>
-            <translation>El consentimiento terminaría antes de empezar; elija un último día posterior.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::NoteSection</name>
-        <message>
-            <source>Notes about this player</source>
-            <translation>Notas sobre este jugador</translation>
-        </message>
-        <message>
-            <source>A new note</source>
-            <translation>Una nota nueva</translation>
-        </message>
-        <message>
-            <source>Who writes</source>
-            <translation>Quién escribe</translation>
-        </message>
-        <message>
-            <source>Your name</source>
-            <translation>Su nombre</translation>
-        </message>
-        <message>
-            <source>Stands beside notes and consents that you write down</source>
-            <translation>Figura junto a las notas y consentimientos que usted anota</translation>
-        </message>
-        <message>
-            <source>&amp;Written by</source>
-            <translation>&amp;Escrito por</translation>
-        </message>
-        <message>
-            <source>Add the note</source>
-            <translation>Añadir la nota</translation>
-        </message>
-        <message>
-            <source>Remove</source>
-            <translation>Quitar</translation>
-        </message>
-        <message>
-            <source>Remove the chosen note</source>
-            <translation>Quitar la nota elegida</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PeopleDesk</name>
-        <message>
-            <source>add %1</source>
-            <translation>añadir a %1</translation>
-        </message>
-        <message>
-            <source>%1 has played meanwhile and stays.</source>
-            <translation>%1 ha jugado entretanto y se queda.</translation>
-        </message>
-        <message>
-            <source>change %1</source>
-            <translation>cambiar a %1</translation>
-        </message>
-        <message>
-            <source>rename %1 to %2</source>
-            <translation>cambiar el nombre de %1 a %2</translation>
-        </message>
-        <message>
-            <source>note consent of %1</source>
-            <translation>anotar el consentimiento de %1</translation>
-        </message>
-        <message>
-            <source>withdraw consent of %1</source>
-            <translation>retirar el consentimiento de %1</translation>
-        </message>
-        <message>
-            <source>note about %1</source>
-            <translation>nota sobre %1</translation>
-        </message>
-        <message>
-            <source>remove a note about %1</source>
-            <translation>quitar una nota sobre %1</translation>
-        </message>
-        <message>
-            <source>make %1 and %2 one</source>
-            <translation>unir a %1 y %2</translation>
-        </message>
-        <message>
-            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
-            <translation>%1 y %2 jugaron en una misma sesión, «%3», así que son dos personas.</translation>
-        </message>
-        <message>
-            <source>%1 plays in the session that is under way; end it first.</source>
-            <translation>%1 juega en la sesión en curso; termínela primero.</translation>
-        </message>
-        <message>
-            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
-            <translation>%1 juega en una sesión en curso; continúela en Sesión y termínela primero.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PersonForm</name>
-        <message>
-            <source>Name</source>
-            <translation>Nombre</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Nombre</translation>
-        </message>
-        <message>
-            <source>Playing hand</source>
-            <translation>Mano de juego</translation>
-        </message>
-        <message>
-            <source>Playing &amp;hand</source>
-            <translation>&amp;Mano de juego</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>Grupos</translation>
-        </message>
-        <message>
-            <source>Such as juniors, Tuesday</source>
-            <translation>Como juveniles, martes</translation>
-        </message>
-        <message>
-            <source>With commas between; a person may be in several</source>
-            <translation>Con comas en medio; una persona puede estar en varios</translation>
-        </message>
-        <message>
-            <source>G&amp;roups</source>
-            <translation>G&amp;rupos</translation>
-        </message>
-        <message>
-            <source>&amp;Minor: a parent or guardian gives consent</source>
-            <translation>M&amp;enor: consiente un padre, madre o tutor</translation>
-        </message>
-        <message>
-            <source>Minor</source>
-            <translation>Menor</translation>
-        </message>
-        <message>
-            <source>G&amp;uest: who it is will be known later</source>
-            <translation>In&amp;vitado: más tarde se sabrá quién es</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>Invitado</translation>
-        </message>
-        <message>
-            <source>Who it is</source>
-            <translation>Quién es</translation>
-        </message>
-        <message>
-            <source>Give over</source>
-            <translation>Dar</translation>
-        </message>
-        <message>
-            <source>Give all shots to that player</source>
-            <translation>Dar todos los tiros a ese jugador</translation>
-        </message>
-        <message>
-            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
-            <translation>Todos los tiros, sesiones, notas y consentimientos pasan a ese jugador; se puede deshacer</translation>
-        </message>
-        <message>
-            <source>This &amp;is</source>
-            <translation>Es&amp;te es</translation>
-        </message>
-        <message>
-            <source>Same person &amp;as</source>
-            <translation>La mi&amp;sma persona que</translation>
-        </message>
-        <message>
-            <source>Choose a player</source>
-            <translation>Elegir un jugador</translation>
-        </message>
-        <message>
-            <source>A player needs a name; the old one stays.</source>
-            <translation>Un jugador necesita un nombre; queda el anterior.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PlayersPlace</name>
-        <message>
-            <source>Players</source>
-            <translation>Jugadores</translation>
-        </message>
-        <message>
-            <source>Search for a player or group</source>
-            <translation>Buscar un jugador o un grupo</translation>
-        </message>
-        <message>
-            <source>Group</source>
-            <translation>Grupo</translation>
-        </message>
-        <message>
-            <source>Players of the record</source>
-            <translation>Jugadores del registro</translation>
-        </message>
-        <message>
-            <source>Nobody passes the search and the group.</source>
-            <translation>Nadie responde a la búsqueda y al grupo.</translation>
-        </message>
-        <message>
-            <source>Person</source>
-            <translation>Persona</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentimiento</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notas</translation>
-        </message>
-        <message>
-            <source>Choose a player on the left.</source>
-            <translation>Elija un jugador a la izquierda.</translation>
-        </message>
-        <message>
-            <source>Add a player</source>
-            <translation>Añadir un jugador</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>Invitado</translation>
-        </message>
-        <message>
-            <source>New player</source>
-            <translation>Jugador nuevo</translation>
-        </message>
-        <message>
-            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
-            <translation>Aún no hay nadie en %1. Añada primero un jugador: nombre, grupos y consentimiento; así las sesiones y las películas lo conocerán por su nombre.</translation>
-        </message>
-        <message>
-            <source>Every group</source>
-            <translation>Todos los grupos</translation>
-        </message>
-        <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>Deshacer: %1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>Nada que deshacer</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>Rehacer: %1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>Nada que rehacer</translation>
-        </message>
-        <message>
-            <source>Export and erase</source>
-            <translation>Exportar y borrar</translation>
-        </message>
-        <message>
-            <source>Written: %1</source>
-            <translation>Escrito: %1</translation>
-        </message>
-        <message>
-            <source>Choose the player who is to be exported.</source>
-            <translation>Elija al jugador que se va a exportar.</translation>
-        </message>
-        <message>
-            <source>Export the player to a folder</source>
-            <translation>Exportar al jugador a una carpeta</translation>
-        </message>
-    </context>
-    <context>
-        <name>EraseWords</name>
-        <message>
-            <source>Sessions in which nobody else played</source>
-            <translation>Sesiones en las que no jugó nadie más</translation>
-        </message>
-        <message>
-            <source>Frames of these sessions</source>
-            <translation>Partidas de estas sesiones</translation>
-        </message>
-        <message>
-            <source>Placed balls of these sessions</source>
-            <translation>Bolas colocadas de estas sesiones</translation>
-        </message>
-        <message>
-            <source>Table fingerprints of these sessions</source>
-            <translation>Huellas de mesa de estas sesiones</translation>
-        </message>
-        <message>
-            <source>Seats in sessions with others</source>
-            <translation>Puestos en sesiones con otros</translation>
-        </message>
-        <message>
-            <source>Shots</source>
-            <translation>Tiros</translation>
-        </message>
-        <message>
-            <source>Places of balls</source>
-            <translation>Lugares de bolas</translation>
-        </message>
-        <message>
-            <source>Deliveries</source>
-            <translation>Ejecuciones</translation>
-        </message>
-        <message>
-            <source>Contacts and falls</source>
-            <translation>Contactos y caídas</translation>
-        </message>
-        <message>
-            <source>Pocketed balls</source>
-            <translation>Bolas embocadas</translation>
-        </message>
-        <message>
-            <source>Tracks</source>
-            <translation>Trayectorias</translation>
-        </message>
-        <message>
-            <source>Rulings</source>
-            <translation>Decisiones</translation>
-        </message>
-        <message>
-            <source>Suggestions</source>
-            <translation>Sugerencias</translation>
-        </message>
-        <message>
-            <source>Accounts of misses</source>
-            <translation>Análisis de fallos</translation>
-        </message>
-        <message>
-            <source>Corrections</source>
-            <translation>Correcciones</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notas</translation>
-        </message>
-        <message>
-            <source>Tags</source>
-            <translation>Etiquetas</translation>
-        </message>
-        <message>
-            <source>Lines of consent</source>
-            <translation>Líneas de consentimiento</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>Grupos</translation>
-        </message>
-        <message>
-            <source>Sessions under way</source>
-            <translation>Sesiones en curso</translation>
-        </message>
-        <message>
-            <source>Notes about others that lose their author's name</source>
-            <translation>Notas sobre otros que pierden el nombre de su autor</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose their author's name</source>
-            <translation>Correcciones de tiros de otros que pierden el nombre de su autor</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose the name</source>
-            <translation>Correcciones de tiros de otros que pierden el nombre</translation>
-        </message>
-        <message>
-            <source>Rulings on others' shots that lose the name</source>
-            <translation>Decisiones sobre tiros de otros que pierden el nombre</translation>
-        </message>
-        <message>
-            <source>What goes with %1</source>
-            <translation>Lo que se va con %1</translation>
-        </message>
-        <message>
-            <source>The player's name, playing hand and whether a minor</source>
-            <translation>El nombre del jugador, su mano de juego y si es menor</translation>
-        </message>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>Películas: los archivos son suyos y solo se borran si usted lo pide</translation>
-        </message>
-        <message>
-            <source>%1 (others play in it too: it stays in the record)</source>
-            <translation>%1 (también juegan otros: queda en el registro)</translation>
-        </message>
-        <message>
-            <source>%1 (the record forgets it)</source>
-            <translation>%1 (el registro la olvida)</translation>
-        </message>
-        <message>
-            <source>Texts of others with the name, which is taken out</source>
-            <translation>Textos de otros con el nombre, que se quita</translation>
-        </message>
-        <message>
-            <source>"%1" becomes "%2"</source>
-            <translation>«%1» pasa a «%2»</translation>
-        </message>
-        <message>
-            <source>Older copies beside the record that hold the name</source>
-            <translation>Copias anteriores junto al registro que contienen el nombre</translation>
-        </message>
-        <message>
-            <source>What stays</source>
-            <translation>Lo que queda</translation>
-        </message>
-        <message>
-            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
-            <translation>Tiros de otros en sesiones con este jugador: %1, con %2 lugares de bolas, que no nombran a nadie</translation>
-        </message>
-        <message>
-            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
-            <translation>Consentimientos de otros que nombran a esta persona como quien los dio o anotó, como prueba: %1</translation>
-        </message>
-        <message>
-            <source>A random number without a name, so that no merge brings the player back</source>
-            <translation>Un número al azar sin nombre, para que ninguna fusión traiga de vuelta al jugador</translation>
-        </message>
-        <message>
-            <source>Reports, exports and copies that were made of the record elsewhere</source>
-            <translation>Informes, exportaciones y copias del registro hechos en otra parte</translation>
-        </message>
-        <message>
-            <source>%1 was deleted.</source>
-            <translation>%1 se borró.</translation>
-        </message>
-        <message>
-            <source>%1 was not there any more.</source>
-            <translation>%1 ya no estaba.</translation>
-        </message>
-        <message>
-            <source>%1 is another file by now and was left alone.</source>
-            <translation>%1 es ahora otro archivo y se dejó como estaba.</translation>
-        </message>
-        <message>
-            <source>%1 could not be deleted (%2); delete it yourself.</source>
-            <translation>%1 no se pudo borrar (%2); bórrelo usted.</translation>
-        </message>
-        <message>
-            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
-            <translation>El archivo del registro no se pudo escribir de nuevo, porque otro programa lo usa o el disco está lleno: páginas antiguas pueden contener aún el nombre. Cierre los otros programas y ejecute «ferrule erase --compact» con el mismo nombre.</translation>
-        </message>
-        <message>
-            <source>The name is nowhere in the record's files any more.</source>
-            <translation>El nombre ya no figura en ninguna parte de los archivos del registro.</translation>
-        </message>
-        <message>
-            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
-            <translation>El nombre, o sus letras dentro de otras palabras, figura aún en los archivos del registro: %1 veces.</translation>
-        </message>
-        <message>
-            <source>%1 was erased.</source>
-            <translation>%1 fue borrado.</translation>
-        </message>
-        <message>
-            <source>Runs of drills</source>
-            <translation>Series de ejercicios</translation>
-        </message>
-        <message>
-            <source>Tries in these runs</source>
-            <translation>Intentos de estas series</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ErasePanel</name>
-        <message>
-            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
-            <translation>Borrar quita a un jugador del registro para siempre, con todo lo que se guarda de él. Expórtelo antes si algo puede hacer falta.</translation>
-        </message>
-        <message>
-            <source>Show what would go…</source>
-            <translation>Mostrar lo que se iría…</translation>
-        </message>
-        <message>
-            <source>What goes and what stays</source>
-            <translation>Lo que se va y lo que queda</translation>
-        </message>
-        <message>
-            <source>Take the name out of others' texts</source>
-            <translation>Quitar el nombre de los textos de otros</translation>
-        </message>
-        <message>
-            <source>Delete the films of this player alone</source>
-            <translation>Borrar las películas de este jugador solo</translation>
-        </message>
-        <message>
-            <source>Delete the older copies</source>
-            <translation>Borrar las copias anteriores</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>Cancelar</translation>
-        </message>
-        <message>
-            <source>Erase for good</source>
-            <translation>Borrar para siempre</translation>
-        </message>
-        <message>
-            <source>Erase %1 for good</source>
-            <translation>Borrar a %1 para siempre</translation>
-        </message>
-    </context>
-    <context>
-        <name>CameraWords</name>
-        <message>
-            <source>%1 × %2, %3 images a second</source>
-            <translation>%1 × %2, %3 imágenes por segundo</translation>
-        </message>
-    </context>
-    <context>
-        <name>LiveWords</name>
-        <message>
-            <source>Waiting for the first image</source>
-            <translation>Esperando la primera imagen</translation>
-        </message>
-        <message>
-            <source>What was seen is measured to its end</source>
-            <translation>Lo visto se mide hasta el final</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand in the record</source>
-            <translation>
-                <numerusform>%n tiro queda en el registro</numerusform>
-                <numerusform>%n tiros quedan en el registro</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Practice without a referee</source>
-            <translation>Práctica sin árbitro</translation>
-        </message>
-        <message>
-            <source>Waiting for the first shot</source>
-            <translation>Esperando el primer tiro</translation>
-        </message>
-        <message>
-            <source>%1, as far as anyone knows</source>
-            <comment>whose turn it is</comment>
-            <translation>%1, hasta donde se sabe</translation>
-        </message>
-        <message>
-            <source>Frames: %1 %2, %3 %4</source>
-            <comment>name, frames, name, frames</comment>
-            <translation>Partidas: %1 %2, %3 %4</translation>
-        </message>
-        <message>
-            <source>%1 images</source>
-            <comment>a number that grows</comment>
-            <translation>%1 imágenes</translation>
-        </message>
-        <message>
-            <source>none dropped</source>
-            <translation>ninguna perdida</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n dropped</source>
-            <translation>
-                <numerusform>%n perdida</numerusform>
-                <numerusform>%n perdidas</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
-            <translation>
-                <numerusform>la medición va %n imagen por detrás</numerusform>
-                <numerusform>la medición va %n imágenes por detrás</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraChoice</name>
-        <message>
-            <source>Camera</source>
-            <translation>Cámara</translation>
-        </message>
-        <message>
-            <source>Size and rate of the images</source>
-            <translation>Tamaño y ritmo de las imágenes</translation>
-        </message>
-        <message>
-            <source>Choose a film that stands in for the camera</source>
-            <translation>Elegir un video que sustituya a la cámara</translation>
-        </message>
-        <message>
-            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
-            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
-        </message>
-        <message>
-            <source>A film of this camera, played at its own pace</source>
-            <translation>Un video de esta cámara, a su propio ritmo</translation>
-        </message>
-        <message>
-            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
-            <translation>Fije el enfoque y la exposición de la cámara: un número entero de períodos de la red contra el parpadeo, tan corto que una bola rápida no deje estela. Lo usado en la configuración debe quedar igual.</translation>
-        </message>
-        <message>
-            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
-            <translation>El montaje se hizo a %1 × %2; con él no se pueden medir imágenes de otro tamaño.</translation>
-        </message>
-        <message>
-            <source>A film in place of a camera</source>
-            <translation>Un video en lugar de una cámara</translation>
-        </message>
-        <message>
-            <source>No camera was found: connect one, or let a film stand in to try it.</source>
-            <translation>No se encontró ninguna cámara: conecte una, o use un video en su lugar para probar.</translation>
-        </message>
-        <message>
-            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
-            <translation>Todo sucede como con una cámara, también si la medición no da abasto.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraSource</name>
-        <message>
-            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
-            <translation>La cámara %1 no envía imágenes (%2). Revise el cable, si otro programa la usa y si este programa puede usar cámaras.</translation>
-        </message>
-        <message>
-            <source>The camera %1 is gone; what it saw until then is kept.</source>
-            <translation>La cámara %1 ya no está; lo que vio hasta entonces se conserva.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::LivePage</name>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>&amp;Verlo en Revisión</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>&amp;Otra sesión</translation>
         </message>
     </context>
 </TS>

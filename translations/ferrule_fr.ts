@@ -369,16 +369,8 @@
             <translation>&amp;Raccourcis clavier</translation>
         </message>
         <message>
-            <source>Every key of the window</source>
-            <translation>Tous les raccourcis de la fenêtre</translation>
-        </message>
-        <message>
             <source>&amp;About Ferrule</source>
             <translation>À &amp;propos de Ferrule</translation>
-        </message>
-        <message>
-            <source>Version and licence</source>
-            <translation>Version et licence</translation>
         </message>
         <message>
             <source>&amp;Record</source>
@@ -674,6 +666,13 @@
         </message>
     </context>
     <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2, %3 images par seconde</translation>
+        </message>
+    </context>
+    <context>
         <name>ChartWords</name>
         <message>
             <source>%1 m</source>
@@ -877,6 +876,1012 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1 – trop grand</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>est %1, et inversement</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>vers %1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>Aucune bille n’était jouée à une poche</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>Personne ne sait</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>C’était une faute</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>Ce n’était pas une faute</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>%1 joue ensuite</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>La blanche reste où elle est</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1 gagne la partie</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>La partie continue</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>Comme l’arbitre a décidé</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>Dans tout le coup</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>À partir de cette image</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>&amp;Résultat</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>&amp;Bille et poche</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>Bille touchée en &amp;premier</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>Qui a &amp;joué</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>&amp;Décision</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>&amp;Noms de deux billes</translation>
+        </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>Frappé dans cette image</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>À l’arrêt à partir de cette image</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>&amp;Frappe et arrêt</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>joueur</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>résultat</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>premier contact</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>blanche perdue</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>bille</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>poche</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>décision</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lecture</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>noms de deux billes</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>place d’une bille avant le coup</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>place d’une bille après le coup</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>frappe et arrêt</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>inconnu</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1 et %2 ont été prises l’une pour l’autre</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1 et %2 ont été prises l’une pour l’autre à partir de %3</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1 posée sur la table avant le coup</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1 posée sur la table après le coup</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1 déplacée de %2 avant le coup</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1 déplacée de %2 après le coup</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>Frappe et arrêt : mesurés %1 et %2, corrigés en %3 et %4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>Décision : remplacée par celle d’une personne</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1 : %2, confirmé</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1 : mesuré %2, corrigé en %3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>bille et poche</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>Dites d’abord quelle bille visait quelle poche ; elle peut ensuite être rentrée.</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>Aucun arbitre n’a suivi ce coup : il n’y a pas de décision à remplacer.</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>Aucune des deux billes n’a été suivie dans ce coup : il n’y a pas de noms à échanger.</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>Les trajets de ce coup ne vont pas si loin ; choisissez un instant entre leurs bouts.</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>Une correction plus récente de cette partie repose sur celle-ci ; retirez d’abord l’autre.</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>Cette partie est encore en cours de saisie ; annulez plutôt le coup dans Séance.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>note</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>étiquette</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>La queue visait</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>La bille est partie vers</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>Entre les deux</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Inclinaison</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>Attaque, côté</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>Attaque, hauteur</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>Flottement</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>Vitesse du procédé</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>Lu sur les repères de la queue.</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>Lu sur la flèche au-dessus du tapis ; sa hauteur ne se voit pas.</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>Entre les deux : + la bille est partie à droite de la ligne de la queue.</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>Les repères de la queue ont été vus sur trop peu d’images avant la frappe.</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>Le relevé d’inclinaison a un trou avant cette frappe ; laissez le capteur écrire sans interruption.</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>Le relevé d’inclinaison a une autre horloge que le film et a été écarté ; lancez les deux ensemble.</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>Les repères sont trop petits pour cette caméra ; il lui faut %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Essais qui ont atteint chaque but</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Nombre d’essais sous chaque série ; les traits sont des intervalles à 95 %, les points creux reposent sur trop peu d’essais.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>Aller et retour sur la ligne médiane</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>La blanche seule, de la mouche de tête à la bande de pied et retour sur son départ. Toujours du même côté : la visée ou un effet latéral involontaire. Tantôt à gauche, tantôt à droite : le geste.</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>Échelle d’arrêts en ligne</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>Billes en ligne à quatre distances, chacune un peu plus longue. La blanche s’arrête à moins d’une bille du contact. Rester sur un échelon jusqu’à réussir huit fois sur dix.</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>Coulés en ligne par zones</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>Une bille en ligne ; la blanche suit jusqu’à la première, deuxième ou troisième zone après le contact. Annoncer la zone avant le coup.</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>Rétros en ligne par zones</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>Une bille en ligne ; la blanche revient dans la zone annoncée : arrêt, un quart, la moitié ou trois quarts de la largeur de table.</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>Tirage vers la bande de tête</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>De derrière la ligne de tête jusqu’à la bande de pied et retour. La blanche s’arrête à moins d’un demi-losange de la bande de tête.</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>Lignes d’arrêt sur table vide</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>La blanche seule, vers quatre lignes de plus en plus lointaines : le milieu, la bande de pied, le milieu au retour, et au-delà de la ligne de tête au retour.</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>Allure de la bille visée vers la bande</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>Une touche pleine envoie la bille visée en bout de table ; elle s’arrête à moins d’un demi-losange de la bande de pied.</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>Éventail de coupes</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>La bille sur la mouche de pied, la blanche à une demi-largeur de table : en ligne, puis coupes de 15, 30, 45 et 60 degrés. Manquer d’un même côté à chaque angle, c’est la visée ; trop plein à chaque angle, c’est l’entraînement oublié.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Longues coupes depuis la mouche de pied</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>La bille sur la mouche de pied, la blanche derrière la ligne de tête : longues coupes d’environ 33, 47 et 60 degrés.</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>Bille collée à la bande</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>La bille touche la grande bande ; l’envoyer le long de la bande dans le coin. Observer si la bille ou la bande est touchée d’abord.</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>Paire de poche latérale</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>Une bille devant la poche latérale, coupée depuis la tête et depuis le pied. La poche accepte peu sous cet angle : l’allure décide.</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>Coupe fine</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>Une coupe d’environ 65 degrés dans le coin ; la blanche doit rester sur la table. Noter de quel côté vont les manqués.</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>Bloqué jusqu’au repère</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>Un coup bloqué : la blanche part sur la tangente et touche la grande bande dans la partie marquée. En deçà : du rétro ; au-delà : du coulé.</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>Blanche dans trois zones</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>Une bille, trois places pour la blanche, annoncées à tour de rôle. Réussite et placement se comptent séparément et ensemble.</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>Rangée sur la ligne centrale</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>Cinq billes en rangée en travers de la table, blanche en main. Les empocher toutes ; la blanche ne touche aucune bande.</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>Deux billes, bon côté</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>Empocher la première bille et venir du bon côté de la seconde : une coupe de 15 à 45 degrés depuis la moitié de pied. Puis l’empocher.</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>Suite annoncée de trois billes</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>Trois billes dispersées, blanche en main. Annoncer d’abord l’ordre, les poches et les placements, puis jouer comme annoncé.</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>Blanche à la bande</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>La blanche touche la bande : seul le haut peut être frappé. Un geste court et une queue à plat réussissent mieux que la force.</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>Bricole droite vers la latérale</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>La bille va à la grande bande opposée et revient dans la poche latérale. Noter si les manqués sont longs ou courts ; l’allure change l’angle.</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>Une bande avant</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>Une bille barre la ligne droite. Toucher la bille par une bande ; mieux encore, la laisser cachée.</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>Deux bandes avant</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>La même chose par deux bandes. Toute touche compte.</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>Défense cachée</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>Toucher la bille et amener la blanche derrière les deux billes, de sorte qu’il ne reste aucune ligne droite vers elle.</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>Défense fine à distance</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>Une touche fine : la bille reste près de la bande de pied, la blanche revient près de la bande de tête.</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>Casse contrôlée</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>Un triangle complet, toujours de la même place : empocher une bille et laisser la blanche au milieu de la table.</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>Série ouverte</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>Billes dispersées, aucune près d’une bande, blanche en main : les empocher toutes dans n’importe quel ordre. On compte les billes avant le premier manqué.</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>en ligne</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>vitesse</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>arrêt</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>coulé</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>rétro</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>coupe</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>visée</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>long</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>bande</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>poche latérale</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>placement</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>série</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>bricole</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>bande avant</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>défense</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>casse</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>Coups sautés : porter une protection des yeux, dégager l’espace autour de la table, et que personne ne se tienne là où la bille peut voler.</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>Casses puissantes : des billes peuvent quitter la table ; personne au bout de pied, les spectateurs restent derrière le joueur.</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>coupe %1 à gauche</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>coupe %1 à droite</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>de %1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>zone à %1 losanges en long, %2 en travers</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>par %n bande</numerusform>
+                <numerusform>par %n bandes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>une bille tombe</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1 tombe</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1 par %n bande vers %2</numerusform>
+                <numerusform>%1 par %n bandes vers %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 vers %2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1 s’arrête dans la zone</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>%1 est touchée par %n bande</numerusform>
+                <numerusform>%1 est touchée par %n bandes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>%1 est touchée d’abord</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1 est cachée de la blanche</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>il reste une coupe de %1 à %2 sur %3</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>la blanche touche la bande au repère</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>la blanche revient sur son départ</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>toutes les billes tombent</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>la blanche ne touche aucune bande</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>c’est allé comme annoncé</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>dedans</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>%1 dehors</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>%1 ouverts</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>coupe %1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>à %1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n bille</numerusform>
+                <numerusform>%n billes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1 : %2 losanges en long, %3 en travers</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>à %1 de la bande de tête</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>à %1 de la bande de pied</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>à %1 de la droite</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>à %1 de la gauche</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>aucun pour l’instant</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 sur %2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 et %2 %</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1, %2 : pas encore assez pour une part</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1 : %2 %, %3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>Encore une série, et les deux pourront être comparées.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>Pas encore assez pour comparer : au moins %n essai dans la dernière série et dans les précédentes.</numerusform>
+                <numerusform>Pas encore assez pour comparer : au moins %n essais dans la dernière série et dans les précédentes.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>entre %1 et %2</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>La dernière série diffère des précédentes de %1 points (%2) : plus que le hasard.</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>La dernière série vaut les précédentes.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>La dernière série diffère des précédentes de %1 points (%2) : peut-être le hasard. Environ %3 essais de chaque côté trancheraient.</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>L’exercice n’a pas de position ; en ajouter une.</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>Rien n’est demandé ; choisir ce qu’un essai doit obtenir.</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>Les positions demandent des choses différentes ; leur donner à toutes les mêmes sortes de buts.</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>Le nombre d’essais doit être de 1 à %1.</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>%1 est demandée mais n’est pas sur la table ; l’y poser.</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>Il manque à un but sa bille, sa poche ou sa zone ; la choisir.</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1 est là deux fois ; en retirer une.</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1 est hors de la surface de jeu ; la déplacer.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1 et %2 se chevauchent ; déplacer l’une d’elles.</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>Tant de billes ne trouvent pas place si loin l’une de l’autre ; en demander moins ou les rapprocher.</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>Une zone dépasse les bandes ; la déplacer.</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1 ne peut être coupée si fin ; déplacer une bille ou choisir une autre poche.</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>Séances où personne d’autre n’a joué</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>Manches de ces séances</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>Billes placées de ces séances</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>Empreintes de table de ces séances</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>Places dans des séances avec d’autres</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>Coups</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>Places de billes</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>Exécutions</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>Contacts et chutes</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>Billes empochées</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>Trajectoires</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>Décisions</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>Suggestions</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>Analyses d’échecs</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>Corrections</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>Étiquettes</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>Lignes de consentement</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Groupes</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>Séances en cours</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>Notes sur d’autres qui perdent le nom de leur auteur</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>Corrections de coups d’autres qui perdent le nom de leur auteur</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>Corrections de coups d’autres qui perdent le nom</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>Décisions sur des coups d’autres qui perdent le nom</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>Ce qui part avec %1</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>Le nom du joueur, sa main de jeu et s’il est mineur</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>Films : les fichiers sont à vous et ne sont supprimés que si vous le demandez</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1 (d’autres y jouent aussi : il reste dans le carnet)</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1 (le carnet l’oublie)</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>Textes d’autres avec le nom, qui en est retiré</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>« %1 » devient « %2 »</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>Copies plus anciennes à côté du carnet qui contiennent le nom</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>Ce qui reste</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>Coups d’autres dans des séances avec ce joueur : %1, avec %2 places de billes, qui ne nomment personne</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>Consentements d’autres qui nomment cette personne comme donneur ou rédacteur, comme preuve : %1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>Un nombre aléatoire sans nom, pour qu’aucune fusion ne ramène le joueur</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>Rapports, exports et copies du carnet faits ailleurs</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 a été supprimé.</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 n’était plus là.</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 est entre-temps un autre fichier et a été laissé tel quel.</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>%1 n’a pas pu être supprimé (%2) ; supprimez-le vous-même.</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>Le fichier du carnet n’a pas pu être réécrit, parce qu’un autre programme l’utilise ou que le disque est plein : d’anciennes pages peuvent encore contenir le nom. Fermez les autres programmes et lancez « ferrule erase --compact » avec le même nom.</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>Le nom ne figure plus nulle part dans les fichiers du carnet.</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>Le nom, ou ses lettres dans d’autres mots, figure encore dans les fichiers du carnet : %1 fois.</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 a été effacé.</translation>
+        </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>Séries d’exercices</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>Essais de ces séries</translation>
         </message>
     </context>
     <context>
@@ -1490,6 +2495,174 @@
         </message>
     </context>
     <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>En attente de la première image</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>Ce qui a été vu est mesuré jusqu’au bout</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>%n coup figure dans l’enregistrement</numerusform>
+                <numerusform>%n coups figurent dans l’enregistrement</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>Entraînement sans arbitre</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>En attente du premier coup</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1, pour autant qu’on sache</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>Parties : %1 %2, %3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 images</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>aucune perdue</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>%n perdue</numerusform>
+                <numerusform>%n perdues</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>la mesure a %n image de retard</numerusform>
+                <numerusform>la mesure a %n images de retard</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>visée %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>visée et vitesse non observables</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>encore moins d’une minute</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>encore environ %n minute</numerusform>
+                <numerusform>encore environ %n minutes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>encore environ %n heure</numerusform>
+                <numerusform>encore environ %n heures</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>Recherche du coup à suggérer pour chacun</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>Recherche du coup à suggérer pour chacun, %1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>Ouverture du film</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>Image %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1 ; %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>%n coup mesuré en %1 de film.</numerusform>
+                <numerusform>%n coups mesurés en %1 de film.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>Le film est plus court que ne le dit son en-tête ; ce qu’il contient compte.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
+                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>Lu avec ce que la séance « %1 » a appris de cette table.</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>Elle se trouve à côté de la séance « %1 », qui contient le même film.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n coup est accompagné de ce qui aurait été suggéré.</numerusform>
+                <numerusform>%n coups sont accompagnés de ce qui aurait été suggéré.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>Arrêté. %n coup figure dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
+                <numerusform>Arrêté. %n coups figurent dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient son coup (%n).</numerusform>
+                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient ses %n coups.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient son premier coup (%n). Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
+                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient ses %n premiers coups. Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>MissSentence</name>
         <message>
             <source>Missed %1 by %2 (%3 at the pocket).</source>
@@ -1621,6 +2794,282 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>un parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>quelqu’un</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1 (parent ou tuteur)</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>Demander avant de mesurer et de garder des coups de cette personne.</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>Aucun film de cette personne n’est gardé.</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>Le rapport n’est remis qu’à cette personne.</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Inconnue</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>Droitier</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>Gaucher</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>Les deux mains</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>Coups mesurés</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>Film d’un mineur</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>Transmission du rapport</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>Donné par %1 le %2, jusqu’au %3.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>Donné par %1 le %2, jusqu’à son retrait.</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>Manque.</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>Donné par %1 le %2, mais pour un mineur c’est à un parent ou tuteur de le donner.</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>Expiré le %1.</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>Retiré par %1 le %2.</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2 : retiré par %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2 : donné par %3 jusqu’au %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2 : donné par %3</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>, noté par %1</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>, repris comme erreur</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>invité</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>sans consentement</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>pas de film</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>N’a pas encore joué.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n séance</numerusform>
+                <numerusform>%n séances</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n coup</numerusform>
+                <numerusform>%n coups</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>a joué pour la dernière fois le %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlaceHelp</name>
+        <message>
+            <source>Go through the steps from the first; you can leave and come back at any time.</source>
+            <translation>Suivez les étapes dans l’ordre ; vous pouvez partir et revenir à tout moment.</translation>
+        </message>
+        <message>
+            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
+            <translation>Mesurez la table avec une règle d’acier, de nez à nez ; des diagonales égales veulent dire qu’elle est d’équerre.</translation>
+        </message>
+        <message>
+            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
+            <translation>Imprimez la mire à sa vraie taille, vérifiez sa règle, et prenez au moins dix photos nettes qui atteignent chaque coin de l’image.</translation>
+        </message>
+        <message>
+            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
+            <translation>Mesurez où se trouvent les repères et à quelle hauteur : un centimètre de hauteur vaut des millimètres aux billes.</translation>
+        </message>
+        <message>
+            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
+            <translation>Demandez à l’autocontrôle si l’objectif et le calage vont avec le film, et à la carte d’erreur de combien une bille peut être à côté.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
+            <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte.</translation>
+        </message>
+        <message>
+            <source>Begin with the game and who plays, or with practice alone.</source>
+            <translation>Commencez par le jeu et les joueurs, ou par un entraînement seul.</translation>
+        </message>
+        <message>
+            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
+            <translation>Faites glisser les billes là où elles sont ; mouches, bandes et autres billes les attirent.</translation>
+        </message>
+        <message>
+            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
+            <translation>Cliquez la bille et la poche visées, puis appuyez sur la touche de ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>The referee keeps turn and score; undo takes back any step.</source>
+            <translation>L’arbitre tient le tour et le score ; Annuler reprend n’importe quelle étape.</translation>
+        </message>
+        <message>
+            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
+            <translation>Ne demandez une suggestion que si vous en voulez une : le fait de l’avoir vue est gardé avec le coup.</translation>
+        </message>
+        <message>
+            <source>Choose a shot on the left, or scrub along the time line.</source>
+            <translation>Choisissez un coup à gauche, ou parcourez la ligne de temps.</translation>
+        </message>
+        <message>
+            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
+            <translation>Avancez par image, par événement ou par coup ; film et plan montrent toujours le même instant.</translation>
+        </message>
+        <message>
+            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
+            <translation>Le coup suggéré est en tirets, le coup joué en trait plein ; le panneau de droite les met côte à côte.</translation>
+        </message>
+        <message>
+            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
+            <translation>Chaque nombre est donné avec son incertitude type ; ce que le film ne peut montrer est dit non observable.</translation>
+        </message>
+        <message>
+            <source>Filter the shots to play, say, all thick misses one after another.</source>
+            <translation>Filtrez les coups pour passer, par exemple, tous les manqués trop pleins à la suite.</translation>
+        </message>
+        <message>
+            <source>Choose a player and a period; a second column compares another period or player.</source>
+            <translation>Choisissez un joueur et une période ; une seconde colonne compare une autre période ou un autre joueur.</translation>
+        </message>
+        <message>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <translation>Les bandes et les moustaches sont des intervalles à 95 % ; un changement à l’intérieur peut être le hasard.</translation>
+        </message>
+        <message>
+            <source>Click a point or a cell to look at the shots behind it.</source>
+            <translation>Cliquez un point ou une case pour voir les coups qui sont derrière.</translation>
+        </message>
+        <message>
+            <source>What to work on names three things at most, with what each is worth in frames.</source>
+            <translation>« Sur quoi travailler » nomme trois choses au plus, avec ce que chacune vaut en parties.</translation>
+        </message>
+        <message>
+            <source>Choose the student, the period and the student's own language.</source>
+            <translation>Choisissez l’élève, la période et la langue de l’élève.</translation>
+        </message>
+        <message>
+            <source>Write a note of your own: it stands on the first page.</source>
+            <translation>Écrivez un mot de votre main : il figure en première page.</translation>
+        </message>
+        <message>
+            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
+            <translation>Les feuilles à l’écran sont celles qui s’impriment ; exportez-les en PDF ou HTML.</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>Rectifiez d’une touche, ou par le menu du bouton droit, ce qui a été mal lu ; ce qui en découle est relu et rejugé.</translation>
+        </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>Choisissez un exercice à gauche ; pointez une bille pour voir comment mesurer sa place.</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>Chaque exercice a ses images miroir : ce qui est facile d’un côté peut être difficile de l’autre.</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>Commencez une série, cliquez là où la blanche s’est arrêtée, et pressez la touche de ce qui s’est passé.</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>Ou faites compter les essais d’une séance enregistrée.</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>L’historique dit si la dernière série diffère des précédentes par plus que le hasard.</translation>
+        </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>Ajoutez d’abord les joueurs : nom, main de jeu, groupes tels que juniors ou mardi.</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>Notez qui a consenti à quoi, quand et jusqu’à quand ; pour un mineur, c’est un parent ou tuteur.</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>Ce qui manque ou a expiré est dit en mots, avec ce qui s’ensuit : sans consentement, aucun film n’est gardé.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>Rien ne quitte la liste des consentements : retrait, renouvellement et erreur sont des lignes à part.</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
         </message>
     </context>
     <context>
@@ -3288,42 +4737,6 @@
             <translation>à %1 de la bande droite</translation>
         </message>
         <message>
-            <source>player</source>
-            <translation>joueur</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>résultat</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>premier contact</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>blanche perdue</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>bille</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>poche</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>inconnu</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>oui</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>non</translation>
-        </message>
-        <message>
             <source>the cue ball was hidden</source>
             <translation>la blanche était cachée</translation>
         </message>
@@ -3398,10 +4811,6 @@
         <message>
             <source>corrected by hand</source>
             <translation>corrigé à la main</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1 : mesuré %2, corrigé en %3</translation>
         </message>
         <message>
             <source>Not a clean reading: %1.</source>
@@ -3682,6 +5091,65 @@
         </message>
     </context>
     <context>
+        <name>ferrule::AboutPage</name>
+        <message>
+            <source>About Ferrule</source>
+            <translation>À propos de Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
+            <translation>Ferrule %1 transforme le film d’une table de billard en coups mesurés.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Prudence</translation>
+        </message>
+        <message>
+            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
+            <translation>Ne suspendre une caméra ou un projecteur au-dessus de personnes qu’avec des fixations prévues pour la charge et une élingue de sécurité.</translation>
+        </message>
+        <message>
+            <source>Leave mains work to a licensed electrician; local codes come first.</source>
+            <translation>Confier le travail sur le secteur à un électricien qualifié ; les règles locales priment.</translation>
+        </message>
+        <message>
+            <source>Never look into the projector's beam, and never let a person lean into it.</source>
+            <translation>Ne jamais regarder dans le faisceau du projecteur, ni laisser quelqu’un s’y pencher.</translation>
+        </message>
+        <message>
+            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
+            <translation>Coups sautés : protéger les yeux et dégager l’espace autour de la table.</translation>
+        </message>
+        <message>
+            <source>Film people, minors above all, only with consent, and as local law allows.</source>
+            <translation>Ne filmer des personnes, surtout mineures, qu’avec consentement et dans le respect de la loi locale.</translation>
+        </message>
+        <message>
+            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
+            <translation>Les nombres portent leur incertitude : ne croyez aucun millimètre que la carte d’erreur ne donne pas.</translation>
+        </message>
+        <message>
+            <source>Your data</source>
+            <translation>Vos données</translation>
+        </message>
+        <message>
+            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
+            <translation>Tout reste sur cet ordinateur, dans des fichiers que vous seul pouvez lire ; rien n’est envoyé.</translation>
+        </message>
+        <message>
+            <source>Licence</source>
+            <translation>Licence</translation>
+        </message>
+        <message>
+            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>Logiciel libre sous licence publique générale GNU (GNU General Public License), version 3 ou ultérieure. Sans aucune garantie.</translation>
+        </message>
+        <message>
+            <source>Made with</source>
+            <translation>Réalisé avec</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::BallTray</name>
         <message>
             <source>Balls off the table</source>
@@ -3725,6 +5193,49 @@
         <message>
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>Alignez cinq billes contre un bord droit et mesurez d’un bout à l’autre : un cinquième donne le diamètre, cinq fois plus précis. Les billes conformes aux normes mondiales mesurent 57,15 mm et pèsent 156 à 170 g.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>Caméra</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>Taille et cadence des images</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>Choisir un film qui remplace la caméra</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>Un film de cette caméra, joué à son rythme</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>Réglez la caméra sur une mise au point et une exposition fixes : un nombre entier de périodes du secteur contre le scintillement, assez court pour qu’une bille rapide ne file pas. Ce qui a servi à l’installation doit rester.</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>Le calage a été fait en %1 × %2 ; des images d’une autre taille ne peuvent pas être mesurées avec lui.</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>Un film à la place d’une caméra</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>Aucune caméra trouvée : branchez-en une, ou laissez un film la remplacer pour essayer.</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>Tout se passe comme avec une caméra, même si la mesure ne suit pas.</translation>
         </message>
     </context>
     <context>
@@ -3776,6 +5287,17 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1, tournée de %2° selon le fichier</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>La caméra %1 n’envoie pas d’images (%2). Vérifiez son câble, si un autre programme l’utilise et si ce programme a le droit d’utiliser des caméras.</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>La caméra %1 a disparu ; ce qu’elle a vu jusque-là est conservé.</translation>
         </message>
     </context>
     <context>
@@ -3906,10 +5428,418 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>Filmer des personnes, surtout des mineurs : demandez d’abord, et par écrit. Pour un mineur, un parent ou tuteur consent avant que la caméra ne tourne ; la loi locale peut exiger davantage.</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>Qui l’a donné ou retiré</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>&amp;Par</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>un &amp;parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>À partir de ce jour</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>&amp;Le</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>&amp;Jusqu’au</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>Il finit un certain jour</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Dernier jour</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Noter</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>Renouveler…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>Noter…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>Noter le consentement : %1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>Retirer…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>Retirer le consentement : %1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>Consentement donné : %1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>Consentement retiré : %1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>Nom du parent ou tuteur</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>Dites qui a donné ou retiré le consentement.</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>Le consentement finirait avant de commencer ; choisissez un dernier jour plus tardif.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::CoverageView</name>
         <message>
             <source>The board was seen in %1 % of the picture</source>
             <translation>La mire a été vue dans %1 % de l’image</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>Gauche et droite échangées</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>Tête et pied échangés</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>Redisperser les billes</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>À qui est la série ; peut rester vide</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>&amp;Joueur</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>Une taille courante, ou le chemin d’un fichier de table</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>&amp;Table</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>Commencer une série</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>Ou trouver les essais dans une séance enregistrée :</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>Séance enregistrée</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>Compter les essais</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>Modifier</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>Supprimer</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>Ses séries restent ; annuler le ramène</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>Copier et changer</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>Exporter…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>Un essai compte quand : %1 ; %2 essais.</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>Blanche en main.</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Essais qui ont atteint chaque but</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>Pas encore de série : ici se verra ce que donnent les essais au fil des semaines.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>Toutes les séries ensemble : %1 %, entre %2 et %3 %, sur %4 essais.</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>Pas encore assez : %1 essais sur %2.</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>Meilleure série : %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>Position ; pendant une série, un clic ou les flèches indiquent où la blanche s’est arrêtée</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>Exercices</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>Aucun coup de cette séance n’a été joué depuis la position de cet exercice.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>%n essai compté : %1</numerusform>
+                <numerusform>%n essais comptés : %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>Supprimé ; annuler le ramène. Ses séries restent.</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1, à moi</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>Chercher un exercice</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>Sorte d’exercice</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>Importer…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>Reprendre les exercices d’un fichier</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>Nouvel exercice</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>Mon exercice</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>Position de l’exercice</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>Tous les exercices</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>Position %1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>Importer des exercices</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>Exercices (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>Rien de %1 n’a été repris : dans « %2 » %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>%n exercice repris.</numerusform>
+                <numerusform>%n exercices repris.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>Exporter l’exercice</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>Écrit dans %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>Garder l’exercice</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>Ne pas garder</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>À qu&amp;oi il sert</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>Mots séparés par des virgules</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>&amp;Sortes</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>Empocher</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>Empocher et placer</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>Placement seul</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>Toucher et cacher</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>Vider la table</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>Tel quel</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>&amp;Demandé</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>&amp;Essais</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>Rayon de la &amp;zone</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>Un coup sauté : montrer la mise en garde</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>Identique depuis l’autre bout</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>Bille</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>La poser sur la table</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>Une position de plus</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>Retirer cette position</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>Positions à tour de rôle</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>Effacer retire définitivement un joueur du carnet, avec tout ce qui est gardé de lui. Exportez-le d’abord si quelque chose peut encore servir.</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>Montrer ce qui partirait…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>Ce qui part et ce qui reste</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>Retirer le nom des textes d’autres</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>Supprimer les films de ce joueur seul</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>Supprimer les copies plus anciennes</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>Effacer définitivement</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>Effacer %1 définitivement</translation>
         </message>
     </context>
     <context>
@@ -3932,6 +5862,21 @@
         <message>
             <source>Every ball rests</source>
             <translation>Billes toutes arrêtées</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>Progression</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Regarder dans Relecture</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Autre séance</translation>
         </message>
     </context>
     <context>
@@ -4370,6 +6315,17 @@
         </message>
     </context>
     <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>&amp;Regarder dans Relecture</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>&amp;Autre séance</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::MainWindow</name>
         <message>
             <source>&amp;Wide list of places</source>
@@ -4390,18 +6346,6 @@
         <message>
             <source>Records (*.sqlite);;All files (*)</source>
             <translation>Carnets (*.sqlite);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>About Ferrule</source>
-            <translation>À propos de Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>Ferrule %1 transforme le film d’une table de billard en coups mesurés.
-
-Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure. Fourni sans aucune garantie.</translation>
         </message>
         <message>
             <source>Open &amp;again</source>
@@ -4568,6 +6512,193 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         </message>
     </context>
     <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>Coups mesurés jusqu’ici</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>Image du film avec les billes trouvées</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>Notes sur ce joueur</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>Une nouvelle note</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>Qui écrit</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Votre nom</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>Figure à côté des notes et consentements que vous écrivez</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>&amp;Écrit par</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>Ajouter la note</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>Retirer la note choisie</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>ajouter %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 a joué entre-temps et reste.</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>modifier %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>renommer %1 en %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>noter le consentement de %1</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>retirer le consentement de %1</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>note sur %1</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>retirer une note sur %1</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>réunir %1 et %2</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 et %2 ont joué dans une même séance, « %3 » : ce sont donc deux personnes.</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 joue dans la séance en cours ; terminez-la d’abord.</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 joue dans une séance en cours ; reprenez-la sous Séance et terminez-la d’abord.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>Nom</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>&amp;Nom</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>Main de jeu</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>&amp;Main de jeu</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>Groupes</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>Par exemple juniors, mardi</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>Séparés par des virgules ; on peut être dans plusieurs</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>G&amp;roupes</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>M&amp;ineur : un parent ou tuteur consent</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>Mineur</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>In&amp;vité : on saura plus tard qui c’est</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invité</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>Qui c’est</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>Attribuer</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>Attribuer tous les coups à ce joueur</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>Tous les coups, séances, notes et consentements vont à ce joueur ; peut être annulé</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>C’e&amp;st</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>Même per&amp;sonne que</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>Choisir un joueur</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>Un joueur a besoin d’un nom ; l’ancien reste.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::PlaceList</name>
         <message>
             <source>Places</source>
@@ -4587,6 +6718,97 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Plan of the table</source>
             <translation>Plan de la table</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>Joueurs</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>Chercher un joueur ou un groupe</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Groupe</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>Joueurs du carnet</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>Personne ne répond à la recherche et au groupe.</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Personne</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentement</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>Choisissez un joueur à gauche.</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>Ajouter un joueur</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>Invité</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>Nouveau joueur</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>Il n’y a encore personne dans %1. Ajoutez d’abord un joueur : nom, groupes et consentement ; séances et films le connaîtront alors par son nom.</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>Tous les groupes</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Annuler : %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Rien à annuler</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Refaire : %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Rien à refaire</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>Exporter et effacer</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>Écrit : %1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>Choisissez le joueur à exporter.</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>Exporter le joueur vers un dossier</translation>
         </message>
     </context>
     <context>
@@ -4757,6 +6979,42 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>The projector's picture; Escape closes it, B makes it black</source>
             <translation>L’image du projecteur ; Échap la ferme, B la met au noir</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>Ajouter une étiquette</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>Notes sur le coup ; Suppr en retire une</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>Retirer la note</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>Écrire une note</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>Qui écrit et corrige</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>Retirer l’étiquette : %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>Par</translation>
         </message>
     </context>
     <context>
@@ -4950,6 +7208,49 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         </message>
     </context>
     <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>Calage</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>Choisir un fichier de calage</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>Calages (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json, de l’installation ou de calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>Choisir un fichier de table</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>Fichiers de table (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json, ou une taille usuelle telle que 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>Il n’y a pas encore de calage. Il dit où la caméra se trouve au-dessus de la table ; l’installation le fait d’après un film ou une photo.</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>En faire un dans l’&amp;installation</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>Autres fichiers…</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RigPage</name>
         <message>
             <source>&amp;Make the rig</source>
@@ -5066,6 +7367,45 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>Quatre repères et un objectif étalonné sur une mire ramènent cela à environ 1 mm : quelque %1 de moins dans le coin.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>Essais de cette série</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>Atteint, manqué ou non dit ; une place donnée à la blanche décide ce qu’elle peut</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>Essai %1 sur %2</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>position %1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>Entièrement atteint : %1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>Trop plein %1, trop fin %2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>pas tout connu</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>atteint</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>manqué</translation>
         </message>
     </context>
     <context>
@@ -6008,2406 +8348,6 @@ Logiciel libre sous la Licence publique générale GNU, version 3 ou ultérieure
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Point d’attaque sur la blanche</translation>
-        </message>
-    </context>
-    <context>
-        <name>PlaceHelp</name>
-        <message>
-            <source>Go through the steps from the first; you can leave and come back at any time.</source>
-            <translation>Suivez les étapes dans l’ordre ; vous pouvez partir et revenir à tout moment.</translation>
-        </message>
-        <message>
-            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
-            <translation>Mesurez la table avec une règle d’acier, de nez à nez ; des diagonales égales veulent dire qu’elle est d’équerre.</translation>
-        </message>
-        <message>
-            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
-            <translation>Imprimez la mire à sa vraie taille, vérifiez sa règle, et prenez au moins dix photos nettes qui atteignent chaque coin de l’image.</translation>
-        </message>
-        <message>
-            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
-            <translation>Mesurez où se trouvent les repères et à quelle hauteur : un centimètre de hauteur vaut des millimètres aux billes.</translation>
-        </message>
-        <message>
-            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
-            <translation>Demandez à l’autocontrôle si l’objectif et le calage vont avec le film, et à la carte d’erreur de combien une bille peut être à côté.</translation>
-        </message>
-        <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte.</translation>
-        </message>
-        <message>
-            <source>Begin with the game and who plays, or with practice alone.</source>
-            <translation>Commencez par le jeu et les joueurs, ou par un entraînement seul.</translation>
-        </message>
-        <message>
-            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
-            <translation>Faites glisser les billes là où elles sont ; mouches, bandes et autres billes les attirent.</translation>
-        </message>
-        <message>
-            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
-            <translation>Cliquez la bille et la poche visées, puis appuyez sur la touche de ce qui s’est passé.</translation>
-        </message>
-        <message>
-            <source>The referee keeps turn and score; undo takes back any step.</source>
-            <translation>L’arbitre tient le tour et le score ; Annuler reprend n’importe quelle étape.</translation>
-        </message>
-        <message>
-            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
-            <translation>Ne demandez une suggestion que si vous en voulez une : le fait de l’avoir vue est gardé avec le coup.</translation>
-        </message>
-        <message>
-            <source>Choose a shot on the left, or scrub along the time line.</source>
-            <translation>Choisissez un coup à gauche, ou parcourez la ligne de temps.</translation>
-        </message>
-        <message>
-            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
-            <translation>Avancez par image, par événement ou par coup ; film et plan montrent toujours le même instant.</translation>
-        </message>
-        <message>
-            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
-            <translation>Le coup suggéré est en tirets, le coup joué en trait plein ; le panneau de droite les met côte à côte.</translation>
-        </message>
-        <message>
-            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
-            <translation>Chaque nombre est donné avec son incertitude type ; ce que le film ne peut montrer est dit non observable.</translation>
-        </message>
-        <message>
-            <source>Filter the shots to play, say, all thick misses one after another.</source>
-            <translation>Filtrez les coups pour passer, par exemple, tous les manqués trop pleins à la suite.</translation>
-        </message>
-        <message>
-            <source>Choose a player and a period; a second column compares another period or player.</source>
-            <translation>Choisissez un joueur et une période ; une seconde colonne compare une autre période ou un autre joueur.</translation>
-        </message>
-        <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
-            <translation>Les bandes et les moustaches sont des intervalles à 95 % ; un changement à l’intérieur peut être le hasard.</translation>
-        </message>
-        <message>
-            <source>Click a point or a cell to look at the shots behind it.</source>
-            <translation>Cliquez un point ou une case pour voir les coups qui sont derrière.</translation>
-        </message>
-        <message>
-            <source>What to work on names three things at most, with what each is worth in frames.</source>
-            <translation>« Sur quoi travailler » nomme trois choses au plus, avec ce que chacune vaut en parties.</translation>
-        </message>
-        <message>
-            <source>Choose the student, the period and the student's own language.</source>
-            <translation>Choisissez l’élève, la période et la langue de l’élève.</translation>
-        </message>
-        <message>
-            <source>Write a note of your own: it stands on the first page.</source>
-            <translation>Écrivez un mot de votre main : il figure en première page.</translation>
-        </message>
-        <message>
-            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
-            <translation>Les feuilles à l’écran sont celles qui s’impriment ; exportez-les en PDF ou HTML.</translation>
-        </message>
-        <message>
-            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
-            <translation>Rectifiez d’une touche, ou par le menu du bouton droit, ce qui a été mal lu ; ce qui en découle est relu et rejugé.</translation>
-        </message>
-        <message>
-            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
-            <translation>Choisissez un exercice à gauche ; pointez une bille pour voir comment mesurer sa place.</translation>
-        </message>
-        <message>
-            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
-            <translation>Chaque exercice a ses images miroir : ce qui est facile d’un côté peut être difficile de l’autre.</translation>
-        </message>
-        <message>
-            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
-            <translation>Commencez une série, cliquez là où la blanche s’est arrêtée, et pressez la touche de ce qui s’est passé.</translation>
-        </message>
-        <message>
-            <source>Or let the tries be counted from a session that was recorded.</source>
-            <translation>Ou faites compter les essais d’une séance enregistrée.</translation>
-        </message>
-        <message>
-            <source>The history says whether the last run differs from those before by more than chance.</source>
-            <translation>L’historique dit si la dernière série diffère des précédentes par plus que le hasard.</translation>
-        </message>
-        <message>
-            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
-            <translation>Ajoutez d’abord les joueurs : nom, main de jeu, groupes tels que juniors ou mardi.</translation>
-        </message>
-        <message>
-            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
-            <translation>Notez qui a consenti à quoi, quand et jusqu’à quand ; pour un mineur, c’est un parent ou tuteur.</translation>
-        </message>
-        <message>
-            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
-            <translation>Ce qui manque ou a expiré est dit en mots, avec ce qui s’ensuit : sans consentement, aucun film n’est gardé.</translation>
-        </message>
-        <message>
-            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
-            <translation>Rien ne quitte la liste des consentements : retrait, renouvellement et erreur sont des lignes à part.</translation>
-        </message>
-        <message>
-            <source>A guest's shots can be given to a player once it is known who it was.</source>
-            <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::AboutPage</name>
-        <message>
-            <source>About Ferrule</source>
-            <translation>À propos de Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
-            <translation>Ferrule %1 transforme le film d’une table de billard en coups mesurés.</translation>
-        </message>
-        <message>
-            <source>Take care</source>
-            <translation>Prudence</translation>
-        </message>
-        <message>
-            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
-            <translation>Ne suspendre une caméra ou un projecteur au-dessus de personnes qu’avec des fixations prévues pour la charge et une élingue de sécurité.</translation>
-        </message>
-        <message>
-            <source>Leave mains work to a licensed electrician; local codes come first.</source>
-            <translation>Confier le travail sur le secteur à un électricien qualifié ; les règles locales priment.</translation>
-        </message>
-        <message>
-            <source>Never look into the projector's beam, and never let a person lean into it.</source>
-            <translation>Ne jamais regarder dans le faisceau du projecteur, ni laisser quelqu’un s’y pencher.</translation>
-        </message>
-        <message>
-            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
-            <translation>Coups sautés : protéger les yeux et dégager l’espace autour de la table.</translation>
-        </message>
-        <message>
-            <source>Film people, minors above all, only with consent, and as local law allows.</source>
-            <translation>Ne filmer des personnes, surtout mineures, qu’avec consentement et dans le respect de la loi locale.</translation>
-        </message>
-        <message>
-            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
-            <translation>Les nombres portent leur incertitude : ne croyez aucun millimètre que la carte d’erreur ne donne pas.</translation>
-        </message>
-        <message>
-            <source>Your data</source>
-            <translation>Vos données</translation>
-        </message>
-        <message>
-            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
-            <translation>Tout reste sur cet ordinateur, dans des fichiers que vous seul pouvez lire ; rien n’est envoyé.</translation>
-        </message>
-        <message>
-            <source>Licence</source>
-            <translation>Licence</translation>
-        </message>
-        <message>
-            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>Logiciel libre sous licence publique générale GNU (GNU General Public License), version 3 ou ultérieure. Sans aucune garantie.</translation>
-        </message>
-        <message>
-            <source>Made with</source>
-            <translation>Réalisé avec</translation>
-        </message>
-    </context>
-    <context>
-        <name>MeasuringWords</name>
-        <message>
-            <source>aim %1</source>
-            <translation>visée %1</translation>
-        </message>
-        <message>
-            <source>aim and speed not observable</source>
-            <translation>visée et vitesse non observables</translation>
-        </message>
-        <message>
-            <source>less than a minute left</source>
-            <translation>encore moins d’une minute</translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n minute(s) left</source>
-            <translation>
-                <numerusform>encore environ %n minute</numerusform>
-                <numerusform>encore environ %n minutes</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n hour(s) left</source>
-            <translation>
-                <numerusform>encore environ %n heure</numerusform>
-                <numerusform>encore environ %n heures</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one</source>
-            <translation>Recherche du coup à suggérer pour chacun</translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>Recherche du coup à suggérer pour chacun, %1 %</translation>
-        </message>
-        <message>
-            <source>Opening the film</source>
-            <translation>Ouverture du film</translation>
-        </message>
-        <message>
-            <source>Image %1</source>
-            <translation>Image %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>%1; %2</source>
-            <comment>how far, time left</comment>
-            <translation>%1 ; %2</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) measured in %1 of film.</source>
-            <translation>
-                <numerusform>%n coup mesuré en %1 de film.</numerusform>
-                <numerusform>%n coups mesurés en %1 de film.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>The film is shorter than its header says; what is there counts.</source>
-            <translation>Le film est plus court que ne le dit son en-tête ; ce qu’il contient compte.</translation>
-        </message>
-        <message numerus="yes">
-            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
-            <translation>
-                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
-                <numerusform>La caméra a bougé %n fois : les coups joués pendant ce temps sont douteux.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Read with what session "%1" told of this table.</source>
-            <translation>Lu avec ce que la séance « %1 » a appris de cette table.</translation>
-        </message>
-        <message>
-            <source>It stands beside session "%1", which holds the same film.</source>
-            <translation>Elle se trouve à côté de la séance « %1 », qui contient le même film.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand beside what would have been suggested.</source>
-            <translation>
-                <numerusform>%n coup est accompagné de ce qui aurait été suggéré.</numerusform>
-                <numerusform>%n coups sont accompagnés de ce qui aurait été suggéré.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
-            <translation>
-                <numerusform>Arrêté. %n coup figure dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
-                <numerusform>Arrêté. %n coups figurent dans la séance « %1 », dont la partie compte comme incomplète ; le film peut être mesuré de nouveau depuis le début à tout moment.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
-            <translation>
-                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient son coup (%n).</numerusform>
-                <numerusform>Ce film a déjà été mesuré : la séance « %1 » contient ses %n coups.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
-            <translation>
-                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient son premier coup (%n). Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
-                <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient ses %n premiers coups. Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::FilmPage</name>
-        <message>
-            <source>Progress</source>
-            <translation>Progression</translation>
-        </message>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>&amp;Regarder dans Relecture</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>&amp;Autre séance</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuredShotList</name>
-        <message>
-            <source>Shots measured so far</source>
-            <translation>Coups mesurés jusqu’ici</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuringPictures</name>
-        <message>
-            <source>Picture of the film with the balls that were found</source>
-            <translation>Image du film avec les billes trouvées</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RigChoice</name>
-        <message>
-            <source>Rig</source>
-            <translation>Calage</translation>
-        </message>
-        <message>
-            <source>Choose a rig file</source>
-            <translation>Choisir un fichier de calage</translation>
-        </message>
-        <message>
-            <source>Rig files (*.json);;All files (*)</source>
-            <translation>Calages (*.json);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>rig.json, from Set-up or calibrate rig</source>
-            <translation>rig.json, de l’installation ou de calibrate rig</translation>
-        </message>
-        <message>
-            <source>Choose a table file</source>
-            <translation>Choisir un fichier de table</translation>
-        </message>
-        <message>
-            <source>Table files (*.json);;All files (*)</source>
-            <translation>Fichiers de table (*.json);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>table.json, or a usual size such as 9ft</source>
-            <translation>table.json, ou une taille usuelle telle que 9ft</translation>
-        </message>
-        <message>
-            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
-            <translation>Il n’y a pas encore de calage. Il dit où la caméra se trouve au-dessus de la table ; l’installation le fait d’après un film ou une photo.</translation>
-        </message>
-        <message>
-            <source>Make one in Set-&amp;up</source>
-            <translation>En faire un dans l’&amp;installation</translation>
-        </message>
-        <message>
-            <source>Other files…</source>
-            <translation>Autres fichiers…</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionMenu</name>
-        <message>
-            <source>is %1, and the other way round</source>
-            <translation>est %1, et inversement</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>vers %1</translation>
-        </message>
-        <message>
-            <source>No pot was tried</source>
-            <translation>Aucune bille n’était jouée à une poche</translation>
-        </message>
-        <message>
-            <source>Nobody knows</source>
-            <translation>Personne ne sait</translation>
-        </message>
-        <message>
-            <source>It was a foul</source>
-            <translation>C’était une faute</translation>
-        </message>
-        <message>
-            <source>It was no foul</source>
-            <translation>Ce n’était pas une faute</translation>
-        </message>
-        <message>
-            <source>%1 is at the table next</source>
-            <translation>%1 joue ensuite</translation>
-        </message>
-        <message>
-            <source>The cue ball stays as it lies</source>
-            <translation>La blanche reste où elle est</translation>
-        </message>
-        <message>
-            <source>%1 wins the frame</source>
-            <translation>%1 gagne la partie</translation>
-        </message>
-        <message>
-            <source>The frame goes on</source>
-            <translation>La partie continue</translation>
-        </message>
-        <message>
-            <source>As the referee ruled</source>
-            <translation>Comme l’arbitre a décidé</translation>
-        </message>
-        <message>
-            <source>In the whole shot</source>
-            <translation>Dans tout le coup</translation>
-        </message>
-        <message>
-            <source>From this image on</source>
-            <translation>À partir de cette image</translation>
-        </message>
-        <message>
-            <source>&amp;Result</source>
-            <translation>&amp;Résultat</translation>
-        </message>
-        <message>
-            <source>&amp;Ball and pocket</source>
-            <translation>&amp;Bille et poche</translation>
-        </message>
-        <message>
-            <source>Ball that was met &amp;first</source>
-            <translation>Bille touchée en &amp;premier</translation>
-        </message>
-        <message>
-            <source>Who &amp;played</source>
-            <translation>Qui a &amp;joué</translation>
-        </message>
-        <message>
-            <source>R&amp;uling</source>
-            <translation>&amp;Décision</translation>
-        </message>
-        <message>
-            <source>&amp;Names of two balls</source>
-            <translation>&amp;Noms de deux billes</translation>
-        </message>
-        <message>
-            <source>Struck in this image</source>
-            <translation>Frappé dans cette image</translation>
-        </message>
-        <message>
-            <source>At rest from this image on</source>
-            <translation>À l’arrêt à partir de cette image</translation>
-        </message>
-        <message>
-            <source>&amp;Strike and rest</source>
-            <translation>&amp;Frappe et arrêt</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionWords</name>
-        <message>
-            <source>player</source>
-            <translation>joueur</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>résultat</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>premier contact</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>blanche perdue</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>bille</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>poche</translation>
-        </message>
-        <message>
-            <source>ruling</source>
-            <translation>décision</translation>
-        </message>
-        <message>
-            <source>reading</source>
-            <translation>lecture</translation>
-        </message>
-        <message>
-            <source>names of two balls</source>
-            <translation>noms de deux billes</translation>
-        </message>
-        <message>
-            <source>a ball's place before the shot</source>
-            <translation>place d’une bille avant le coup</translation>
-        </message>
-        <message>
-            <source>a ball's place after the shot</source>
-            <translation>place d’une bille après le coup</translation>
-        </message>
-        <message>
-            <source>strike and rest</source>
-            <translation>frappe et arrêt</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>inconnu</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>oui</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>non</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other</source>
-            <translation>%1 et %2 ont été prises l’une pour l’autre</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other from %3 on</source>
-            <translation>%1 et %2 ont été prises l’une pour l’autre à partir de %3</translation>
-        </message>
-        <message>
-            <source>%1 put on the table before the shot</source>
-            <translation>%1 posée sur la table avant le coup</translation>
-        </message>
-        <message>
-            <source>%1 put on the table after the shot</source>
-            <translation>%1 posée sur la table après le coup</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 before the shot</source>
-            <translation>%1 déplacée de %2 avant le coup</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 after the shot</source>
-            <translation>%1 déplacée de %2 après le coup</translation>
-        </message>
-        <message>
-            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
-            <translation>Frappe et arrêt : mesurés %1 et %2, corrigés en %3 et %4</translation>
-        </message>
-        <message>
-            <source>Ruling: replaced by a person's</source>
-            <translation>Décision : remplacée par celle d’une personne</translation>
-        </message>
-        <message>
-            <source>%1: %2, confirmed</source>
-            <translation>%1 : %2, confirmé</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1 : mesuré %2, corrigé en %3</translation>
-        </message>
-        <message>
-            <source>ball and pocket</source>
-            <translation>bille et poche</translation>
-        </message>
-        <message>
-            <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>Dites d’abord quelle bille visait quelle poche ; elle peut ensuite être rentrée.</translation>
-        </message>
-        <message>
-            <source>No referee watched this shot, so there is no ruling to replace.</source>
-            <translation>Aucun arbitre n’a suivi ce coup : il n’y a pas de décision à remplacer.</translation>
-        </message>
-        <message>
-            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
-            <translation>Aucune des deux billes n’a été suivie dans ce coup : il n’y a pas de noms à échanger.</translation>
-        </message>
-        <message>
-            <source>The ways of this shot do not reach so far; choose a time between them.</source>
-            <translation>Les trajets de ce coup ne vont pas si loin ; choisissez un instant entre leurs bouts.</translation>
-        </message>
-        <message>
-            <source>A later correction in this frame rests on this one; take that one back first.</source>
-            <translation>Une correction plus récente de cette partie repose sur celle-ci ; retirez d’abord l’autre.</translation>
-        </message>
-        <message>
-            <source>This frame is still being put in; undo the shot in Session instead.</source>
-            <translation>Cette partie est encore en cours de saisie ; annulez plutôt le coup dans Séance.</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>note</source>
-            <translation>note</translation>
-        </message>
-        <message>
-            <source>tag</source>
-            <translation>étiquette</translation>
-        </message>
-    </context>
-    <context>
-        <name>CueSection</name>
-        <message>
-            <source>Cue pointed to</source>
-            <translation>La queue visait</translation>
-        </message>
-        <message>
-            <source>Ball went to</source>
-            <translation>La bille est partie vers</translation>
-        </message>
-        <message>
-            <source>Between them</source>
-            <translation>Entre les deux</translation>
-        </message>
-        <message>
-            <source>Elevation</source>
-            <translation>Inclinaison</translation>
-        </message>
-        <message>
-            <source>Tip, side</source>
-            <translation>Attaque, côté</translation>
-        </message>
-        <message>
-            <source>Tip, height</source>
-            <translation>Attaque, hauteur</translation>
-        </message>
-        <message>
-            <source>Sway of the aim</source>
-            <translation>Flottement</translation>
-        </message>
-        <message>
-            <source>Tip speed</source>
-            <translation>Vitesse du procédé</translation>
-        </message>
-        <message>
-            <source>Read from the tags on the cue.</source>
-            <translation>Lu sur les repères de la queue.</translation>
-        </message>
-        <message>
-            <source>Read from the shaft over the cloth; its height is not seen.</source>
-            <translation>Lu sur la flèche au-dessus du tapis ; sa hauteur ne se voit pas.</translation>
-        </message>
-        <message>
-            <source>Between: + the ball went to the right of the cue's line.</source>
-            <translation>Entre les deux : + la bille est partie à droite de la ligne de la queue.</translation>
-        </message>
-        <message>
-            <source>The tags on the cue were seen in too few images before the strike.</source>
-            <translation>Les repères de la queue ont été vus sur trop peu d’images avant la frappe.</translation>
-        </message>
-        <message>
-            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
-            <translation>Le relevé d’inclinaison a un trou avant cette frappe ; laissez le capteur écrire sans interruption.</translation>
-        </message>
-        <message>
-            <source>The pitch log has another clock than the film and was left out; start both together.</source>
-            <translation>Le relevé d’inclinaison a une autre horloge que le film et a été écarté ; lancez les deux ensemble.</translation>
-        </message>
-        <message>
-            <source>The tags are too small for this camera; it needs %1.</source>
-            <translation>Les repères sont trop petits pour cette caméra ; il lui faut %1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillCharts</name>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>Essais qui ont atteint chaque but</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>Nombre d’essais sous chaque série ; les traits sont des intervalles à 95 %, les points creux reposent sur trop peu d’essais.</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillWords</name>
-        <message>
-            <source>Centre-line there and back</source>
-            <translation>Aller et retour sur la ligne médiane</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
-            <translation>La blanche seule, de la mouche de tête à la bande de pied et retour sur son départ. Toujours du même côté : la visée ou un effet latéral involontaire. Tantôt à gauche, tantôt à droite : le geste.</translation>
-        </message>
-        <message>
-            <source>Straight stop ladder</source>
-            <translation>Échelle d’arrêts en ligne</translation>
-        </message>
-        <message>
-            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
-            <translation>Billes en ligne à quatre distances, chacune un peu plus longue. La blanche s’arrête à moins d’une bille du contact. Rester sur un échelon jusqu’à réussir huit fois sur dix.</translation>
-        </message>
-        <message>
-            <source>Straight follow bands</source>
-            <translation>Coulés en ligne par zones</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
-            <translation>Une bille en ligne ; la blanche suit jusqu’à la première, deuxième ou troisième zone après le contact. Annoncer la zone avant le coup.</translation>
-        </message>
-        <message>
-            <source>Straight draw bands</source>
-            <translation>Rétros en ligne par zones</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
-            <translation>Une bille en ligne ; la blanche revient dans la zone annoncée : arrêt, un quart, la moitié ou trois quarts de la largeur de table.</translation>
-        </message>
-        <message>
-            <source>Lag to the head rail</source>
-            <translation>Tirage vers la bande de tête</translation>
-        </message>
-        <message>
-            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
-            <translation>De derrière la ligne de tête jusqu’à la bande de pied et retour. La blanche s’arrête à moins d’un demi-losange de la bande de tête.</translation>
-        </message>
-        <message>
-            <source>Bare-table stop lines</source>
-            <translation>Lignes d’arrêt sur table vide</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
-            <translation>La blanche seule, vers quatre lignes de plus en plus lointaines : le milieu, la bande de pied, le milieu au retour, et au-delà de la ligne de tête au retour.</translation>
-        </message>
-        <message>
-            <source>Object-ball pace to the rail</source>
-            <translation>Allure de la bille visée vers la bande</translation>
-        </message>
-        <message>
-            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
-            <translation>Une touche pleine envoie la bille visée en bout de table ; elle s’arrête à moins d’un demi-losange de la bande de pied.</translation>
-        </message>
-        <message>
-            <source>Cut fan</source>
-            <translation>Éventail de coupes</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
-            <translation>La bille sur la mouche de pied, la blanche à une demi-largeur de table : en ligne, puis coupes de 15, 30, 45 et 60 degrés. Manquer d’un même côté à chaque angle, c’est la visée ; trop plein à chaque angle, c’est l’entraînement oublié.</translation>
-        </message>
-        <message>
-            <source>Foot-spot long cuts</source>
-            <translation>Longues coupes depuis la mouche de pied</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
-            <translation>La bille sur la mouche de pied, la blanche derrière la ligne de tête : longues coupes d’environ 33, 47 et 60 degrés.</translation>
-        </message>
-        <message>
-            <source>Rail-frozen ball cut</source>
-            <translation>Bille collée à la bande</translation>
-        </message>
-        <message>
-            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
-            <translation>La bille touche la grande bande ; l’envoyer le long de la bande dans le coin. Observer si la bille ou la bande est touchée d’abord.</translation>
-        </message>
-        <message>
-            <source>Side-pocket pair</source>
-            <translation>Paire de poche latérale</translation>
-        </message>
-        <message>
-            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
-            <translation>Une bille devant la poche latérale, coupée depuis la tête et depuis le pied. La poche accepte peu sous cet angle : l’allure décide.</translation>
-        </message>
-        <message>
-            <source>Thin cut</source>
-            <translation>Coupe fine</translation>
-        </message>
-        <message>
-            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
-            <translation>Une coupe d’environ 65 degrés dans le coin ; la blanche doit rester sur la table. Noter de quel côté vont les manqués.</translation>
-        </message>
-        <message>
-            <source>Stun to the mark</source>
-            <translation>Bloqué jusqu’au repère</translation>
-        </message>
-        <message>
-            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
-            <translation>Un coup bloqué : la blanche part sur la tangente et touche la grande bande dans la partie marquée. En deçà : du rétro ; au-delà : du coulé.</translation>
-        </message>
-        <message>
-            <source>Three-zone cue ball</source>
-            <translation>Blanche dans trois zones</translation>
-        </message>
-        <message>
-            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
-            <translation>Une bille, trois places pour la blanche, annoncées à tour de rôle. Réussite et placement se comptent séparément et ensemble.</translation>
-        </message>
-        <message>
-            <source>Row on the centre string</source>
-            <translation>Rangée sur la ligne centrale</translation>
-        </message>
-        <message>
-            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
-            <translation>Cinq billes en rangée en travers de la table, blanche en main. Les empocher toutes ; la blanche ne touche aucune bande.</translation>
-        </message>
-        <message>
-            <source>Correct-side two-ball</source>
-            <translation>Deux billes, bon côté</translation>
-        </message>
-        <message>
-            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
-            <translation>Empocher la première bille et venir du bon côté de la seconde : une coupe de 15 à 45 degrés depuis la moitié de pied. Puis l’empocher.</translation>
-        </message>
-        <message>
-            <source>Called three-ball pattern</source>
-            <translation>Suite annoncée de trois billes</translation>
-        </message>
-        <message>
-            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
-            <translation>Trois billes dispersées, blanche en main. Annoncer d’abord l’ordre, les poches et les placements, puis jouer comme annoncé.</translation>
-        </message>
-        <message>
-            <source>Cue ball on the rail</source>
-            <translation>Blanche à la bande</translation>
-        </message>
-        <message>
-            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
-            <translation>La blanche touche la bande : seul le haut peut être frappé. Un geste court et une queue à plat réussissent mieux que la force.</translation>
-        </message>
-        <message>
-            <source>Straight-back bank to the side</source>
-            <translation>Bricole droite vers la latérale</translation>
-        </message>
-        <message>
-            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
-            <translation>La bille va à la grande bande opposée et revient dans la poche latérale. Noter si les manqués sont longs ou courts ; l’allure change l’angle.</translation>
-        </message>
-        <message>
-            <source>One-rail kick</source>
-            <translation>Une bande avant</translation>
-        </message>
-        <message>
-            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
-            <translation>Une bille barre la ligne droite. Toucher la bille par une bande ; mieux encore, la laisser cachée.</translation>
-        </message>
-        <message>
-            <source>Two-rail kick</source>
-            <translation>Deux bandes avant</translation>
-        </message>
-        <message>
-            <source>The same by way of two cushions. Any part of the ball counts.</source>
-            <translation>La même chose par deux bandes. Toute touche compte.</translation>
-        </message>
-        <message>
-            <source>Hide-behind safety</source>
-            <translation>Défense cachée</translation>
-        </message>
-        <message>
-            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
-            <translation>Toucher la bille et amener la blanche derrière les deux billes, de sorte qu’il ne reste aucune ligne droite vers elle.</translation>
-        </message>
-        <message>
-            <source>Thin-hit distance safety</source>
-            <translation>Défense fine à distance</translation>
-        </message>
-        <message>
-            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
-            <translation>Une touche fine : la bille reste près de la bande de pied, la blanche revient près de la bande de tête.</translation>
-        </message>
-        <message>
-            <source>Break control</source>
-            <translation>Casse contrôlée</translation>
-        </message>
-        <message>
-            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
-            <translation>Un triangle complet, toujours de la même place : empocher une bille et laisser la blanche au milieu de la table.</translation>
-        </message>
-        <message>
-            <source>Open-spread run</source>
-            <translation>Série ouverte</translation>
-        </message>
-        <message>
-            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
-            <translation>Billes dispersées, aucune près d’une bande, blanche en main : les empocher toutes dans n’importe quel ordre. On compte les billes avant le premier manqué.</translation>
-        </message>
-        <message>
-            <source>straight</source>
-            <translation>en ligne</translation>
-        </message>
-        <message>
-            <source>speed</source>
-            <translation>vitesse</translation>
-        </message>
-        <message>
-            <source>stop</source>
-            <translation>arrêt</translation>
-        </message>
-        <message>
-            <source>follow</source>
-            <translation>coulé</translation>
-        </message>
-        <message>
-            <source>draw</source>
-            <translation>rétro</translation>
-        </message>
-        <message>
-            <source>cut</source>
-            <translation>coupe</translation>
-        </message>
-        <message>
-            <source>aim</source>
-            <translation>visée</translation>
-        </message>
-        <message>
-            <source>long</source>
-            <translation>long</translation>
-        </message>
-        <message>
-            <source>rail</source>
-            <translation>bande</translation>
-        </message>
-        <message>
-            <source>side pocket</source>
-            <translation>poche latérale</translation>
-        </message>
-        <message>
-            <source>position</source>
-            <translation>placement</translation>
-        </message>
-        <message>
-            <source>run</source>
-            <translation>série</translation>
-        </message>
-        <message>
-            <source>bank</source>
-            <translation>bricole</translation>
-        </message>
-        <message>
-            <source>kick</source>
-            <translation>bande avant</translation>
-        </message>
-        <message>
-            <source>safety</source>
-            <translation>défense</translation>
-        </message>
-        <message>
-            <source>break</source>
-            <translation>casse</translation>
-        </message>
-        <message>
-            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
-            <translation>Coups sautés : porter une protection des yeux, dégager l’espace autour de la table, et que personne ne se tienne là où la bille peut voler.</translation>
-        </message>
-        <message>
-            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
-            <translation>Casses puissantes : des billes peuvent quitter la table ; personne au bout de pied, les spectateurs restent derrière le joueur.</translation>
-        </message>
-        <message>
-            <source>cut %1 to the left</source>
-            <translation>coupe %1 à gauche</translation>
-        </message>
-        <message>
-            <source>cut %1 to the right</source>
-            <translation>coupe %1 à droite</translation>
-        </message>
-        <message>
-            <source>from %1</source>
-            <translation>de %1</translation>
-        </message>
-        <message>
-            <source>zone at %1 diamonds along, %2 across</source>
-            <translation>zone à %1 losanges en long, %2 en travers</translation>
-        </message>
-        <message numerus="yes">
-            <source>by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>par %n bande</numerusform>
-                <numerusform>par %n bandes</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>a ball falls</source>
-            <translation>une bille tombe</translation>
-        </message>
-        <message>
-            <source>%1 falls</source>
-            <translation>%1 tombe</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 by way of %n cushion(s) to %2</source>
-            <translation>
-                <numerusform>%1 par %n bande vers %2</numerusform>
-                <numerusform>%1 par %n bandes vers %2</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 to %2</source>
-            <translation>%1 vers %2</translation>
-        </message>
-        <message>
-            <source>%1 rests in the zone</source>
-            <translation>%1 s’arrête dans la zone</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 is met by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>%1 est touchée par %n bande</numerusform>
-                <numerusform>%1 est touchée par %n bandes</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 is met first</source>
-            <translation>%1 est touchée d’abord</translation>
-        </message>
-        <message>
-            <source>%1 is hidden from the cue ball</source>
-            <translation>%1 est cachée de la blanche</translation>
-        </message>
-        <message>
-            <source>a cut of %1 to %2 is left on %3</source>
-            <translation>il reste une coupe de %1 à %2 sur %3</translation>
-        </message>
-        <message>
-            <source>the cue ball meets the cushion at the mark</source>
-            <translation>la blanche touche la bande au repère</translation>
-        </message>
-        <message>
-            <source>the cue ball comes back over its start</source>
-            <translation>la blanche revient sur son départ</translation>
-        </message>
-        <message>
-            <source>every ball falls</source>
-            <translation>toutes les billes tombent</translation>
-        </message>
-        <message>
-            <source>the cue ball touches no cushion</source>
-            <translation>la blanche ne touche aucune bande</translation>
-        </message>
-        <message>
-            <source>it went as it was called</source>
-            <translation>c’est allé comme annoncé</translation>
-        </message>
-        <message>
-            <source>inside</source>
-            <translation>dedans</translation>
-        </message>
-        <message>
-            <source>%1 outside</source>
-            <translation>%1 dehors</translation>
-        </message>
-        <message>
-            <source>%1 open</source>
-            <translation>%1 ouverts</translation>
-        </message>
-        <message>
-            <source>cut %1</source>
-            <translation>coupe %1</translation>
-        </message>
-        <message>
-            <source>%1 mm off</source>
-            <translation>à %1 mm</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n ball(s)</source>
-            <translation>
-                <numerusform>%n bille</numerusform>
-                <numerusform>%n billes</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1: %2 diamonds along, %3 across</source>
-            <translation>%1 : %2 losanges en long, %3 en travers</translation>
-        </message>
-        <message>
-            <source>%1 from the head cushion</source>
-            <translation>à %1 de la bande de tête</translation>
-        </message>
-        <message>
-            <source>%1 from the foot cushion</source>
-            <translation>à %1 de la bande de pied</translation>
-        </message>
-        <message>
-            <source>%1 from the right</source>
-            <translation>à %1 de la droite</translation>
-        </message>
-        <message>
-            <source>%1 from the left</source>
-            <translation>à %1 de la gauche</translation>
-        </message>
-        <message>
-            <source>none yet</source>
-            <translation>aucun pour l’instant</translation>
-        </message>
-        <message>
-            <source>%1 of %2</source>
-            <translation>%1 sur %2</translation>
-        </message>
-        <message>
-            <source>between %1 and %2 %</source>
-            <translation>entre %1 et %2 %</translation>
-        </message>
-        <message>
-            <source>%1, %2: not enough yet for a share</source>
-            <translation>%1, %2 : pas encore assez pour une part</translation>
-        </message>
-        <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1 : %2 %, %3</translation>
-        </message>
-        <message>
-            <source>One run more, and the two can be compared.</source>
-            <translation>Encore une série, et les deux pourront être comparées.</translation>
-        </message>
-        <message numerus="yes">
-            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
-            <translation>
-                <numerusform>Pas encore assez pour comparer : au moins %n essai dans la dernière série et dans les précédentes.</numerusform>
-                <numerusform>Pas encore assez pour comparer : au moins %n essais dans la dernière série et dans les précédentes.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>between %1 and %2</source>
-            <translation>entre %1 et %2</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
-            <translation>La dernière série diffère des précédentes de %1 points (%2) : plus que le hasard.</translation>
-        </message>
-        <message>
-            <source>The last run is as good as those before.</source>
-            <translation>La dernière série vaut les précédentes.</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>La dernière série diffère des précédentes de %1 points (%2) : peut-être le hasard. Environ %3 essais de chaque côté trancheraient.</translation>
-        </message>
-        <message>
-            <source>The drill has no set-up; add one.</source>
-            <translation>L’exercice n’a pas de position ; en ajouter une.</translation>
-        </message>
-        <message>
-            <source>Nothing is asked; choose what a try is to bring about.</source>
-            <translation>Rien n’est demandé ; choisir ce qu’un essai doit obtenir.</translation>
-        </message>
-        <message>
-            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
-            <translation>Les positions demandent des choses différentes ; leur donner à toutes les mêmes sortes de buts.</translation>
-        </message>
-        <message>
-            <source>The number of tries must be from 1 to %1.</source>
-            <translation>Le nombre d’essais doit être de 1 à %1.</translation>
-        </message>
-        <message>
-            <source>%1 is asked for but does not lie on the table; put it there.</source>
-            <translation>%1 est demandée mais n’est pas sur la table ; l’y poser.</translation>
-        </message>
-        <message>
-            <source>A goal lacks its ball, pocket or zone; choose it.</source>
-            <translation>Il manque à un but sa bille, sa poche ou sa zone ; la choisir.</translation>
-        </message>
-        <message>
-            <source>%1 lies there twice; take one away.</source>
-            <translation>%1 est là deux fois ; en retirer une.</translation>
-        </message>
-        <message>
-            <source>%1 lies off the playing surface; move it.</source>
-            <translation>%1 est hors de la surface de jeu ; la déplacer.</translation>
-        </message>
-        <message>
-            <source>%1 and %2 overlap; move one of them.</source>
-            <translation>%1 et %2 se chevauchent ; déplacer l’une d’elles.</translation>
-        </message>
-        <message>
-            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
-            <translation>Tant de billes ne trouvent pas place si loin l’une de l’autre ; en demander moins ou les rapprocher.</translation>
-        </message>
-        <message>
-            <source>A zone lies beyond the cushions; move it.</source>
-            <translation>Une zone dépasse les bandes ; la déplacer.</translation>
-        </message>
-        <message>
-            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
-            <translation>%1 ne peut être coupée si fin ; déplacer une bille ou choisir une autre poche.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DetailPanel</name>
-        <message>
-            <source>Left and right exchanged</source>
-            <translation>Gauche et droite échangées</translation>
-        </message>
-        <message>
-            <source>Head and foot exchanged</source>
-            <translation>Tête et pied échangés</translation>
-        </message>
-        <message>
-            <source>Spread the balls anew</source>
-            <translation>Redisperser les billes</translation>
-        </message>
-        <message>
-            <source>Whose run it is; may stay empty</source>
-            <translation>À qui est la série ; peut rester vide</translation>
-        </message>
-        <message>
-            <source>&amp;Player</source>
-            <translation>&amp;Joueur</translation>
-        </message>
-        <message>
-            <source>A usual size, or the path of a table file</source>
-            <translation>Une taille courante, ou le chemin d’un fichier de table</translation>
-        </message>
-        <message>
-            <source>&amp;Table</source>
-            <translation>&amp;Table</translation>
-        </message>
-        <message>
-            <source>Begin a run</source>
-            <translation>Commencer une série</translation>
-        </message>
-        <message>
-            <source>Or find the tries in a session that was recorded:</source>
-            <translation>Ou trouver les essais dans une séance enregistrée :</translation>
-        </message>
-        <message>
-            <source>Recorded session</source>
-            <translation>Séance enregistrée</translation>
-        </message>
-        <message>
-            <source>Count its tries</source>
-            <translation>Compter les essais</translation>
-        </message>
-        <message>
-            <source>Edit</source>
-            <translation>Modifier</translation>
-        </message>
-        <message>
-            <source>Delete</source>
-            <translation>Supprimer</translation>
-        </message>
-        <message>
-            <source>Its runs stay; undo brings it back</source>
-            <translation>Ses séries restent ; annuler le ramène</translation>
-        </message>
-        <message>
-            <source>Copy and change</source>
-            <translation>Copier et changer</translation>
-        </message>
-        <message>
-            <source>Export…</source>
-            <translation>Exporter…</translation>
-        </message>
-        <message>
-            <source>A try counts when: %1; %2 tries.</source>
-            <translation>Un essai compte quand : %1 ; %2 essais.</translation>
-        </message>
-        <message>
-            <source>Cue ball in hand.</source>
-            <translation>Blanche en main.</translation>
-        </message>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>Essais qui ont atteint chaque but</translation>
-        </message>
-        <message>
-            <source>No run yet: how the tries come out over the weeks will stand here.</source>
-            <translation>Pas encore de série : ici se verra ce que donnent les essais au fil des semaines.</translation>
-        </message>
-        <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>Toutes les séries ensemble : %1 %, entre %2 et %3 %, sur %4 essais.</translation>
-        </message>
-        <message>
-            <source>Not enough yet: %1 of %2 tries.</source>
-            <translation>Pas encore assez : %1 essais sur %2.</translation>
-        </message>
-        <message>
-            <source>Best run: %1, %2.</source>
-            <translation>Meilleure série : %1, %2.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillPicture</name>
-        <message>
-            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
-            <translation>Position ; pendant une série, un clic ou les flèches indiquent où la blanche s’est arrêtée</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillsPlace</name>
-        <message>
-            <source>Drills</source>
-            <translation>Exercices</translation>
-        </message>
-        <message>
-            <source>No shot of this session was played from the set-up of this drill.</source>
-            <translation>Aucun coup de cette séance n’a été joué depuis la position de cet exercice.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n try(s) counted: %1</source>
-            <translation>
-                <numerusform>%n essai compté : %1</numerusform>
-                <numerusform>%n essais comptés : %1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Deleted; undo brings it back. Its runs stay.</source>
-            <translation>Supprimé ; annuler le ramène. Ses séries restent.</translation>
-        </message>
-        <message>
-            <source>%1, my own</source>
-            <translation>%1, à moi</translation>
-        </message>
-        <message>
-            <source>Find a drill</source>
-            <translation>Chercher un exercice</translation>
-        </message>
-        <message>
-            <source>Kind of drill</source>
-            <translation>Sorte d’exercice</translation>
-        </message>
-        <message>
-            <source>Import…</source>
-            <translation>Importer…</translation>
-        </message>
-        <message>
-            <source>Take over the drills of a file</source>
-            <translation>Reprendre les exercices d’un fichier</translation>
-        </message>
-        <message>
-            <source>New drill</source>
-            <translation>Nouvel exercice</translation>
-        </message>
-        <message>
-            <source>My drill</source>
-            <translation>Mon exercice</translation>
-        </message>
-        <message>
-            <source>Set-up of the drill</source>
-            <translation>Position de l’exercice</translation>
-        </message>
-        <message>
-            <source>All drills</source>
-            <translation>Tous les exercices</translation>
-        </message>
-        <message>
-            <source>Set-up %1</source>
-            <translation>Position %1</translation>
-        </message>
-        <message>
-            <source>Import drills</source>
-            <translation>Importer des exercices</translation>
-        </message>
-        <message>
-            <source>Drills (*.json);;All files (*)</source>
-            <translation>Exercices (*.json);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>Nothing of %1 was taken over: in "%2" %3</source>
-            <translation>Rien de %1 n’a été repris : dans « %2 » %3</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n drill(s) taken over.</source>
-            <translation>
-                <numerusform>%n exercice repris.</numerusform>
-                <numerusform>%n exercices repris.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Export the drill</source>
-            <translation>Exporter l’exercice</translation>
-        </message>
-        <message>
-            <source>Written to %1.</source>
-            <translation>Écrit dans %1.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::EditorPanel</name>
-        <message>
-            <source>Keep the drill</source>
-            <translation>Garder l’exercice</translation>
-        </message>
-        <message>
-            <source>Do not keep</source>
-            <translation>Ne pas garder</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Nom</translation>
-        </message>
-        <message>
-            <source>What it is f&amp;or</source>
-            <translation>À qu&amp;oi il sert</translation>
-        </message>
-        <message>
-            <source>Words with commas</source>
-            <translation>Mots séparés par des virgules</translation>
-        </message>
-        <message>
-            <source>&amp;Kinds</source>
-            <translation>&amp;Sortes</translation>
-        </message>
-        <message>
-            <source>Pot</source>
-            <translation>Empocher</translation>
-        </message>
-        <message>
-            <source>Pot and leave</source>
-            <translation>Empocher et placer</translation>
-        </message>
-        <message>
-            <source>Leave alone</source>
-            <translation>Placement seul</translation>
-        </message>
-        <message>
-            <source>Hit and hide</source>
-            <translation>Toucher et cacher</translation>
-        </message>
-        <message>
-            <source>Clear the table</source>
-            <translation>Vider la table</translation>
-        </message>
-        <message>
-            <source>As it is</source>
-            <translation>Tel quel</translation>
-        </message>
-        <message>
-            <source>&amp;Asked</source>
-            <translation>&amp;Demandé</translation>
-        </message>
-        <message>
-            <source>&amp;Tries</source>
-            <translation>&amp;Essais</translation>
-        </message>
-        <message>
-            <source>&amp;Zone's radius</source>
-            <translation>Rayon de la &amp;zone</translation>
-        </message>
-        <message>
-            <source>A jump shot: show the caution</source>
-            <translation>Un coup sauté : montrer la mise en garde</translation>
-        </message>
-        <message>
-            <source>Means the same from the other end</source>
-            <translation>Identique depuis l’autre bout</translation>
-        </message>
-        <message>
-            <source>Ball</source>
-            <translation>Bille</translation>
-        </message>
-        <message>
-            <source>Put it on the table</source>
-            <translation>La poser sur la table</translation>
-        </message>
-        <message>
-            <source>One set-up more</source>
-            <translation>Une position de plus</translation>
-        </message>
-        <message>
-            <source>Remove this set-up</source>
-            <translation>Retirer cette position</translation>
-        </message>
-        <message>
-            <source>Set-ups in turn, try by try</source>
-            <translation>Positions à tour de rôle</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RunPanel</name>
-        <message>
-            <source>Tries of this run</source>
-            <translation>Essais de cette série</translation>
-        </message>
-        <message>
-            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
-            <translation>Atteint, manqué ou non dit ; une place donnée à la blanche décide ce qu’elle peut</translation>
-        </message>
-        <message>
-            <source>Try %1 of %2</source>
-            <translation>Essai %1 sur %2</translation>
-        </message>
-        <message>
-            <source>set-up %1</source>
-            <translation>position %1</translation>
-        </message>
-        <message>
-            <source>Met in full: %1</source>
-            <translation>Entièrement atteint : %1</translation>
-        </message>
-        <message>
-            <source>Missed thick %1, thin %2</source>
-            <translation>Trop plein %1, trop fin %2</translation>
-        </message>
-        <message>
-            <source>not all known</source>
-            <translation>pas tout connu</translation>
-        </message>
-        <message>
-            <source>met</source>
-            <translation>atteint</translation>
-        </message>
-        <message>
-            <source>missed</source>
-            <translation>manqué</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RemarksSection</name>
-        <message>
-            <source>Add a tag</source>
-            <translation>Ajouter une étiquette</translation>
-        </message>
-        <message>
-            <source>Notes on the shot; Delete takes one away</source>
-            <translation>Notes sur le coup ; Suppr en retire une</translation>
-        </message>
-        <message>
-            <source>Take the note away</source>
-            <translation>Retirer la note</translation>
-        </message>
-        <message>
-            <source>Write a note</source>
-            <translation>Écrire une note</translation>
-        </message>
-        <message>
-            <source>Who writes and corrects</source>
-            <translation>Qui écrit et corrige</translation>
-        </message>
-        <message>
-            <source>Take the tag away: %1</source>
-            <translation>Retirer l’étiquette : %1</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
-            <source>By</source>
-            <translation>Par</translation>
-        </message>
-    </context>
-    <context>
-        <name>PeopleWords</name>
-        <message>
-            <source>a parent or guardian</source>
-            <translation>un parent ou tuteur</translation>
-        </message>
-        <message>
-            <source>somebody</source>
-            <translation>quelqu’un</translation>
-        </message>
-        <message>
-            <source>%1 (parent or guardian)</source>
-            <translation>%1 (parent ou tuteur)</translation>
-        </message>
-        <message>
-            <source>Ask before shots of this person are measured and kept.</source>
-            <translation>Demander avant de mesurer et de garder des coups de cette personne.</translation>
-        </message>
-        <message>
-            <source>No film is kept of this person.</source>
-            <translation>Aucun film de cette personne n’est gardé.</translation>
-        </message>
-        <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>Le rapport n’est remis qu’à cette personne.</translation>
-        </message>
-        <message>
-            <source>Not known</source>
-            <translation>Inconnue</translation>
-        </message>
-        <message>
-            <source>Right-handed</source>
-            <translation>Droitier</translation>
-        </message>
-        <message>
-            <source>Left-handed</source>
-            <translation>Gaucher</translation>
-        </message>
-        <message>
-            <source>Both hands</source>
-            <translation>Les deux mains</translation>
-        </message>
-        <message>
-            <source>Measured shots</source>
-            <translation>Coups mesurés</translation>
-        </message>
-        <message>
-            <source>Film</source>
-            <translation>Film</translation>
-        </message>
-        <message>
-            <source>Film of a minor</source>
-            <translation>Film d’un mineur</translation>
-        </message>
-        <message>
-            <source>Handing on the report</source>
-            <translation>Transmission du rapport</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until %3.</source>
-            <translation>Donné par %1 le %2, jusqu’au %3.</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until it is withdrawn.</source>
-            <translation>Donné par %1 le %2, jusqu’à son retrait.</translation>
-        </message>
-        <message>
-            <source>Missing.</source>
-            <translation>Manque.</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
-            <translation>Donné par %1 le %2, mais pour un mineur c’est à un parent ou tuteur de le donner.</translation>
-        </message>
-        <message>
-            <source>Expired on %1.</source>
-            <translation>Expiré le %1.</translation>
-        </message>
-        <message>
-            <source>Withdrawn by %1 on %2.</source>
-            <translation>Retiré par %1 le %2.</translation>
-        </message>
-        <message>
-            <source>%1 · %2: withdrawn by %3</source>
-            <translation>%1 · %2 : retiré par %3</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3 until %4</source>
-            <translation>%1 · %2 : donné par %3 jusqu’au %4</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3</source>
-            <translation>%1 · %2 : donné par %3</translation>
-        </message>
-        <message>
-            <source>, noted by %1</source>
-            <translation>, noté par %1</translation>
-        </message>
-        <message>
-            <source>, taken back as a mistake</source>
-            <translation>, repris comme erreur</translation>
-        </message>
-        <message>
-            <source>guest</source>
-            <translation>invité</translation>
-        </message>
-        <message>
-            <source>no consent</source>
-            <translation>sans consentement</translation>
-        </message>
-        <message>
-            <source>no film</source>
-            <translation>pas de film</translation>
-        </message>
-        <message>
-            <source>Has not played yet.</source>
-            <translation>N’a pas encore joué.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n session(s)</source>
-            <translation>
-                <numerusform>%n séance</numerusform>
-                <numerusform>%n séances</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n coup</numerusform>
-                <numerusform>%n coups</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>last played on %1</source>
-            <translation>a joué pour la dernière fois le %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ConsentSection</name>
-        <message>
-            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
-            <translation>Filmer des personnes, surtout des mineurs : demandez d’abord, et par écrit. Pour un mineur, un parent ou tuteur consent avant que la caméra ne tourne ; la loi locale peut exiger davantage.</translation>
-        </message>
-        <message>
-            <source>Who gave or withdrew it</source>
-            <translation>Qui l’a donné ou retiré</translation>
-        </message>
-        <message>
-            <source>&amp;By</source>
-            <translation>&amp;Par</translation>
-        </message>
-        <message>
-            <source>a &amp;parent or guardian</source>
-            <translation>un &amp;parent ou tuteur</translation>
-        </message>
-        <message>
-            <source>From this day on</source>
-            <translation>À partir de ce jour</translation>
-        </message>
-        <message>
-            <source>&amp;On</source>
-            <translation>&amp;Le</translation>
-        </message>
-        <message>
-            <source>&amp;Until</source>
-            <translation>&amp;Jusqu’au</translation>
-        </message>
-        <message>
-            <source>It ends on a day</source>
-            <translation>Il finit un certain jour</translation>
-        </message>
-        <message>
-            <source>Last day</source>
-            <translation>Dernier jour</translation>
-        </message>
-        <message>
-            <source>Note it</source>
-            <translation>Noter</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>Annuler</translation>
-        </message>
-        <message>
-            <source>Renew…</source>
-            <translation>Renouveler…</translation>
-        </message>
-        <message>
-            <source>Note…</source>
-            <translation>Noter…</translation>
-        </message>
-        <message>
-            <source>Note consent: %1</source>
-            <translation>Noter le consentement : %1</translation>
-        </message>
-        <message>
-            <source>Withdraw…</source>
-            <translation>Retirer…</translation>
-        </message>
-        <message>
-            <source>Withdraw consent: %1</source>
-            <translation>Retirer le consentement : %1</translation>
-        </message>
-        <message>
-            <source>Consent given: %1</source>
-            <translation>Consentement donné : %1</translation>
-        </message>
-        <message>
-            <source>Consent withdrawn: %1</source>
-            <translation>Consentement retiré : %1</translation>
-        </message>
-        <message>
-            <source>Name of the parent or guardian</source>
-            <translation>Nom du parent ou tuteur</translation>
-        </message>
-        <message>
-            <source>Say who gave or withdrew consent.</source>
-            <translation>Dites qui a donné ou retiré le consentement.</translation>
-        </message>
-        <message>
-            <source>The consent would end before it begins; choose a later last day.</source>
-            <translation>Le consentement finirait avant de commencer ; choisissez un dernier jour plus tardif.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::NoteSection</name>
-        <message>
-            <source>Notes about this player</source>
-            <translation>Notes sur ce joueur</translation>
-        </message>
-        <message>
-            <source>A new note</source>
-            <translation>Une nouvelle note</translation>
-        </message>
-        <message>
-            <source>Who writes</source>
-            <translation>Qui écrit</translation>
-        </message>
-        <message>
-            <source>Your name</source>
-            <translation>Votre nom</translation>
-        </message>
-        <message>
-            <source>Stands beside notes and consents that you write down</source>
-            <translation>Figure à côté des notes et consentements que vous écrivez</translation>
-        </message>
-        <message>
-            <source>&amp;Written by</source>
-            <translation>&amp;Écrit par</translation>
-        </message>
-        <message>
-            <source>Add the note</source>
-            <translation>Ajouter la note</translation>
-        </message>
-        <message>
-            <source>Remove</source>
-            <translation>Retirer</translation>
-        </message>
-        <message>
-            <source>Remove the chosen note</source>
-            <translation>Retirer la note choisie</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PeopleDesk</name>
-        <message>
-            <source>add %1</source>
-            <translation>ajouter %1</translation>
-        </message>
-        <message>
-            <source>%1 has played meanwhile and stays.</source>
-            <translation>%1 a joué entre-temps et reste.</translation>
-        </message>
-        <message>
-            <source>change %1</source>
-            <translation>modifier %1</translation>
-        </message>
-        <message>
-            <source>rename %1 to %2</source>
-            <translation>renommer %1 en %2</translation>
-        </message>
-        <message>
-            <source>note consent of %1</source>
-            <translation>noter le consentement de %1</translation>
-        </message>
-        <message>
-            <source>withdraw consent of %1</source>
-            <translation>retirer le consentement de %1</translation>
-        </message>
-        <message>
-            <source>note about %1</source>
-            <translation>note sur %1</translation>
-        </message>
-        <message>
-            <source>remove a note about %1</source>
-            <translation>retirer une note sur %1</translation>
-        </message>
-        <message>
-            <source>make %1 and %2 one</source>
-            <translation>réunir %1 et %2</translation>
-        </message>
-        <message>
-            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
-            <translation>%1 et %2 ont joué dans une même séance, « %3 » : ce sont donc deux personnes.</translation>
-        </message>
-        <message>
-            <source>%1 plays in the session that is under way; end it first.</source>
-            <translation>%1 joue dans la séance en cours ; terminez-la d’abord.</translation>
-        </message>
-        <message>
-            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
-            <translation>%1 joue dans une séance en cours ; reprenez-la sous Séance et terminez-la d’abord.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PersonForm</name>
-        <message>
-            <source>Name</source>
-            <translation>Nom</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>&amp;Nom</translation>
-        </message>
-        <message>
-            <source>Playing hand</source>
-            <translation>Main de jeu</translation>
-        </message>
-        <message>
-            <source>Playing &amp;hand</source>
-            <translation>&amp;Main de jeu</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>Groupes</translation>
-        </message>
-        <message>
-            <source>Such as juniors, Tuesday</source>
-            <translation>Par exemple juniors, mardi</translation>
-        </message>
-        <message>
-            <source>With commas between; a person may be in several</source>
-            <translation>Séparés par des virgules ; on peut être dans plusieurs</translation>
-        </message>
-        <message>
-            <source>G&amp;roups</source>
-            <translation>G&amp;roupes</translation>
-        </message>
-        <message>
-            <source>&amp;Minor: a parent or guardian gives consent</source>
-            <translation>M&amp;ineur : un parent ou tuteur consent</translation>
-        </message>
-        <message>
-            <source>Minor</source>
-            <translation>Mineur</translation>
-        </message>
-        <message>
-            <source>G&amp;uest: who it is will be known later</source>
-            <translation>In&amp;vité : on saura plus tard qui c’est</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>Invité</translation>
-        </message>
-        <message>
-            <source>Who it is</source>
-            <translation>Qui c’est</translation>
-        </message>
-        <message>
-            <source>Give over</source>
-            <translation>Attribuer</translation>
-        </message>
-        <message>
-            <source>Give all shots to that player</source>
-            <translation>Attribuer tous les coups à ce joueur</translation>
-        </message>
-        <message>
-            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
-            <translation>Tous les coups, séances, notes et consentements vont à ce joueur ; peut être annulé</translation>
-        </message>
-        <message>
-            <source>This &amp;is</source>
-            <translation>C’e&amp;st</translation>
-        </message>
-        <message>
-            <source>Same person &amp;as</source>
-            <translation>Même per&amp;sonne que</translation>
-        </message>
-        <message>
-            <source>Choose a player</source>
-            <translation>Choisir un joueur</translation>
-        </message>
-        <message>
-            <source>A player needs a name; the old one stays.</source>
-            <translation>Un joueur a besoin d’un nom ; l’ancien reste.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PlayersPlace</name>
-        <message>
-            <source>Players</source>
-            <translation>Joueurs</translation>
-        </message>
-        <message>
-            <source>Search for a player or group</source>
-            <translation>Chercher un joueur ou un groupe</translation>
-        </message>
-        <message>
-            <source>Group</source>
-            <translation>Groupe</translation>
-        </message>
-        <message>
-            <source>Players of the record</source>
-            <translation>Joueurs du carnet</translation>
-        </message>
-        <message>
-            <source>Nobody passes the search and the group.</source>
-            <translation>Personne ne répond à la recherche et au groupe.</translation>
-        </message>
-        <message>
-            <source>Person</source>
-            <translation>Personne</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentement</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notes</translation>
-        </message>
-        <message>
-            <source>Choose a player on the left.</source>
-            <translation>Choisissez un joueur à gauche.</translation>
-        </message>
-        <message>
-            <source>Add a player</source>
-            <translation>Ajouter un joueur</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>Invité</translation>
-        </message>
-        <message>
-            <source>New player</source>
-            <translation>Nouveau joueur</translation>
-        </message>
-        <message>
-            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
-            <translation>Il n’y a encore personne dans %1. Ajoutez d’abord un joueur : nom, groupes et consentement ; séances et films le connaîtront alors par son nom.</translation>
-        </message>
-        <message>
-            <source>Every group</source>
-            <translation>Tous les groupes</translation>
-        </message>
-        <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>Annuler : %1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>Rien à annuler</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>Refaire : %1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>Rien à refaire</translation>
-        </message>
-        <message>
-            <source>Export and erase</source>
-            <translation>Exporter et effacer</translation>
-        </message>
-        <message>
-            <source>Written: %1</source>
-            <translation>Écrit : %1</translation>
-        </message>
-        <message>
-            <source>Choose the player who is to be exported.</source>
-            <translation>Choisissez le joueur à exporter.</translation>
-        </message>
-        <message>
-            <source>Export the player to a folder</source>
-            <translation>Exporter le joueur vers un dossier</translation>
-        </message>
-    </context>
-    <context>
-        <name>EraseWords</name>
-        <message>
-            <source>Sessions in which nobody else played</source>
-            <translation>Séances où personne d’autre n’a joué</translation>
-        </message>
-        <message>
-            <source>Frames of these sessions</source>
-            <translation>Manches de ces séances</translation>
-        </message>
-        <message>
-            <source>Placed balls of these sessions</source>
-            <translation>Billes placées de ces séances</translation>
-        </message>
-        <message>
-            <source>Table fingerprints of these sessions</source>
-            <translation>Empreintes de table de ces séances</translation>
-        </message>
-        <message>
-            <source>Seats in sessions with others</source>
-            <translation>Places dans des séances avec d’autres</translation>
-        </message>
-        <message>
-            <source>Shots</source>
-            <translation>Coups</translation>
-        </message>
-        <message>
-            <source>Places of balls</source>
-            <translation>Places de billes</translation>
-        </message>
-        <message>
-            <source>Deliveries</source>
-            <translation>Exécutions</translation>
-        </message>
-        <message>
-            <source>Contacts and falls</source>
-            <translation>Contacts et chutes</translation>
-        </message>
-        <message>
-            <source>Pocketed balls</source>
-            <translation>Billes empochées</translation>
-        </message>
-        <message>
-            <source>Tracks</source>
-            <translation>Trajectoires</translation>
-        </message>
-        <message>
-            <source>Rulings</source>
-            <translation>Décisions</translation>
-        </message>
-        <message>
-            <source>Suggestions</source>
-            <translation>Suggestions</translation>
-        </message>
-        <message>
-            <source>Accounts of misses</source>
-            <translation>Analyses d’échecs</translation>
-        </message>
-        <message>
-            <source>Corrections</source>
-            <translation>Corrections</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>Notes</translation>
-        </message>
-        <message>
-            <source>Tags</source>
-            <translation>Étiquettes</translation>
-        </message>
-        <message>
-            <source>Lines of consent</source>
-            <translation>Lignes de consentement</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>Groupes</translation>
-        </message>
-        <message>
-            <source>Sessions under way</source>
-            <translation>Séances en cours</translation>
-        </message>
-        <message>
-            <source>Notes about others that lose their author's name</source>
-            <translation>Notes sur d’autres qui perdent le nom de leur auteur</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose their author's name</source>
-            <translation>Corrections de coups d’autres qui perdent le nom de leur auteur</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose the name</source>
-            <translation>Corrections de coups d’autres qui perdent le nom</translation>
-        </message>
-        <message>
-            <source>Rulings on others' shots that lose the name</source>
-            <translation>Décisions sur des coups d’autres qui perdent le nom</translation>
-        </message>
-        <message>
-            <source>What goes with %1</source>
-            <translation>Ce qui part avec %1</translation>
-        </message>
-        <message>
-            <source>The player's name, playing hand and whether a minor</source>
-            <translation>Le nom du joueur, sa main de jeu et s’il est mineur</translation>
-        </message>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1 : %2</translation>
-        </message>
-        <message>
-            <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>Films : les fichiers sont à vous et ne sont supprimés que si vous le demandez</translation>
-        </message>
-        <message>
-            <source>%1 (others play in it too: it stays in the record)</source>
-            <translation>%1 (d’autres y jouent aussi : il reste dans le carnet)</translation>
-        </message>
-        <message>
-            <source>%1 (the record forgets it)</source>
-            <translation>%1 (le carnet l’oublie)</translation>
-        </message>
-        <message>
-            <source>Texts of others with the name, which is taken out</source>
-            <translation>Textes d’autres avec le nom, qui en est retiré</translation>
-        </message>
-        <message>
-            <source>"%1" becomes "%2"</source>
-            <translation>« %1 » devient « %2 »</translation>
-        </message>
-        <message>
-            <source>Older copies beside the record that hold the name</source>
-            <translation>Copies plus anciennes à côté du carnet qui contiennent le nom</translation>
-        </message>
-        <message>
-            <source>What stays</source>
-            <translation>Ce qui reste</translation>
-        </message>
-        <message>
-            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
-            <translation>Coups d’autres dans des séances avec ce joueur : %1, avec %2 places de billes, qui ne nomment personne</translation>
-        </message>
-        <message>
-            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
-            <translation>Consentements d’autres qui nomment cette personne comme donneur ou rédacteur, comme preuve : %1</translation>
-        </message>
-        <message>
-            <source>A random number without a name, so that no merge brings the player back</source>
-            <translation>Un nombre aléatoire sans nom, pour qu’aucune fusion ne ramène le joueur</translation>
-        </message>
-        <message>
-            <source>Reports, exports and copies that were made of the record elsewhere</source>
-            <translation>Rapports, exports et copies du carnet faits ailleurs</translation>
-        </message>
-        <message>
-            <source>%1 was deleted.</source>
-            <translation>%1 a été supprimé.</translation>
-        </message>
-        <message>
-            <source>%1 was not there any more.</source>
-            <translation>%1 n’était plus là.</translation>
-        </message>
-        <message>
-            <source>%1 is another file by now and was left alone.</source>
-            <translation>%1 est entre-temps un autre fichier et a été laissé tel quel.</translation>
-        </message>
-        <message>
-            <source>%1 could not be deleted (%2); delete it yourself.</source>
-            <translation>%1 n’a pas pu être supprimé (%2) ; supprimez-le vous-même.</translation>
-        </message>
-        <message>
-            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
-            <translation>Le fichier du carnet n’a pas pu être réécrit, parce qu’un autre programme l’utilise ou que le disque est plein : d’anciennes pages peuvent encore contenir le nom. Fermez les autres programmes et lancez « ferrule erase --compact » avec le même nom.</translation>
-        </message>
-        <message>
-            <source>The name is nowhere in the record's files any more.</source>
-            <translation>Le nom ne figure plus nulle part dans les fichiers du carnet.</translation>
-        </message>
-        <message>
-            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
-            <translation>Le nom, ou ses lettres dans d’autres mots, figure encore dans les fichiers du carnet : %1 fois.</translation>
-        </message>
-        <message>
-            <source>%1 was erased.</source>
-            <translation>%1 a été effacé.</translation>
-        </message>
-        <message>
-            <source>Runs of drills</source>
-            <translation>Séries d’exercices</translation>
-        </message>
-        <message>
-            <source>Tries in these runs</source>
-            <translation>Essais de ces séries</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ErasePanel</name>
-        <message>
-            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
-            <translation>Effacer retire définitivement un joueur du carnet, avec tout ce qui est gardé de lui. Exportez-le d’abord si quelque chose peut encore servir.</translation>
-        </message>
-        <message>
-            <source>Show what would go…</source>
-            <translation>Montrer ce qui partirait…</translation>
-        </message>
-        <message>
-            <source>What goes and what stays</source>
-            <translation>Ce qui part et ce qui reste</translation>
-        </message>
-        <message>
-            <source>Take the name out of others' texts</source>
-            <translation>Retirer le nom des textes d’autres</translation>
-        </message>
-        <message>
-            <source>Delete the films of this player alone</source>
-            <translation>Supprimer les films de ce joueur seul</translation>
-        </message>
-        <message>
-            <source>Delete the older copies</source>
-            <translation>Supprimer les copies plus anciennes</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>Annuler</translation>
-        </message>
-        <message>
-            <source>Erase for good</source>
-            <translation>Effacer définitivement</translation>
-        </message>
-        <message>
-            <source>Erase %1 for good</source>
-            <translation>Effacer %1 définitivement</translation>
-        </message>
-    </context>
-    <context>
-        <name>CameraWords</name>
-        <message>
-            <source>%1 × %2, %3 images a second</source>
-            <translation>%1 × %2, %3 images par seconde</translation>
-        </message>
-    </context>
-    <context>
-        <name>LiveWords</name>
-        <message>
-            <source>Waiting for the first image</source>
-            <translation>En attente de la première image</translation>
-        </message>
-        <message>
-            <source>What was seen is measured to its end</source>
-            <translation>Ce qui a été vu est mesuré jusqu’au bout</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand in the record</source>
-            <translation>
-                <numerusform>%n coup figure dans l’enregistrement</numerusform>
-                <numerusform>%n coups figurent dans l’enregistrement</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Practice without a referee</source>
-            <translation>Entraînement sans arbitre</translation>
-        </message>
-        <message>
-            <source>Waiting for the first shot</source>
-            <translation>En attente du premier coup</translation>
-        </message>
-        <message>
-            <source>%1, as far as anyone knows</source>
-            <comment>whose turn it is</comment>
-            <translation>%1, pour autant qu’on sache</translation>
-        </message>
-        <message>
-            <source>Frames: %1 %2, %3 %4</source>
-            <comment>name, frames, name, frames</comment>
-            <translation>Parties : %1 %2, %3 %4</translation>
-        </message>
-        <message>
-            <source>%1 images</source>
-            <comment>a number that grows</comment>
-            <translation>%1 images</translation>
-        </message>
-        <message>
-            <source>none dropped</source>
-            <translation>aucune perdue</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n dropped</source>
-            <translation>
-                <numerusform>%n perdue</numerusform>
-                <numerusform>%n perdues</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
-            <translation>
-                <numerusform>la mesure a %n image de retard</numerusform>
-                <numerusform>la mesure a %n images de retard</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraChoice</name>
-        <message>
-            <source>Camera</source>
-            <translation>Caméra</translation>
-        </message>
-        <message>
-            <source>Size and rate of the images</source>
-            <translation>Taille et cadence des images</translation>
-        </message>
-        <message>
-            <source>Choose a film that stands in for the camera</source>
-            <translation>Choisir un film qui remplace la caméra</translation>
-        </message>
-        <message>
-            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
-            <translation>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Tous les fichiers (*)</translation>
-        </message>
-        <message>
-            <source>A film of this camera, played at its own pace</source>
-            <translation>Un film de cette caméra, joué à son rythme</translation>
-        </message>
-        <message>
-            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
-            <translation>Réglez la caméra sur une mise au point et une exposition fixes : un nombre entier de périodes du secteur contre le scintillement, assez court pour qu’une bille rapide ne file pas. Ce qui a servi à l’installation doit rester.</translation>
-        </message>
-        <message>
-            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
-            <translation>Le calage a été fait en %1 × %2 ; des images d’une autre taille ne peuvent pas être mesurées avec lui.</translation>
-        </message>
-        <message>
-            <source>A film in place of a camera</source>
-            <translation>Un film à la place d’une caméra</translation>
-        </message>
-        <message>
-            <source>No camera was found: connect one, or let a film stand in to try it.</source>
-            <translation>Aucune caméra trouvée : branchez-en une, ou laissez un film la remplacer pour essayer.</translation>
-        </message>
-        <message>
-            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
-            <translation>Tout se passe comme avec une caméra, même si la mesure ne suit pas.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraSource</name>
-        <message>
-            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
-            <translation>La caméra %1 n’envoie pas d’images (%2). Vérifiez son câble, si un autre programme l’utilise et si ce programme a le droit d’utiliser des caméras.</translation>
-        </message>
-        <message>
-            <source>The camera %1 is gone; what it saw until then is kept.</source>
-            <translation>La caméra %1 a disparu ; ce qu’elle a vu jusque-là est conservé.</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::LivePage</name>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>&amp;Regarder dans Relecture</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>&amp;Autre séance</translation>
         </message>
     </context>
 </TS>

@@ -369,16 +369,8 @@
             <translation>快捷键(&amp;K)</translation>
         </message>
         <message>
-            <source>Every key of the window</source>
-            <translation>窗口的全部快捷键</translation>
-        </message>
-        <message>
             <source>&amp;About Ferrule</source>
             <translation>关于Ferrule(&amp;A)</translation>
-        </message>
-        <message>
-            <source>Version and licence</source>
-            <translation>版本与许可证</translation>
         </message>
         <message>
             <source>&amp;Record</source>
@@ -674,6 +666,13 @@
         </message>
     </context>
     <context>
+        <name>CameraWords</name>
+        <message>
+            <source>%1 × %2, %3 images a second</source>
+            <translation>%1 × %2，每秒 %3 帧</translation>
+        </message>
+    </context>
+    <context>
         <name>ChartWords</name>
         <message>
             <source>%1 m</source>
@@ -877,6 +876,1007 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1 - 过大</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionMenu</name>
+        <message>
+            <source>is %1, and the other way round</source>
+            <translation>其实是%1，反之亦然</translation>
+        </message>
+        <message>
+            <source>to %1</source>
+            <translation>打向%1</translation>
+        </message>
+        <message>
+            <source>No pot was tried</source>
+            <translation>没有打算进球</translation>
+        </message>
+        <message>
+            <source>Nobody knows</source>
+            <translation>没人知道</translation>
+        </message>
+        <message>
+            <source>It was a foul</source>
+            <translation>是犯规</translation>
+        </message>
+        <message>
+            <source>It was no foul</source>
+            <translation>不是犯规</translation>
+        </message>
+        <message>
+            <source>%1 is at the table next</source>
+            <translation>接下来由%1上台</translation>
+        </message>
+        <message>
+            <source>The cue ball stays as it lies</source>
+            <translation>母球留在原位</translation>
+        </message>
+        <message>
+            <source>%1 wins the frame</source>
+            <translation>%1赢得本局</translation>
+        </message>
+        <message>
+            <source>The frame goes on</source>
+            <translation>本局继续</translation>
+        </message>
+        <message>
+            <source>As the referee ruled</source>
+            <translation>按裁判的判定</translation>
+        </message>
+        <message>
+            <source>In the whole shot</source>
+            <translation>整杆之内</translation>
+        </message>
+        <message>
+            <source>From this image on</source>
+            <translation>从这一帧图像起</translation>
+        </message>
+        <message>
+            <source>&amp;Result</source>
+            <translation>结果(&amp;R)</translation>
+        </message>
+        <message>
+            <source>&amp;Ball and pocket</source>
+            <translation>球和袋口(&amp;B)</translation>
+        </message>
+        <message>
+            <source>Ball that was met &amp;first</source>
+            <translation>首先碰到的球(&amp;F)</translation>
+        </message>
+        <message>
+            <source>Who &amp;played</source>
+            <translation>击球者(&amp;P)</translation>
+        </message>
+        <message>
+            <source>R&amp;uling</source>
+            <translation>判罚(&amp;U)</translation>
+        </message>
+        <message>
+            <source>&amp;Names of two balls</source>
+            <translation>两颗球的名称(&amp;N)</translation>
+        </message>
+        <message>
+            <source>Struck in this image</source>
+            <translation>在这一帧图像击球</translation>
+        </message>
+        <message>
+            <source>At rest from this image on</source>
+            <translation>从这一帧图像起静止</translation>
+        </message>
+        <message>
+            <source>&amp;Strike and rest</source>
+            <translation>击球与静止(&amp;S)</translation>
+        </message>
+    </context>
+    <context>
+        <name>CorrectionWords</name>
+        <message>
+            <source>player</source>
+            <translation>球员</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>结果</translation>
+        </message>
+        <message>
+            <source>first contact</source>
+            <translation>首先碰球</translation>
+        </message>
+        <message>
+            <source>scratch</source>
+            <translation>母球落袋</translation>
+        </message>
+        <message>
+            <source>ball</source>
+            <translation>球</translation>
+        </message>
+        <message>
+            <source>pocket</source>
+            <translation>袋口</translation>
+        </message>
+        <message>
+            <source>ruling</source>
+            <translation>判罚</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>读数</translation>
+        </message>
+        <message>
+            <source>names of two balls</source>
+            <translation>两颗球的名称</translation>
+        </message>
+        <message>
+            <source>a ball's place before the shot</source>
+            <translation>击球前某球的位置</translation>
+        </message>
+        <message>
+            <source>a ball's place after the shot</source>
+            <translation>击球后某球的位置</translation>
+        </message>
+        <message>
+            <source>strike and rest</source>
+            <translation>击球与静止</translation>
+        </message>
+        <message>
+            <source>unknown</source>
+            <translation>未知</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>是</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>否</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other</source>
+            <translation>%1与%2被相互认错</translation>
+        </message>
+        <message>
+            <source>%1 and %2 were taken for each other from %3 on</source>
+            <translation>%1与%2从%3起被相互认错</translation>
+        </message>
+        <message>
+            <source>%1 put on the table before the shot</source>
+            <translation>%1在击球前被放上台面</translation>
+        </message>
+        <message>
+            <source>%1 put on the table after the shot</source>
+            <translation>%1在击球后被放上台面</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 before the shot</source>
+            <translation>%1在击球前移动%2</translation>
+        </message>
+        <message>
+            <source>%1 moved by %2 after the shot</source>
+            <translation>%1在击球后移动%2</translation>
+        </message>
+        <message>
+            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
+            <translation>击球与静止：测得%1和%2，更正为%3和%4</translation>
+        </message>
+        <message>
+            <source>Ruling: replaced by a person's</source>
+            <translation>判罚：由人替换</translation>
+        </message>
+        <message>
+            <source>%1: %2, confirmed</source>
+            <translation>%1：%2，已确认</translation>
+        </message>
+        <message>
+            <source>%1: measured %2, corrected to %3</source>
+            <translation>%1：测得%2，更正为%3</translation>
+        </message>
+        <message>
+            <source>ball and pocket</source>
+            <translation>球和袋口</translation>
+        </message>
+        <message>
+            <source>Say first which ball was meant for which pocket; then it can be made.</source>
+            <translation>请先说明哪颗球打向哪个袋口，然后才能算进球。</translation>
+        </message>
+        <message>
+            <source>No referee watched this shot, so there is no ruling to replace.</source>
+            <translation>此杆没有裁判，因此没有可替换的判罚。</translation>
+        </message>
+        <message>
+            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
+            <translation>此杆中两颗球都没有被跟踪，没有可交换的名称。</translation>
+        </message>
+        <message>
+            <source>The ways of this shot do not reach so far; choose a time between them.</source>
+            <translation>此杆的轨迹没有延伸到那里；请选择轨迹之内的时刻。</translation>
+        </message>
+        <message>
+            <source>A later correction in this frame rests on this one; take that one back first.</source>
+            <translation>本局后来的更正以此为依据；请先撤回那一项。</translation>
+        </message>
+        <message>
+            <source>This frame is still being put in; undo the shot in Session instead.</source>
+            <translation>本局仍在录入；请改在场次中撤销此杆。</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1，%2</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>tag</source>
+            <translation>标签</translation>
+        </message>
+    </context>
+    <context>
+        <name>CueSection</name>
+        <message>
+            <source>Cue pointed to</source>
+            <translation>球杆指向</translation>
+        </message>
+        <message>
+            <source>Ball went to</source>
+            <translation>球的去向</translation>
+        </message>
+        <message>
+            <source>Between them</source>
+            <translation>两者之差</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>抬杆角</translation>
+        </message>
+        <message>
+            <source>Tip, side</source>
+            <translation>击点左右</translation>
+        </message>
+        <message>
+            <source>Tip, height</source>
+            <translation>击点高低</translation>
+        </message>
+        <message>
+            <source>Sway of the aim</source>
+            <translation>瞄准晃动</translation>
+        </message>
+        <message>
+            <source>Tip speed</source>
+            <translation>皮头速度</translation>
+        </message>
+        <message>
+            <source>Read from the tags on the cue.</source>
+            <translation>由球杆上的标记读出。</translation>
+        </message>
+        <message>
+            <source>Read from the shaft over the cloth; its height is not seen.</source>
+            <translation>由台呢上方的杆身读出；看不出它的高度。</translation>
+        </message>
+        <message>
+            <source>Between: + the ball went to the right of the cue's line.</source>
+            <translation>两者之差：+ 球走在球杆线的右侧。</translation>
+        </message>
+        <message>
+            <source>The tags on the cue were seen in too few images before the strike.</source>
+            <translation>出杆前能看到球杆标记的画面太少。</translation>
+        </message>
+        <message>
+            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
+            <translation>这次出杆前倾角记录有空缺；请让传感器连续记录。</translation>
+        </message>
+        <message>
+            <source>The pitch log has another clock than the film and was left out; start both together.</source>
+            <translation>倾角记录与视频的时钟不同，未被采用；请同时启动两者。</translation>
+        </message>
+        <message>
+            <source>The tags are too small for this camera; it needs %1.</source>
+            <translation>标记对这台相机太小；需要%1。</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillCharts</name>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>达成全部目标的次数</translation>
+        </message>
+        <message>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>每轮下方为次数；竖线为95 %区间，空心点表示次数太少。</translation>
+        </message>
+    </context>
+    <context>
+        <name>DrillWords</name>
+        <message>
+            <source>Centre-line there and back</source>
+            <translation>中线往返</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
+            <translation>只用母球，从开球点到置球端库边再弹回经过起点。总偏一侧：瞄准或无意的侧旋；时左时右：出杆。</translation>
+        </message>
+        <message>
+            <source>Straight stop ladder</source>
+            <translation>直线定杆阶梯</translation>
+        </message>
+        <message>
+            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
+            <translation>四个距离的直线球，每次加长一步。母球停在碰撞处一颗球以内。十次成功八次再上一级。</translation>
+        </message>
+        <message>
+            <source>Straight follow bands</source>
+            <translation>直线跟杆分档</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
+            <translation>直线球；母球跟进到碰撞处之后的第一、第二或第三档。出杆前先说出档位。</translation>
+        </message>
+        <message>
+            <source>Straight draw bands</source>
+            <translation>直线拉杆分档</translation>
+        </message>
+        <message>
+            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
+            <translation>直线球；母球拉回到所报的档位：定杆、台宽的四分之一、二分之一或四分之三。</translation>
+        </message>
+        <message>
+            <source>Lag to the head rail</source>
+            <translation>比球到开球端库边</translation>
+        </message>
+        <message>
+            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
+            <translation>从开球线后打到置球端库边再弹回。母球停在距开球端库边半个星位以内。</translation>
+        </message>
+        <message>
+            <source>Bare-table stop lines</source>
+            <translation>空台停球线</translation>
+        </message>
+        <message>
+            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
+            <translation>只用母球，依次停到四条越来越远的线：中线、置球端库边、返程的中线、返程的开球线之后。</translation>
+        </message>
+        <message>
+            <source>Object-ball pace to the rail</source>
+            <translation>目标球力度到库边</translation>
+        </message>
+        <message>
+            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
+            <translation>正面撞击把目标球送向远端；它停在距置球端库边半个星位以内。</translation>
+        </message>
+        <message>
+            <source>Cut fan</source>
+            <translation>扇形切球</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
+            <translation>球在置球点，母球距半个台宽：直线，然后切15、30、45和60度。各角度都偏同一侧是瞄准问题；各角度都偏厚是没有考虑带球。</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>置球点长台切球组</translation>
+        </message>
+        <message>
+            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
+            <translation>球在置球点，母球在开球线后：约33、47和60度的长台切球。</translation>
+        </message>
+        <message>
+            <source>Rail-frozen ball cut</source>
+            <translation>贴库球切球</translation>
+        </message>
+        <message>
+            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
+            <translation>球贴长库；沿库边送入底袋。注意先碰球还是先碰库。</translation>
+        </message>
+        <message>
+            <source>Side-pocket pair</source>
+            <translation>中袋一对</translation>
+        </message>
+        <message>
+            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
+            <translation>中袋前一球，分别从开球端和置球端切入。此角度袋口容差小：力度决定成败。</translation>
+        </message>
+        <message>
+            <source>Thin cut</source>
+            <translation>薄球</translation>
+        </message>
+        <message>
+            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
+            <translation>约65度切入底袋；母球必须留在台上。记下偏向哪一侧。</translation>
+        </message>
+        <message>
+            <source>Stun to the mark</source>
+            <translation>定杆到标记</translation>
+        </message>
+        <message>
+            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
+            <translation>定杆：母球沿切线离开，碰到长库的标记段。不到：带拉杆；超过：带跟杆。</translation>
+        </message>
+        <message>
+            <source>Three-zone cue ball</source>
+            <translation>母球三区</translation>
+        </message>
+        <message>
+            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
+            <translation>一个进球，母球三个落点，轮流报出。进球与走位分别和合并计数。</translation>
+        </message>
+        <message>
+            <source>Row on the centre string</source>
+            <translation>中线一排球</translation>
+        </message>
+        <message>
+            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
+            <translation>五颗球横排，自由球。全部打进；母球不碰库。</translation>
+        </message>
+        <message>
+            <source>Correct-side two-ball</source>
+            <translation>两球走对侧</translation>
+        </message>
+        <message>
+            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
+            <translation>打进第一球，走到第二球的正确一侧：从置球端半台切15到45度。然后打进它。</translation>
+        </message>
+        <message>
+            <source>Called three-ball pattern</source>
+            <translation>报球三球顺序</translation>
+        </message>
+        <message>
+            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
+            <translation>三球散开，自由球。先说出顺序、袋口和落点，再照着打。</translation>
+        </message>
+        <message>
+            <source>Cue ball on the rail</source>
+            <translation>母球贴库</translation>
+        </message>
+        <message>
+            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
+            <translation>母球贴库，只能击打上部。短促出杆、球杆放平，胜过用力。</translation>
+        </message>
+        <message>
+            <source>Straight-back bank to the side</source>
+            <translation>反弹中袋</translation>
+        </message>
+        <message>
+            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
+            <translation>球碰对面长库后弹回中袋。记下偏长还是偏短；力度会改变角度。</translation>
+        </message>
+        <message>
+            <source>One-rail kick</source>
+            <translation>一库解球</translation>
+        </message>
+        <message>
+            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
+            <translation>直线上有障碍球。经一库碰到目标球；最好再把它藏住。</translation>
+        </message>
+        <message>
+            <source>Two-rail kick</source>
+            <translation>两库解球</translation>
+        </message>
+        <message>
+            <source>The same by way of two cushions. Any part of the ball counts.</source>
+            <translation>同样经两库。碰到就算。</translation>
+        </message>
+        <message>
+            <source>Hide-behind safety</source>
+            <translation>藏球防守</translation>
+        </message>
+        <message>
+            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
+            <translation>碰到目标球，把母球停到两颗障碍球后，使其没有直线可打。</translation>
+        </message>
+        <message>
+            <source>Thin-hit distance safety</source>
+            <translation>薄擦远台防守</translation>
+        </message>
+        <message>
+            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
+            <translation>薄擦：目标球留在置球端库边附近，母球回到开球端库边附近。</translation>
+        </message>
+        <message>
+            <source>Break control</source>
+            <translation>开球控制</translation>
+        </message>
+        <message>
+            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
+            <translation>整组球，总从同一位置开：打进一球，母球留在台中央。</translation>
+        </message>
+        <message>
+            <source>Open-spread run</source>
+            <translation>散球清台</translation>
+        </message>
+        <message>
+            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
+            <translation>球散开，都不靠库，自由球：任意顺序全部打进。计失误前打进的球数。</translation>
+        </message>
+        <message>
+            <source>straight</source>
+            <translation>直线</translation>
+        </message>
+        <message>
+            <source>speed</source>
+            <translation>力度</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>定杆</translation>
+        </message>
+        <message>
+            <source>follow</source>
+            <translation>跟杆</translation>
+        </message>
+        <message>
+            <source>draw</source>
+            <translation>拉杆</translation>
+        </message>
+        <message>
+            <source>cut</source>
+            <translation>切球</translation>
+        </message>
+        <message>
+            <source>aim</source>
+            <translation>瞄准</translation>
+        </message>
+        <message>
+            <source>long</source>
+            <translation>长台</translation>
+        </message>
+        <message>
+            <source>rail</source>
+            <translation>库边</translation>
+        </message>
+        <message>
+            <source>side pocket</source>
+            <translation>中袋</translation>
+        </message>
+        <message>
+            <source>position</source>
+            <translation>走位</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>连续</translation>
+        </message>
+        <message>
+            <source>bank</source>
+            <translation>反弹球</translation>
+        </message>
+        <message>
+            <source>kick</source>
+            <translation>解球</translation>
+        </message>
+        <message>
+            <source>safety</source>
+            <translation>防守</translation>
+        </message>
+        <message>
+            <source>break</source>
+            <translation>开球</translation>
+        </message>
+        <message>
+            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
+            <translation>跳球：戴护目镜，清空球台四周，球可能飞向之处不得站人。</translation>
+        </message>
+        <message>
+            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
+            <translation>大力开球：球可能飞出台面；置球端不站人，旁观者站在球员身后。</translation>
+        </message>
+        <message>
+            <source>cut %1 to the left</source>
+            <translation>向左切%1</translation>
+        </message>
+        <message>
+            <source>cut %1 to the right</source>
+            <translation>向右切%1</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>距离%1</translation>
+        </message>
+        <message>
+            <source>zone at %1 diamonds along, %2 across</source>
+            <translation>区域在纵向%1、横向%2星位</translation>
+        </message>
+        <message numerus="yes">
+            <source>by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>经%n库</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>a ball falls</source>
+            <translation>有球入袋</translation>
+        </message>
+        <message>
+            <source>%1 falls</source>
+            <translation>%1入袋</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 by way of %n cushion(s) to %2</source>
+            <translation>
+                <numerusform>%1经%n库进%2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1进%2</translation>
+        </message>
+        <message>
+            <source>%1 rests in the zone</source>
+            <translation>%1停在区域内</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 is met by way of %n cushion(s)</source>
+            <translation>
+                <numerusform>经%n库碰到%1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 is met first</source>
+            <translation>先碰到%1</translation>
+        </message>
+        <message>
+            <source>%1 is hidden from the cue ball</source>
+            <translation>%1对母球被遮住</translation>
+        </message>
+        <message>
+            <source>a cut of %1 to %2 is left on %3</source>
+            <translation>对%3留下%1到%2的切角</translation>
+        </message>
+        <message>
+            <source>the cue ball meets the cushion at the mark</source>
+            <translation>母球碰到库边标记处</translation>
+        </message>
+        <message>
+            <source>the cue ball comes back over its start</source>
+            <translation>母球返回经过起点</translation>
+        </message>
+        <message>
+            <source>every ball falls</source>
+            <translation>全部入袋</translation>
+        </message>
+        <message>
+            <source>the cue ball touches no cushion</source>
+            <translation>母球不碰库</translation>
+        </message>
+        <message>
+            <source>it went as it was called</source>
+            <translation>与所报一致</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>区内</translation>
+        </message>
+        <message>
+            <source>%1 outside</source>
+            <translation>区外%1</translation>
+        </message>
+        <message>
+            <source>%1 open</source>
+            <translation>露出%1</translation>
+        </message>
+        <message>
+            <source>cut %1</source>
+            <translation>切角%1</translation>
+        </message>
+        <message>
+            <source>%1 mm off</source>
+            <translation>偏%1 mm</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s)</source>
+            <translation>
+                <numerusform>%n颗球</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: %2 diamonds along, %3 across</source>
+            <translation>%1：纵向%2星位，横向%3</translation>
+        </message>
+        <message>
+            <source>%1 from the head cushion</source>
+            <translation>距开球端库边%1</translation>
+        </message>
+        <message>
+            <source>%1 from the foot cushion</source>
+            <translation>距置球端库边%1</translation>
+        </message>
+        <message>
+            <source>%1 from the right</source>
+            <translation>距右侧%1</translation>
+        </message>
+        <message>
+            <source>%1 from the left</source>
+            <translation>距左侧%1</translation>
+        </message>
+        <message>
+            <source>none yet</source>
+            <translation>尚无</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1/%2</translation>
+        </message>
+        <message>
+            <source>between %1 and %2 %</source>
+            <translation>在%1到%2 %之间</translation>
+        </message>
+        <message>
+            <source>%1, %2: not enough yet for a share</source>
+            <translation>%1，%2：次数还不够算比例</translation>
+        </message>
+        <message>
+            <source>%1: %2 %, %3</source>
+            <translation>%1：%2 %，%3</translation>
+        </message>
+        <message>
+            <source>One run more, and the two can be compared.</source>
+            <translation>再来一轮就可以比较。</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
+            <translation>
+                <numerusform>还不够比较：最近一轮和之前各轮至少各需%n次。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>between %1 and %2</source>
+            <translation>在%1到%2之间</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
+            <translation>最近一轮与之前相差%1个百分点（%2）：不只是偶然。</translation>
+        </message>
+        <message>
+            <source>The last run is as good as those before.</source>
+            <translation>最近一轮与之前一样好。</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
+            <translation>最近一轮与之前相差%1个百分点（%2）：可能是偶然。每边约%3次才能分辨。</translation>
+        </message>
+        <message>
+            <source>The drill has no set-up; add one.</source>
+            <translation>练习没有摆位；请添加。</translation>
+        </message>
+        <message>
+            <source>Nothing is asked; choose what a try is to bring about.</source>
+            <translation>没有要求；请选择每次要达成什么。</translation>
+        </message>
+        <message>
+            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
+            <translation>各摆位要求不同；请统一目标种类。</translation>
+        </message>
+        <message>
+            <source>The number of tries must be from 1 to %1.</source>
+            <translation>次数必须在1到%1之间。</translation>
+        </message>
+        <message>
+            <source>%1 is asked for but does not lie on the table; put it there.</source>
+            <translation>要求%1，但它不在台上；请放上。</translation>
+        </message>
+        <message>
+            <source>A goal lacks its ball, pocket or zone; choose it.</source>
+            <translation>有目标缺少球、袋口或区域；请选择。</translation>
+        </message>
+        <message>
+            <source>%1 lies there twice; take one away.</source>
+            <translation>%1出现两次；请拿走一颗。</translation>
+        </message>
+        <message>
+            <source>%1 lies off the playing surface; move it.</source>
+            <translation>%1在台面之外；请移动。</translation>
+        </message>
+        <message>
+            <source>%1 and %2 overlap; move one of them.</source>
+            <translation>%1与%2重叠；请移动其一。</translation>
+        </message>
+        <message>
+            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
+            <translation>这么多球放不下这么大的间隔；请减少或靠近一些。</translation>
+        </message>
+        <message>
+            <source>A zone lies beyond the cushions; move it.</source>
+            <translation>区域超出库边；请移动。</translation>
+        </message>
+        <message>
+            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
+            <translation>%1切不了这么薄；请移动球或换袋口。</translation>
+        </message>
+    </context>
+    <context>
+        <name>EraseWords</name>
+        <message>
+            <source>Sessions in which nobody else played</source>
+            <translation>没有其他人打球的场次</translation>
+        </message>
+        <message>
+            <source>Frames of these sessions</source>
+            <translation>这些场次的局</translation>
+        </message>
+        <message>
+            <source>Placed balls of these sessions</source>
+            <translation>这些场次中摆放的球</translation>
+        </message>
+        <message>
+            <source>Table fingerprints of these sessions</source>
+            <translation>这些场次的球台特征</translation>
+        </message>
+        <message>
+            <source>Seats in sessions with others</source>
+            <translation>与他人同场的席位</translation>
+        </message>
+        <message>
+            <source>Shots</source>
+            <translation>击球</translation>
+        </message>
+        <message>
+            <source>Places of balls</source>
+            <translation>球的位置</translation>
+        </message>
+        <message>
+            <source>Deliveries</source>
+            <translation>出杆</translation>
+        </message>
+        <message>
+            <source>Contacts and falls</source>
+            <translation>碰撞与落袋</translation>
+        </message>
+        <message>
+            <source>Pocketed balls</source>
+            <translation>落袋的球</translation>
+        </message>
+        <message>
+            <source>Tracks</source>
+            <translation>轨迹</translation>
+        </message>
+        <message>
+            <source>Rulings</source>
+            <translation>判罚</translation>
+        </message>
+        <message>
+            <source>Suggestions</source>
+            <translation>建议</translation>
+        </message>
+        <message>
+            <source>Accounts of misses</source>
+            <translation>失误分析</translation>
+        </message>
+        <message>
+            <source>Corrections</source>
+            <translation>更正</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>Tags</source>
+            <translation>标签</translation>
+        </message>
+        <message>
+            <source>Lines of consent</source>
+            <translation>同意条目</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Sessions under way</source>
+            <translation>进行中的场次</translation>
+        </message>
+        <message>
+            <source>Notes about others that lose their author's name</source>
+            <translation>关于他人、将失去作者姓名的备注</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose their author's name</source>
+            <translation>对他人击球、将失去作者姓名的更正</translation>
+        </message>
+        <message>
+            <source>Corrections of others' shots that lose the name</source>
+            <translation>对他人击球、将失去此姓名的更正</translation>
+        </message>
+        <message>
+            <source>Rulings on others' shots that lose the name</source>
+            <translation>对他人击球、将失去此姓名的判罚</translation>
+        </message>
+        <message>
+            <source>What goes with %1</source>
+            <translation>随 %1 一起删除的内容</translation>
+        </message>
+        <message>
+            <source>The player's name, playing hand and whether a minor</source>
+            <translation>球员的姓名、惯用手以及是否未成年</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1：%2</translation>
+        </message>
+        <message>
+            <source>Films: the files are yours and are deleted only when you ask for it</source>
+            <translation>影片：文件属于您，只有在您要求时才删除</translation>
+        </message>
+        <message>
+            <source>%1 (others play in it too: it stays in the record)</source>
+            <translation>%1（其中还有别人打球：保留在记录中）</translation>
+        </message>
+        <message>
+            <source>%1 (the record forgets it)</source>
+            <translation>%1（记录不再保留）</translation>
+        </message>
+        <message>
+            <source>Texts of others with the name, which is taken out</source>
+            <translation>他人文字中含有此姓名，将被去掉</translation>
+        </message>
+        <message>
+            <source>"%1" becomes "%2"</source>
+            <translation>“%1”变为“%2”</translation>
+        </message>
+        <message>
+            <source>Older copies beside the record that hold the name</source>
+            <translation>记录旁含有此姓名的旧副本</translation>
+        </message>
+        <message>
+            <source>What stays</source>
+            <translation>保留的内容</translation>
+        </message>
+        <message>
+            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
+            <translation>与此球员同场者的击球：%1，含 %2 个球的位置，不涉及姓名</translation>
+        </message>
+        <message>
+            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
+            <translation>他人的同意中提到此人为给予者或记录者，作为凭据保留：%1</translation>
+        </message>
+        <message>
+            <source>A random number without a name, so that no merge brings the player back</source>
+            <translation>一个不含姓名的随机编号，以免合并时又带回此球员</translation>
+        </message>
+        <message>
+            <source>Reports, exports and copies that were made of the record elsewhere</source>
+            <translation>在别处生成的报告、导出文件和记录副本</translation>
+        </message>
+        <message>
+            <source>%1 was deleted.</source>
+            <translation>%1 已删除。</translation>
+        </message>
+        <message>
+            <source>%1 was not there any more.</source>
+            <translation>%1 已经不在。</translation>
+        </message>
+        <message>
+            <source>%1 is another file by now and was left alone.</source>
+            <translation>%1 现在已是另一个文件，未作改动。</translation>
+        </message>
+        <message>
+            <source>%1 could not be deleted (%2); delete it yourself.</source>
+            <translation>无法删除 %1（%2）；请自行删除。</translation>
+        </message>
+        <message>
+            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
+            <translation>记录文件无法重写，因为另一个程序正在使用它或磁盘已满：旧页面可能仍含有此姓名。请关闭其他程序，并用同一姓名运行“ferrule erase --compact”。</translation>
+        </message>
+        <message>
+            <source>The name is nowhere in the record's files any more.</source>
+            <translation>记录的文件中已不再有此姓名。</translation>
+        </message>
+        <message>
+            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
+            <translation>此姓名（或其他词中的相同字母）仍出现在记录的文件中：%1 次。</translation>
+        </message>
+        <message>
+            <source>%1 was erased.</source>
+            <translation>%1 已被清除。</translation>
+        </message>
+        <message>
+            <source>Runs of drills</source>
+            <translation>练习轮次</translation>
+        </message>
+        <message>
+            <source>Tries in these runs</source>
+            <translation>这些轮次中的尝试</translation>
         </message>
     </context>
     <context>
@@ -1490,6 +2490,163 @@
         </message>
     </context>
     <context>
+        <name>LiveWords</name>
+        <message>
+            <source>Waiting for the first image</source>
+            <translation>等待第一帧图像</translation>
+        </message>
+        <message>
+            <source>What was seen is measured to its end</source>
+            <translation>正在测完已看到的内容</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand in the record</source>
+            <translation>
+                <numerusform>记录中有 %n 杆</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Practice without a referee</source>
+            <translation>无裁判练习</translation>
+        </message>
+        <message>
+            <source>Waiting for the first shot</source>
+            <translation>等待第一杆</translation>
+        </message>
+        <message>
+            <source>%1, as far as anyone knows</source>
+            <comment>whose turn it is</comment>
+            <translation>%1（据目前所知）</translation>
+        </message>
+        <message>
+            <source>Frames: %1 %2, %3 %4</source>
+            <comment>name, frames, name, frames</comment>
+            <translation>局分：%1 %2，%3 %4</translation>
+        </message>
+        <message>
+            <source>%1 images</source>
+            <comment>a number that grows</comment>
+            <translation>%1 帧图像</translation>
+        </message>
+        <message>
+            <source>none dropped</source>
+            <translation>无丢弃</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n dropped</source>
+            <translation>
+                <numerusform>丢弃 %n 帧</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>measuring is %n image(s) behind</source>
+            <translation>
+                <numerusform>测量落后 %n 帧</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>MeasuringWords</name>
+        <message>
+            <source>aim %1</source>
+            <translation>瞄准 %1</translation>
+        </message>
+        <message>
+            <source>aim and speed not observable</source>
+            <translation>瞄准与球速无法观察</translation>
+        </message>
+        <message>
+            <source>less than a minute left</source>
+            <translation>剩余不到一分钟</translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n minute(s) left</source>
+            <translation>
+                <numerusform>约剩 %n 分钟</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>about %n hour(s) left</source>
+            <translation>
+                <numerusform>约剩 %n 小时</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one</source>
+            <translation>正在为每一杆寻找建议</translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1 %</source>
+            <translation>正在为每一杆寻找建议，%1 %</translation>
+        </message>
+        <message>
+            <source>Opening the film</source>
+            <translation>正在打开视频</translation>
+        </message>
+        <message>
+            <source>Image %1</source>
+            <translation>图像 %1</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>image, share</comment>
+            <translation>%1，%2 %</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>how far, time left</comment>
+            <translation>%1；%2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) measured in %1 of film.</source>
+            <translation>
+                <numerusform>在 %1 的视频中测得 %n 杆。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The film is shorter than its header says; what is there counts.</source>
+            <translation>视频比其文件头所示更短；以实际内容为准。</translation>
+        </message>
+        <message numerus="yes">
+            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
+            <translation>
+                <numerusform>摄像机移动了 %n 次：移动期间的杆数据存疑。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Read with what session "%1" told of this table.</source>
+            <translation>按场次“%1”得知的球台特性读取。</translation>
+        </message>
+        <message>
+            <source>It stands beside session "%1", which holds the same film.</source>
+            <translation>它与包含同一视频的场次“%1”并列。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s) stand beside what would have been suggested.</source>
+            <translation>
+                <numerusform>%n 杆旁已附上当时的建议。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
+            <translation>
+                <numerusform>已停止。场次“%1”中保留 %n 杆，该局视为未完成；视频可随时从头重新测量。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
+            <translation>
+                <numerusform>此视频已测量过：场次“%1”含其 %n 杆。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
+            <translation>
+                <numerusform>此视频的测量曾中断：场次“%1”含其前 %n 杆。重新测量将成为与之并列的独立场次。</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>MissSentence</name>
         <message>
             <source>Missed %1 by %2 (%3 at the pocket).</source>
@@ -1621,6 +2778,280 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+    </context>
+    <context>
+        <name>PeopleWords</name>
+        <message>
+            <source>a parent or guardian</source>
+            <translation>父母或监护人</translation>
+        </message>
+        <message>
+            <source>somebody</source>
+            <translation>某人</translation>
+        </message>
+        <message>
+            <source>%1 (parent or guardian)</source>
+            <translation>%1（父母或监护人）</translation>
+        </message>
+        <message>
+            <source>Ask before shots of this person are measured and kept.</source>
+            <translation>在测量并保存此人的击球之前先征求同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept of this person.</source>
+            <translation>不保存此人的影片。</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person.</source>
+            <translation>报告只交给此人本人。</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>未知</translation>
+        </message>
+        <message>
+            <source>Right-handed</source>
+            <translation>右手</translation>
+        </message>
+        <message>
+            <source>Left-handed</source>
+            <translation>左手</translation>
+        </message>
+        <message>
+            <source>Both hands</source>
+            <translation>双手</translation>
+        </message>
+        <message>
+            <source>Measured shots</source>
+            <translation>测量的击球</translation>
+        </message>
+        <message>
+            <source>Film</source>
+            <translation>影片</translation>
+        </message>
+        <message>
+            <source>Film of a minor</source>
+            <translation>未成年人的影片</translation>
+        </message>
+        <message>
+            <source>Handing on the report</source>
+            <translation>转交报告</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until %3.</source>
+            <translation>由 %1 于 %2 给予，至 %3 为止。</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, until it is withdrawn.</source>
+            <translation>由 %1 于 %2 给予，直到撤回为止。</translation>
+        </message>
+        <message>
+            <source>Missing.</source>
+            <translation>缺少。</translation>
+        </message>
+        <message>
+            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
+            <translation>由 %1 于 %2 给予，但未成年人须由父母或监护人给予。</translation>
+        </message>
+        <message>
+            <source>Expired on %1.</source>
+            <translation>已于 %1 到期。</translation>
+        </message>
+        <message>
+            <source>Withdrawn by %1 on %2.</source>
+            <translation>由 %1 于 %2 撤回。</translation>
+        </message>
+        <message>
+            <source>%1 · %2: withdrawn by %3</source>
+            <translation>%1 · %2：由 %3 撤回</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3 until %4</source>
+            <translation>%1 · %2：由 %3 给予，至 %4</translation>
+        </message>
+        <message>
+            <source>%1 · %2: given by %3</source>
+            <translation>%1 · %2：由 %3 给予</translation>
+        </message>
+        <message>
+            <source>, noted by %1</source>
+            <translation>，由 %1 记下</translation>
+        </message>
+        <message>
+            <source>, taken back as a mistake</source>
+            <translation>，作为错误收回</translation>
+        </message>
+        <message>
+            <source>guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>no consent</source>
+            <translation>未同意</translation>
+        </message>
+        <message>
+            <source>no film</source>
+            <translation>不可拍摄</translation>
+        </message>
+        <message>
+            <source>Has not played yet.</source>
+            <translation>还没有打过球。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n场</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n杆</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>last played on %1</source>
+            <translation>最近一次打球：%1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlaceHelp</name>
+        <message>
+            <source>Go through the steps from the first; you can leave and come back at any time.</source>
+            <translation>按顺序完成各步；随时可以离开，再回来继续。</translation>
+        </message>
+        <message>
+            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
+            <translation>用钢尺测量球台，从库边前沿到前沿；两条对角线相等说明球台方正。</translation>
+        </message>
+        <message>
+            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
+            <translation>按真实尺寸打印标定板，核对其刻度尺，并拍至少十张清晰的照片，覆盖画面的每个角落。</translation>
+        </message>
+        <message>
+            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
+            <translation>测量标记的位置和高度：高度差一厘米，球的位置就差几毫米。</translation>
+        </message>
+        <message>
+            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
+            <translation>用自检查看镜头和机位是否与视频相符，用误差图查看球的位置可能偏多少。</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
+            <translation>没有标记和标定板时可以用库边；误差图会说明代价有多大。</translation>
+        </message>
+        <message>
+            <source>Begin with the game and who plays, or with practice alone.</source>
+            <translation>先选比赛项目和球员，或选单人训练。</translation>
+        </message>
+        <message>
+            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
+            <translation>把球拖到它们所在的位置；球会吸附到置球点、库边和其他球。</translation>
+        </message>
+        <message>
+            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
+            <translation>点选要打的球和袋口，再按结果对应的按键。</translation>
+        </message>
+        <message>
+            <source>The referee keeps turn and score; undo takes back any step.</source>
+            <translation>裁判负责轮次和比分；每一步都可以撤销。</translation>
+        </message>
+        <message>
+            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
+            <translation>需要时才查看建议：是否看过建议会随该杆一起记录。</translation>
+        </message>
+        <message>
+            <source>Choose a shot on the left, or scrub along the time line.</source>
+            <translation>在左侧选一杆，或沿时间轴拖动。</translation>
+        </message>
+        <message>
+            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
+            <translation>可按帧、按事件或按杆步进；视频和俯视图始终显示同一时刻。</translation>
+        </message>
+        <message>
+            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
+            <translation>建议为虚线，实打为实线；右侧面板把两者并排比较。</translation>
+        </message>
+        <message>
+            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
+            <translation>每个数值都附标准不确定度；视频看不出的称为“无法观测”。</translation>
+        </message>
+        <message>
+            <source>Filter the shots to play, say, all thick misses one after another.</source>
+            <translation>筛选击球，例如把所有打厚的失误连续播放。</translation>
+        </message>
+        <message>
+            <source>Choose a player and a period; a second column compares another period or player.</source>
+            <translation>选择球员和时段；第二栏可与另一时段或另一球员比较。</translation>
+        </message>
+        <message>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <translation>色带和须线为 95% 区间；区间内的变化可能只是偶然。</translation>
+        </message>
+        <message>
+            <source>Click a point or a cell to look at the shots behind it.</source>
+            <translation>点击某个点或格，查看其背后的击球。</translation>
+        </message>
+        <message>
+            <source>What to work on names three things at most, with what each is worth in frames.</source>
+            <translation>“练什么”最多列三项，并说明每项值多少局。</translation>
+        </message>
+        <message>
+            <source>Choose the student, the period and the student's own language.</source>
+            <translation>选择学员、时段和学员自己的语言。</translation>
+        </message>
+        <message>
+            <source>Write a note of your own: it stands on the first page.</source>
+            <translation>写一段评语：它会印在第一页。</translation>
+        </message>
+        <message>
+            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
+            <translation>屏幕上的页面就是打印的页面；可导出为 PDF 或 HTML。</translation>
+        </message>
+        <message>
+            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
+            <translation>用一个按键或右键菜单更正读错的内容；由此而来的部分会重新读取和判定。</translation>
+        </message>
+        <message>
+            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
+            <translation>在左侧选一个练习；指向一颗球可看它的位置如何量取。</translation>
+        </message>
+        <message>
+            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
+            <translation>每个练习都有镜像：一侧容易的，另一侧可能很难。</translation>
+        </message>
+        <message>
+            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
+            <translation>开始一轮，点击母球停住的位置，再按下结果对应的键。</translation>
+        </message>
+        <message>
+            <source>Or let the tries be counted from a session that was recorded.</source>
+            <translation>或者从已记录的场次中自动计数。</translation>
+        </message>
+        <message>
+            <source>The history says whether the last run differs from those before by more than chance.</source>
+            <translation>历史会说明最近一轮与之前的差别是否超出偶然。</translation>
+        </message>
+        <message>
+            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
+            <translation>先添加球员：姓名、惯用手、分组（如少年组或周二组）。</translation>
+        </message>
+        <message>
+            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
+            <translation>记下谁在何时同意了什么、有效至何时；未成年人由父母或监护人同意。</translation>
+        </message>
+        <message>
+            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
+            <translation>缺少或到期的同意会用文字说明，并说明后果：没有同意就不保存影片。</translation>
+        </message>
+        <message>
+            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
+            <translation>同意列表中不会丢失任何内容：撤回、续期和更正都各占一行。</translation>
+        </message>
+        <message>
+            <source>A guest's shots can be given to a player once it is known who it was.</source>
+            <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
         </message>
     </context>
     <context>
@@ -3285,42 +4716,6 @@
             <translation>距右库%1</translation>
         </message>
         <message>
-            <source>player</source>
-            <translation>球员</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>结果</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>首先碰球</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>母球落袋</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>球</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>袋口</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>未知</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>是</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>否</translation>
-        </message>
-        <message>
             <source>the cue ball was hidden</source>
             <translation>母球被遮住</translation>
         </message>
@@ -3394,10 +4789,6 @@
         <message>
             <source>corrected by hand</source>
             <translation>人工更正</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1：测得%2，更正为%3</translation>
         </message>
         <message>
             <source>Not a clean reading: %1.</source>
@@ -3678,6 +5069,65 @@
         </message>
     </context>
     <context>
+        <name>ferrule::AboutPage</name>
+        <message>
+            <source>About Ferrule</source>
+            <translation>关于 Ferrule</translation>
+        </message>
+        <message>
+            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
+            <translation>Ferrule %1 把球台视频变成测量过的击球。</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>注意安全</translation>
+        </message>
+        <message>
+            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
+            <translation>在人的上方悬挂摄像机或投影仪，必须使用额定承重的固定件，并加装安全绳。</translation>
+        </message>
+        <message>
+            <source>Leave mains work to a licensed electrician; local codes come first.</source>
+            <translation>市电作业请交给持证电工；以当地法规为准。</translation>
+        </message>
+        <message>
+            <source>Never look into the projector's beam, and never let a person lean into it.</source>
+            <translation>切勿直视投影光束，也不要让人探入光束。</translation>
+        </message>
+        <message>
+            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
+            <translation>跳球：保护眼睛，球台周围不要有人。</translation>
+        </message>
+        <message>
+            <source>Film people, minors above all, only with consent, and as local law allows.</source>
+            <translation>拍摄他人，尤其是未成年人，须先征得同意，并遵守当地法律。</translation>
+        </message>
+        <message>
+            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
+            <translation>数值都有不确定度：误差图达不到的毫米数不要相信。</translation>
+        </message>
+        <message>
+            <source>Your data</source>
+            <translation>您的数据</translation>
+        </message>
+        <message>
+            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
+            <translation>所有数据都留在本机，只有您能读取；不会发送到任何地方。</translation>
+        </message>
+        <message>
+            <source>Licence</source>
+            <translation>许可</translation>
+        </message>
+        <message>
+            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
+            <translation>自由软件，遵循 GNU General Public License 第 3 版或更高版本。不提供任何担保。</translation>
+        </message>
+        <message>
+            <source>Made with</source>
+            <translation>所用程序库</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::BallTray</name>
         <message>
             <source>Balls off the table</source>
@@ -3721,6 +5171,49 @@
         <message>
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>将五颗球沿直尺排成一行，从一端量到另一端：其五分之一就是直径，精度提高到五倍。符合世界规格的球为57.15 mm、156至170 g。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraChoice</name>
+        <message>
+            <source>Camera</source>
+            <translation>摄像机</translation>
+        </message>
+        <message>
+            <source>Size and rate of the images</source>
+            <translation>图像尺寸与帧率</translation>
+        </message>
+        <message>
+            <source>Choose a film that stands in for the camera</source>
+            <translation>选择代替摄像机的视频</translation>
+        </message>
+        <message>
+            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
+            <translation>视频 (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>A film of this camera, played at its own pace</source>
+            <translation>此摄像机的视频，按原速播放</translation>
+        </message>
+        <message>
+            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
+            <translation>请固定摄像机的对焦与曝光：曝光取市电周期的整数倍以防闪烁，并短到快球不拖影。设置时的状态必须保持不变。</translation>
+        </message>
+        <message>
+            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
+            <translation>机位按 %1 × %2 得出；其他尺寸的图像无法用它测量。</translation>
+        </message>
+        <message>
+            <source>A film in place of a camera</source>
+            <translation>用视频代替摄像机</translation>
+        </message>
+        <message>
+            <source>No camera was found: connect one, or let a film stand in to try it.</source>
+            <translation>未找到摄像机：请连接一台，或用视频代替试用。</translation>
+        </message>
+        <message>
+            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
+            <translation>一切与使用摄像机时相同，包括测量跟不上的情形。</translation>
         </message>
     </context>
     <context>
@@ -3772,6 +5265,17 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1，按文件标注旋转%2°</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CameraSource</name>
+        <message>
+            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
+            <translation>摄像机 %1 没有图像（%2）。请检查连线、是否被其他程序占用，以及本程序是否有权使用摄像机。</translation>
+        </message>
+        <message>
+            <source>The camera %1 is gone; what it saw until then is kept.</source>
+            <translation>摄像机 %1 已断开；此前看到的内容予以保留。</translation>
         </message>
     </context>
     <context>
@@ -3902,10 +5406,416 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ConsentSection</name>
+        <message>
+            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
+            <translation>拍摄他人，尤其是未成年人：先征求书面同意。未成年人须在开机之前由父母或监护人同意；当地法律可能有更多要求。</translation>
+        </message>
+        <message>
+            <source>Who gave or withdrew it</source>
+            <translation>由谁给予或撤回</translation>
+        </message>
+        <message>
+            <source>&amp;By</source>
+            <translation>由(&amp;B)</translation>
+        </message>
+        <message>
+            <source>a &amp;parent or guardian</source>
+            <translation>父母或监护人(&amp;P)</translation>
+        </message>
+        <message>
+            <source>From this day on</source>
+            <translation>自此日起</translation>
+        </message>
+        <message>
+            <source>&amp;On</source>
+            <translation>日期(&amp;O)</translation>
+        </message>
+        <message>
+            <source>&amp;Until</source>
+            <translation>至(&amp;U)</translation>
+        </message>
+        <message>
+            <source>It ends on a day</source>
+            <translation>在某日结束</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>最后一天</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>记下</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>取消</translation>
+        </message>
+        <message>
+            <source>Renew…</source>
+            <translation>续期…</translation>
+        </message>
+        <message>
+            <source>Note…</source>
+            <translation>记下…</translation>
+        </message>
+        <message>
+            <source>Note consent: %1</source>
+            <translation>记下同意：%1</translation>
+        </message>
+        <message>
+            <source>Withdraw…</source>
+            <translation>撤回…</translation>
+        </message>
+        <message>
+            <source>Withdraw consent: %1</source>
+            <translation>撤回同意：%1</translation>
+        </message>
+        <message>
+            <source>Consent given: %1</source>
+            <translation>已给予同意：%1</translation>
+        </message>
+        <message>
+            <source>Consent withdrawn: %1</source>
+            <translation>已撤回同意：%1</translation>
+        </message>
+        <message>
+            <source>Name of the parent or guardian</source>
+            <translation>父母或监护人的姓名</translation>
+        </message>
+        <message>
+            <source>Say who gave or withdrew consent.</source>
+            <translation>请说明由谁给予或撤回同意。</translation>
+        </message>
+        <message>
+            <source>The consent would end before it begins; choose a later last day.</source>
+            <translation>同意会在开始之前结束；请选择较晚的最后一天。</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::CoverageView</name>
         <message>
             <source>The board was seen in %1 % of the picture</source>
             <translation>标定板出现在画面的%1%</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DetailPanel</name>
+        <message>
+            <source>Left and right exchanged</source>
+            <translation>左右对调</translation>
+        </message>
+        <message>
+            <source>Head and foot exchanged</source>
+            <translation>两端对调</translation>
+        </message>
+        <message>
+            <source>Spread the balls anew</source>
+            <translation>重新散球</translation>
+        </message>
+        <message>
+            <source>Whose run it is; may stay empty</source>
+            <translation>这一轮是谁的；可留空</translation>
+        </message>
+        <message>
+            <source>&amp;Player</source>
+            <translation>球员(&amp;P)</translation>
+        </message>
+        <message>
+            <source>A usual size, or the path of a table file</source>
+            <translation>常用尺寸，或球台文件的路径</translation>
+        </message>
+        <message>
+            <source>&amp;Table</source>
+            <translation>球台(&amp;T)</translation>
+        </message>
+        <message>
+            <source>Begin a run</source>
+            <translation>开始一轮</translation>
+        </message>
+        <message>
+            <source>Or find the tries in a session that was recorded:</source>
+            <translation>或者在已记录的场次中查找：</translation>
+        </message>
+        <message>
+            <source>Recorded session</source>
+            <translation>已记录的场次</translation>
+        </message>
+        <message>
+            <source>Count its tries</source>
+            <translation>计数</translation>
+        </message>
+        <message>
+            <source>Edit</source>
+            <translation>编辑</translation>
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation>删除</translation>
+        </message>
+        <message>
+            <source>Its runs stay; undo brings it back</source>
+            <translation>各轮记录保留；撤销可恢复</translation>
+        </message>
+        <message>
+            <source>Copy and change</source>
+            <translation>复制并修改</translation>
+        </message>
+        <message>
+            <source>Export…</source>
+            <translation>导出…</translation>
+        </message>
+        <message>
+            <source>A try counts when: %1; %2 tries.</source>
+            <translation>达成条件：%1；共%2次。</translation>
+        </message>
+        <message>
+            <source>Cue ball in hand.</source>
+            <translation>自由球。</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>达成全部目标的次数</translation>
+        </message>
+        <message>
+            <source>No run yet: how the tries come out over the weeks will stand here.</source>
+            <translation>还没有记录：这里将显示几周来的结果。</translation>
+        </message>
+        <message>
+            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
+            <translation>各轮合计：%1 %，在%2到%3 %之间，共%4次。</translation>
+        </message>
+        <message>
+            <source>Not enough yet: %1 of %2 tries.</source>
+            <translation>还不够：%1/%2次。</translation>
+        </message>
+        <message>
+            <source>Best run: %1, %2.</source>
+            <translation>最佳一轮：%1，%2。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillPicture</name>
+        <message>
+            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
+            <translation>摆位；进行中点击或用方向键标出母球停住的位置</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::DrillsPlace</name>
+        <message>
+            <source>Drills</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>No shot of this session was played from the set-up of this drill.</source>
+            <translation>本场次没有从该练习摆位打出的杆。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n try(s) counted: %1</source>
+            <translation>
+                <numerusform>计入%n次：%1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Deleted; undo brings it back. Its runs stay.</source>
+            <translation>已删除；撤销可恢复。各轮记录保留。</translation>
+        </message>
+        <message>
+            <source>%1, my own</source>
+            <translation>%1（自定）</translation>
+        </message>
+        <message>
+            <source>Find a drill</source>
+            <translation>查找练习</translation>
+        </message>
+        <message>
+            <source>Kind of drill</source>
+            <translation>练习种类</translation>
+        </message>
+        <message>
+            <source>Import…</source>
+            <translation>导入…</translation>
+        </message>
+        <message>
+            <source>Take over the drills of a file</source>
+            <translation>从文件导入练习</translation>
+        </message>
+        <message>
+            <source>New drill</source>
+            <translation>新建练习</translation>
+        </message>
+        <message>
+            <source>My drill</source>
+            <translation>我的练习</translation>
+        </message>
+        <message>
+            <source>Set-up of the drill</source>
+            <translation>练习的摆位</translation>
+        </message>
+        <message>
+            <source>All drills</source>
+            <translation>全部练习</translation>
+        </message>
+        <message>
+            <source>Set-up %1</source>
+            <translation>摆位%1</translation>
+        </message>
+        <message>
+            <source>Import drills</source>
+            <translation>导入练习</translation>
+        </message>
+        <message>
+            <source>Drills (*.json);;All files (*)</source>
+            <translation>练习 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>Nothing of %1 was taken over: in "%2" %3</source>
+            <translation>%1未导入：在“%2”中 %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill(s) taken over.</source>
+            <translation>
+                <numerusform>已导入%n个练习。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Export the drill</source>
+            <translation>导出练习</translation>
+        </message>
+        <message>
+            <source>Written to %1.</source>
+            <translation>已写入%1。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::EditorPanel</name>
+        <message>
+            <source>Keep the drill</source>
+            <translation>保存练习</translation>
+        </message>
+        <message>
+            <source>Do not keep</source>
+            <translation>不保存</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>名称(&amp;N)</translation>
+        </message>
+        <message>
+            <source>What it is f&amp;or</source>
+            <translation>用途(&amp;O)</translation>
+        </message>
+        <message>
+            <source>Words with commas</source>
+            <translation>用逗号分隔</translation>
+        </message>
+        <message>
+            <source>&amp;Kinds</source>
+            <translation>种类(&amp;K)</translation>
+        </message>
+        <message>
+            <source>Pot</source>
+            <translation>进球</translation>
+        </message>
+        <message>
+            <source>Pot and leave</source>
+            <translation>进球并走位</translation>
+        </message>
+        <message>
+            <source>Leave alone</source>
+            <translation>仅走位</translation>
+        </message>
+        <message>
+            <source>Hit and hide</source>
+            <translation>碰球并藏球</translation>
+        </message>
+        <message>
+            <source>Clear the table</source>
+            <translation>清台</translation>
+        </message>
+        <message>
+            <source>As it is</source>
+            <translation>保持不变</translation>
+        </message>
+        <message>
+            <source>&amp;Asked</source>
+            <translation>要求(&amp;A)</translation>
+        </message>
+        <message>
+            <source>&amp;Tries</source>
+            <translation>次数(&amp;T)</translation>
+        </message>
+        <message>
+            <source>&amp;Zone's radius</source>
+            <translation>区域半径(&amp;Z)</translation>
+        </message>
+        <message>
+            <source>A jump shot: show the caution</source>
+            <translation>跳球：显示警示</translation>
+        </message>
+        <message>
+            <source>Means the same from the other end</source>
+            <translation>从另一端打也一样</translation>
+        </message>
+        <message>
+            <source>Ball</source>
+            <translation>球</translation>
+        </message>
+        <message>
+            <source>Put it on the table</source>
+            <translation>放到台上</translation>
+        </message>
+        <message>
+            <source>One set-up more</source>
+            <translation>增加摆位</translation>
+        </message>
+        <message>
+            <source>Remove this set-up</source>
+            <translation>移除此摆位</translation>
+        </message>
+        <message>
+            <source>Set-ups in turn, try by try</source>
+            <translation>摆位轮流</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::ErasePanel</name>
+        <message>
+            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
+            <translation>清除会将球员及其保存的一切永久移出记录。如果以后可能用到，请先导出。</translation>
+        </message>
+        <message>
+            <source>Show what would go…</source>
+            <translation>显示将删除的内容…</translation>
+        </message>
+        <message>
+            <source>What goes and what stays</source>
+            <translation>删除与保留的内容</translation>
+        </message>
+        <message>
+            <source>Take the name out of others' texts</source>
+            <translation>从他人的文字中去掉此姓名</translation>
+        </message>
+        <message>
+            <source>Delete the films of this player alone</source>
+            <translation>删除只有此球员的影片</translation>
+        </message>
+        <message>
+            <source>Delete the older copies</source>
+            <translation>删除旧副本</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>取消</translation>
+        </message>
+        <message>
+            <source>Erase for good</source>
+            <translation>永久清除</translation>
+        </message>
+        <message>
+            <source>Erase %1 for good</source>
+            <translation>永久清除 %1</translation>
         </message>
     </context>
     <context>
@@ -3928,6 +5838,21 @@
         <message>
             <source>Every ball rests</source>
             <translation>球全部静止</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::FilmPage</name>
+        <message>
+            <source>Progress</source>
+            <translation>进度</translation>
+        </message>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>在复盘中查看(&amp;L)</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>另一场次(&amp;A)</translation>
         </message>
     </context>
     <context>
@@ -4365,6 +6290,17 @@
         </message>
     </context>
     <context>
+        <name>ferrule::LivePage</name>
+        <message>
+            <source>&amp;Look at it in Review</source>
+            <translation>在复盘中查看(&amp;L)</translation>
+        </message>
+        <message>
+            <source>&amp;Another session</source>
+            <translation>另一场次(&amp;A)</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::MainWindow</name>
         <message>
             <source>&amp;Wide list of places</source>
@@ -4385,18 +6321,6 @@
         <message>
             <source>Records (*.sqlite);;All files (*)</source>
             <translation>记录 (*.sqlite);;所有文件 (*)</translation>
-        </message>
-        <message>
-            <source>About Ferrule</source>
-            <translation>关于Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.
-
-Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>Ferrule %1把球台的视频变成实测的击球。
-
-本程序是自由软件，遵循GNU通用公共许可证第3版或更新版本。不提供任何担保。</translation>
         </message>
         <message>
             <source>Open &amp;again</source>
@@ -4563,6 +6487,193 @@ Free software under the GNU General Public License, version 3 or later. It comes
         </message>
     </context>
     <context>
+        <name>ferrule::MeasuredShotList</name>
+        <message>
+            <source>Shots measured so far</source>
+            <translation>已测得的杆</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::MeasuringPictures</name>
+        <message>
+            <source>Picture of the film with the balls that were found</source>
+            <translation>视频画面及找到的球</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::NoteSection</name>
+        <message>
+            <source>Notes about this player</source>
+            <translation>关于此球员的备注</translation>
+        </message>
+        <message>
+            <source>A new note</source>
+            <translation>新备注</translation>
+        </message>
+        <message>
+            <source>Who writes</source>
+            <translation>谁在记录</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>您的姓名</translation>
+        </message>
+        <message>
+            <source>Stands beside notes and consents that you write down</source>
+            <translation>显示在您记下的备注和同意旁</translation>
+        </message>
+        <message>
+            <source>&amp;Written by</source>
+            <translation>记录人(&amp;W)</translation>
+        </message>
+        <message>
+            <source>Add the note</source>
+            <translation>添加备注</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>移除</translation>
+        </message>
+        <message>
+            <source>Remove the chosen note</source>
+            <translation>移除所选备注</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PeopleDesk</name>
+        <message>
+            <source>add %1</source>
+            <translation>添加 %1</translation>
+        </message>
+        <message>
+            <source>%1 has played meanwhile and stays.</source>
+            <translation>%1 期间已打过球，予以保留。</translation>
+        </message>
+        <message>
+            <source>change %1</source>
+            <translation>更改 %1</translation>
+        </message>
+        <message>
+            <source>rename %1 to %2</source>
+            <translation>将 %1 改名为 %2</translation>
+        </message>
+        <message>
+            <source>note consent of %1</source>
+            <translation>记下 %1 的同意</translation>
+        </message>
+        <message>
+            <source>withdraw consent of %1</source>
+            <translation>撤回 %1 的同意</translation>
+        </message>
+        <message>
+            <source>note about %1</source>
+            <translation>关于 %1 的备注</translation>
+        </message>
+        <message>
+            <source>remove a note about %1</source>
+            <translation>移除关于 %1 的备注</translation>
+        </message>
+        <message>
+            <source>make %1 and %2 one</source>
+            <translation>将 %1 与 %2 合为一人</translation>
+        </message>
+        <message>
+            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
+            <translation>%1 和 %2 在同一次场次“%3”中打过球，因此是两个人。</translation>
+        </message>
+        <message>
+            <source>%1 plays in the session that is under way; end it first.</source>
+            <translation>%1 正在进行中的场次里打球；请先结束它。</translation>
+        </message>
+        <message>
+            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
+            <translation>%1 正在进行中的场次里打球；请在“场次”中继续并先结束它。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PersonForm</name>
+        <message>
+            <source>Name</source>
+            <translation>姓名</translation>
+        </message>
+        <message>
+            <source>&amp;Name</source>
+            <translation>姓名(&amp;N)</translation>
+        </message>
+        <message>
+            <source>Playing hand</source>
+            <translation>惯用手</translation>
+        </message>
+        <message>
+            <source>Playing &amp;hand</source>
+            <translation>惯用手(&amp;H)</translation>
+        </message>
+        <message>
+            <source>Groups</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Such as juniors, Tuesday</source>
+            <translation>例如：少年组, 周二</translation>
+        </message>
+        <message>
+            <source>With commas between; a person may be in several</source>
+            <translation>用逗号分隔；一人可属于多个分组</translation>
+        </message>
+        <message>
+            <source>G&amp;roups</source>
+            <translation>分组(&amp;R)</translation>
+        </message>
+        <message>
+            <source>&amp;Minor: a parent or guardian gives consent</source>
+            <translation>未成年：由父母或监护人同意(&amp;M)</translation>
+        </message>
+        <message>
+            <source>Minor</source>
+            <translation>未成年</translation>
+        </message>
+        <message>
+            <source>G&amp;uest: who it is will be known later</source>
+            <translation>访客：以后才知道是谁(&amp;U)</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>Who it is</source>
+            <translation>是谁</translation>
+        </message>
+        <message>
+            <source>Give over</source>
+            <translation>归给</translation>
+        </message>
+        <message>
+            <source>Give all shots to that player</source>
+            <translation>把所有击球归给该球员</translation>
+        </message>
+        <message>
+            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
+            <translation>所有击球、场次、备注和同意都归给该球员；可以撤销</translation>
+        </message>
+        <message>
+            <source>This &amp;is</source>
+            <translation>这是(&amp;I)</translation>
+        </message>
+        <message>
+            <source>Same person &amp;as</source>
+            <translation>同一人(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Choose a player</source>
+            <translation>选择球员</translation>
+        </message>
+        <message>
+            <source>A player needs a name; the old one stays.</source>
+            <translation>球员需要姓名；保留原名。</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::PlaceList</name>
         <message>
             <source>Places</source>
@@ -4582,6 +6693,97 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Plan of the table</source>
             <translation>球台俯视图</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::PlayersPlace</name>
+        <message>
+            <source>Players</source>
+            <translation>球员</translation>
+        </message>
+        <message>
+            <source>Search for a player or group</source>
+            <translation>搜索球员或分组</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>分组</translation>
+        </message>
+        <message>
+            <source>Players of the record</source>
+            <translation>记录中的球员</translation>
+        </message>
+        <message>
+            <source>Nobody passes the search and the group.</source>
+            <translation>没有人符合搜索和分组。</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>个人</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>同意</translation>
+        </message>
+        <message>
+            <source>Notes</source>
+            <translation>备注</translation>
+        </message>
+        <message>
+            <source>Choose a player on the left.</source>
+            <translation>请在左侧选择一名球员。</translation>
+        </message>
+        <message>
+            <source>Add a player</source>
+            <translation>添加球员</translation>
+        </message>
+        <message>
+            <source>Guest</source>
+            <translation>访客</translation>
+        </message>
+        <message>
+            <source>New player</source>
+            <translation>新球员</translation>
+        </message>
+        <message>
+            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
+            <translation>%1 中还没有人。请先添加一名球员：姓名、分组和同意；之后场次和影片就能按姓名识别。</translation>
+        </message>
+        <message>
+            <source>Every group</source>
+            <translation>所有分组</translation>
+        </message>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>撤销：%1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>没有可撤销的内容</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>重做：%1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>没有可重做的内容</translation>
+        </message>
+        <message>
+            <source>Export and erase</source>
+            <translation>导出与清除</translation>
+        </message>
+        <message>
+            <source>Written: %1</source>
+            <translation>已写入：%1</translation>
+        </message>
+        <message>
+            <source>Choose the player who is to be exported.</source>
+            <translation>请选择要导出的球员。</translation>
+        </message>
+        <message>
+            <source>Export the player to a folder</source>
+            <translation>将球员导出到文件夹</translation>
         </message>
     </context>
     <context>
@@ -4752,6 +6954,42 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>The projector's picture; Escape closes it, B makes it black</source>
             <translation>投影仪画面；Esc键关闭，B键黑屏</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RemarksSection</name>
+        <message>
+            <source>Add a tag</source>
+            <translation>添加标签</translation>
+        </message>
+        <message>
+            <source>Notes on the shot; Delete takes one away</source>
+            <translation>此杆的备注；按Delete删除</translation>
+        </message>
+        <message>
+            <source>Take the note away</source>
+            <translation>删除备注</translation>
+        </message>
+        <message>
+            <source>Write a note</source>
+            <translation>写备注</translation>
+        </message>
+        <message>
+            <source>Who writes and corrects</source>
+            <translation>由谁书写和更正</translation>
+        </message>
+        <message>
+            <source>Take the tag away: %1</source>
+            <translation>去掉标签：%1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>who, when</comment>
+            <translation>%1，%2</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>作者</translation>
         </message>
     </context>
     <context>
@@ -4945,6 +7183,49 @@ Free software under the GNU General Public License, version 3 or later. It comes
         </message>
     </context>
     <context>
+        <name>ferrule::RigChoice</name>
+        <message>
+            <source>Rig</source>
+            <translation>机位</translation>
+        </message>
+        <message>
+            <source>Choose a rig file</source>
+            <translation>选择机位文件</translation>
+        </message>
+        <message>
+            <source>Rig files (*.json);;All files (*)</source>
+            <translation>机位文件 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>rig.json, from Set-up or calibrate rig</source>
+            <translation>rig.json，来自设置或 calibrate rig</translation>
+        </message>
+        <message>
+            <source>Choose a table file</source>
+            <translation>选择球台文件</translation>
+        </message>
+        <message>
+            <source>Table files (*.json);;All files (*)</source>
+            <translation>球台文件 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>table.json, or a usual size such as 9ft</source>
+            <translation>table.json，或常用尺寸如 9ft</translation>
+        </message>
+        <message>
+            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
+            <translation>还没有机位。机位说明摄像机在球台上方的位置；可在设置中用视频或照片得出。</translation>
+        </message>
+        <message>
+            <source>Make one in Set-&amp;up</source>
+            <translation>在设置中确定(&amp;U)</translation>
+        </message>
+        <message>
+            <source>Other files…</source>
+            <translation>其他文件…</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RigPage</name>
         <message>
             <source>&amp;Make the rig</source>
@@ -5061,6 +7342,45 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>用四个标记加上标定板求出的镜头，误差可降到约1 mm：角落处约减小%1。</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::RunPanel</name>
+        <message>
+            <source>Tries of this run</source>
+            <translation>本轮各次</translation>
+        </message>
+        <message>
+            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
+            <translation>达成、未达成或未说明；标出的母球位置会决定它能判断的部分</translation>
+        </message>
+        <message>
+            <source>Try %1 of %2</source>
+            <translation>第%1次，共%2次</translation>
+        </message>
+        <message>
+            <source>set-up %1</source>
+            <translation>摆位%1</translation>
+        </message>
+        <message>
+            <source>Met in full: %1</source>
+            <translation>全部达成：%1</translation>
+        </message>
+        <message>
+            <source>Missed thick %1, thin %2</source>
+            <translation>偏厚%1，偏薄%2</translation>
+        </message>
+        <message>
+            <source>not all known</source>
+            <translation>不全知道</translation>
+        </message>
+        <message>
+            <source>met</source>
+            <translation>达成</translation>
+        </message>
+        <message>
+            <source>missed</source>
+            <translation>未达成</translation>
         </message>
     </context>
     <context>
@@ -5998,2386 +8318,6 @@ Free software under the GNU General Public License, version 3 or later. It comes
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>母球正面的击点</translation>
-        </message>
-    </context>
-    <context>
-        <name>PlaceHelp</name>
-        <message>
-            <source>Go through the steps from the first; you can leave and come back at any time.</source>
-            <translation>按顺序完成各步；随时可以离开，再回来继续。</translation>
-        </message>
-        <message>
-            <source>Measure the table with a steel rule, nose to nose; equal diagonals mean that it is square.</source>
-            <translation>用钢尺测量球台，从库边前沿到前沿；两条对角线相等说明球台方正。</translation>
-        </message>
-        <message>
-            <source>Print the board at its true size, check its ruler, and take at least ten sharp stills that reach every corner of the image.</source>
-            <translation>按真实尺寸打印标定板，核对其刻度尺，并拍至少十张清晰的照片，覆盖画面的每个角落。</translation>
-        </message>
-        <message>
-            <source>Measure where the tags lie and how high they stand: one centimetre of height is worth millimetres at the balls.</source>
-            <translation>测量标记的位置和高度：高度差一厘米，球的位置就差几毫米。</translation>
-        </message>
-        <message>
-            <source>Ask the self-check whether lens and rig fit the film, and the error map how far a ball may be off.</source>
-            <translation>用自检查看镜头和机位是否与视频相符，用误差图查看球的位置可能偏多少。</translation>
-        </message>
-        <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>没有标记和标定板时可以用库边；误差图会说明代价有多大。</translation>
-        </message>
-        <message>
-            <source>Begin with the game and who plays, or with practice alone.</source>
-            <translation>先选比赛项目和球员，或选单人训练。</translation>
-        </message>
-        <message>
-            <source>Drag the balls to where they lie; they are drawn to spots, cushions and other balls.</source>
-            <translation>把球拖到它们所在的位置；球会吸附到置球点、库边和其他球。</translation>
-        </message>
-        <message>
-            <source>Click the ball and the pocket that are played for, then press the key of what happened.</source>
-            <translation>点选要打的球和袋口，再按结果对应的按键。</translation>
-        </message>
-        <message>
-            <source>The referee keeps turn and score; undo takes back any step.</source>
-            <translation>裁判负责轮次和比分；每一步都可以撤销。</translation>
-        </message>
-        <message>
-            <source>Ask for a suggestion only when you want one: that it was shown is kept with the shot.</source>
-            <translation>需要时才查看建议：是否看过建议会随该杆一起记录。</translation>
-        </message>
-        <message>
-            <source>Choose a shot on the left, or scrub along the time line.</source>
-            <translation>在左侧选一杆，或沿时间轴拖动。</translation>
-        </message>
-        <message>
-            <source>Step by image, by event or by shot; film and plan always show the same moment.</source>
-            <translation>可按帧、按事件或按杆步进；视频和俯视图始终显示同一时刻。</translation>
-        </message>
-        <message>
-            <source>Suggested is dashed, taken is solid; the panel on the right sets both side by side.</source>
-            <translation>建议为虚线，实打为实线；右侧面板把两者并排比较。</translation>
-        </message>
-        <message>
-            <source>Each number stands with its standard uncertainty; what the film cannot show is called not observable.</source>
-            <translation>每个数值都附标准不确定度；视频看不出的称为“无法观测”。</translation>
-        </message>
-        <message>
-            <source>Filter the shots to play, say, all thick misses one after another.</source>
-            <translation>筛选击球，例如把所有打厚的失误连续播放。</translation>
-        </message>
-        <message>
-            <source>Choose a player and a period; a second column compares another period or player.</source>
-            <translation>选择球员和时段；第二栏可与另一时段或另一球员比较。</translation>
-        </message>
-        <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
-            <translation>色带和须线为 95% 区间；区间内的变化可能只是偶然。</translation>
-        </message>
-        <message>
-            <source>Click a point or a cell to look at the shots behind it.</source>
-            <translation>点击某个点或格，查看其背后的击球。</translation>
-        </message>
-        <message>
-            <source>What to work on names three things at most, with what each is worth in frames.</source>
-            <translation>“练什么”最多列三项，并说明每项值多少局。</translation>
-        </message>
-        <message>
-            <source>Choose the student, the period and the student's own language.</source>
-            <translation>选择学员、时段和学员自己的语言。</translation>
-        </message>
-        <message>
-            <source>Write a note of your own: it stands on the first page.</source>
-            <translation>写一段评语：它会印在第一页。</translation>
-        </message>
-        <message>
-            <source>The sheets on the screen are the ones that print; export them as PDF or HTML.</source>
-            <translation>屏幕上的页面就是打印的页面；可导出为 PDF 或 HTML。</translation>
-        </message>
-        <message>
-            <source>Put right what was read wrongly with one key, or from the right button's menu; what follows is read and ruled again.</source>
-            <translation>用一个按键或右键菜单更正读错的内容；由此而来的部分会重新读取和判定。</translation>
-        </message>
-        <message>
-            <source>Choose a drill on the left; point at a ball to see how its place is measured.</source>
-            <translation>在左侧选一个练习；指向一颗球可看它的位置如何量取。</translation>
-        </message>
-        <message>
-            <source>Every drill has mirror images: what is easy to one side may be hard to the other.</source>
-            <translation>每个练习都有镜像：一侧容易的，另一侧可能很难。</translation>
-        </message>
-        <message>
-            <source>Begin a run, click where the cue ball came to rest, and press the key of what happened.</source>
-            <translation>开始一轮，点击母球停住的位置，再按下结果对应的键。</translation>
-        </message>
-        <message>
-            <source>Or let the tries be counted from a session that was recorded.</source>
-            <translation>或者从已记录的场次中自动计数。</translation>
-        </message>
-        <message>
-            <source>The history says whether the last run differs from those before by more than chance.</source>
-            <translation>历史会说明最近一轮与之前的差别是否超出偶然。</translation>
-        </message>
-        <message>
-            <source>Add the players first: name, playing hand, groups such as juniors or Tuesday.</source>
-            <translation>先添加球员：姓名、惯用手、分组（如少年组或周二组）。</translation>
-        </message>
-        <message>
-            <source>Note who consented to what, when and until when; for a minor a parent or guardian does.</source>
-            <translation>记下谁在何时同意了什么、有效至何时；未成年人由父母或监护人同意。</translation>
-        </message>
-        <message>
-            <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
-            <translation>缺少或到期的同意会用文字说明，并说明后果：没有同意就不保存影片。</translation>
-        </message>
-        <message>
-            <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
-            <translation>同意列表中不会丢失任何内容：撤回、续期和更正都各占一行。</translation>
-        </message>
-        <message>
-            <source>A guest's shots can be given to a player once it is known who it was.</source>
-            <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::AboutPage</name>
-        <message>
-            <source>About Ferrule</source>
-            <translation>关于 Ferrule</translation>
-        </message>
-        <message>
-            <source>Ferrule %1 turns film of a cue-sports table into measured shots.</source>
-            <translation>Ferrule %1 把球台视频变成测量过的击球。</translation>
-        </message>
-        <message>
-            <source>Take care</source>
-            <translation>注意安全</translation>
-        </message>
-        <message>
-            <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
-            <translation>在人的上方悬挂摄像机或投影仪，必须使用额定承重的固定件，并加装安全绳。</translation>
-        </message>
-        <message>
-            <source>Leave mains work to a licensed electrician; local codes come first.</source>
-            <translation>市电作业请交给持证电工；以当地法规为准。</translation>
-        </message>
-        <message>
-            <source>Never look into the projector's beam, and never let a person lean into it.</source>
-            <translation>切勿直视投影光束，也不要让人探入光束。</translation>
-        </message>
-        <message>
-            <source>Jump shots: protect the eyes and keep the space around the table clear.</source>
-            <translation>跳球：保护眼睛，球台周围不要有人。</translation>
-        </message>
-        <message>
-            <source>Film people, minors above all, only with consent, and as local law allows.</source>
-            <translation>拍摄他人，尤其是未成年人，须先征得同意，并遵守当地法律。</translation>
-        </message>
-        <message>
-            <source>The numbers carry their uncertainty: believe no millimetre that the error map does not give.</source>
-            <translation>数值都有不确定度：误差图达不到的毫米数不要相信。</translation>
-        </message>
-        <message>
-            <source>Your data</source>
-            <translation>您的数据</translation>
-        </message>
-        <message>
-            <source>Everything stays on this computer, in files that only you can read; nothing is sent anywhere.</source>
-            <translation>所有数据都留在本机，只有您能读取；不会发送到任何地方。</translation>
-        </message>
-        <message>
-            <source>Licence</source>
-            <translation>许可</translation>
-        </message>
-        <message>
-            <source>Free software under the GNU General Public License, version 3 or later. It comes without any warranty.</source>
-            <translation>自由软件，遵循 GNU General Public License 第 3 版或更高版本。不提供任何担保。</translation>
-        </message>
-        <message>
-            <source>Made with</source>
-            <translation>所用程序库</translation>
-        </message>
-    </context>
-    <context>
-        <name>MeasuringWords</name>
-        <message>
-            <source>aim %1</source>
-            <translation>瞄准 %1</translation>
-        </message>
-        <message>
-            <source>aim and speed not observable</source>
-            <translation>瞄准与球速无法观察</translation>
-        </message>
-        <message>
-            <source>less than a minute left</source>
-            <translation>剩余不到一分钟</translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n minute(s) left</source>
-            <translation>
-                <numerusform>约剩 %n 分钟</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>about %n hour(s) left</source>
-            <translation>
-                <numerusform>约剩 %n 小时</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one</source>
-            <translation>正在为每一杆寻找建议</translation>
-        </message>
-        <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>正在为每一杆寻找建议，%1 %</translation>
-        </message>
-        <message>
-            <source>Opening the film</source>
-            <translation>正在打开视频</translation>
-        </message>
-        <message>
-            <source>Image %1</source>
-            <translation>图像 %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1，%2 %</translation>
-        </message>
-        <message>
-            <source>%1; %2</source>
-            <comment>how far, time left</comment>
-            <translation>%1；%2</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) measured in %1 of film.</source>
-            <translation>
-                <numerusform>在 %1 的视频中测得 %n 杆。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>The film is shorter than its header says; what is there counts.</source>
-            <translation>视频比其文件头所示更短；以实际内容为准。</translation>
-        </message>
-        <message numerus="yes">
-            <source>The camera moved %n time(s): shots during a move are doubtful.</source>
-            <translation>
-                <numerusform>摄像机移动了 %n 次：移动期间的杆数据存疑。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Read with what session "%1" told of this table.</source>
-            <translation>按场次“%1”得知的球台特性读取。</translation>
-        </message>
-        <message>
-            <source>It stands beside session "%1", which holds the same film.</source>
-            <translation>它与包含同一视频的场次“%1”并列。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand beside what would have been suggested.</source>
-            <translation>
-                <numerusform>%n 杆旁已附上当时的建议。</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Stopped. %n shot(s) stand in session "%1", whose frame counts as incomplete; the film can be measured again from its start at any time.</source>
-            <translation>
-                <numerusform>已停止。场次“%1”中保留 %n 杆，该局视为未完成；视频可随时从头重新测量。</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>This film was measured before: session "%1" holds its %n shot(s).</source>
-            <translation>
-                <numerusform>此视频已测量过：场次“%1”含其 %n 杆。</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>Measuring this film was broken off: session "%1" holds its first %n shot(s). Measured again, it becomes a session of its own beside that one.</source>
-            <translation>
-                <numerusform>此视频的测量曾中断：场次“%1”含其前 %n 杆。重新测量将成为与之并列的独立场次。</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::FilmPage</name>
-        <message>
-            <source>Progress</source>
-            <translation>进度</translation>
-        </message>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>在复盘中查看(&amp;L)</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>另一场次(&amp;A)</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuredShotList</name>
-        <message>
-            <source>Shots measured so far</source>
-            <translation>已测得的杆</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::MeasuringPictures</name>
-        <message>
-            <source>Picture of the film with the balls that were found</source>
-            <translation>视频画面及找到的球</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RigChoice</name>
-        <message>
-            <source>Rig</source>
-            <translation>机位</translation>
-        </message>
-        <message>
-            <source>Choose a rig file</source>
-            <translation>选择机位文件</translation>
-        </message>
-        <message>
-            <source>Rig files (*.json);;All files (*)</source>
-            <translation>机位文件 (*.json);;所有文件 (*)</translation>
-        </message>
-        <message>
-            <source>rig.json, from Set-up or calibrate rig</source>
-            <translation>rig.json，来自设置或 calibrate rig</translation>
-        </message>
-        <message>
-            <source>Choose a table file</source>
-            <translation>选择球台文件</translation>
-        </message>
-        <message>
-            <source>Table files (*.json);;All files (*)</source>
-            <translation>球台文件 (*.json);;所有文件 (*)</translation>
-        </message>
-        <message>
-            <source>table.json, or a usual size such as 9ft</source>
-            <translation>table.json，或常用尺寸如 9ft</translation>
-        </message>
-        <message>
-            <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
-            <translation>还没有机位。机位说明摄像机在球台上方的位置；可在设置中用视频或照片得出。</translation>
-        </message>
-        <message>
-            <source>Make one in Set-&amp;up</source>
-            <translation>在设置中确定(&amp;U)</translation>
-        </message>
-        <message>
-            <source>Other files…</source>
-            <translation>其他文件…</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionMenu</name>
-        <message>
-            <source>is %1, and the other way round</source>
-            <translation>其实是%1，反之亦然</translation>
-        </message>
-        <message>
-            <source>to %1</source>
-            <translation>打向%1</translation>
-        </message>
-        <message>
-            <source>No pot was tried</source>
-            <translation>没有打算进球</translation>
-        </message>
-        <message>
-            <source>Nobody knows</source>
-            <translation>没人知道</translation>
-        </message>
-        <message>
-            <source>It was a foul</source>
-            <translation>是犯规</translation>
-        </message>
-        <message>
-            <source>It was no foul</source>
-            <translation>不是犯规</translation>
-        </message>
-        <message>
-            <source>%1 is at the table next</source>
-            <translation>接下来由%1上台</translation>
-        </message>
-        <message>
-            <source>The cue ball stays as it lies</source>
-            <translation>母球留在原位</translation>
-        </message>
-        <message>
-            <source>%1 wins the frame</source>
-            <translation>%1赢得本局</translation>
-        </message>
-        <message>
-            <source>The frame goes on</source>
-            <translation>本局继续</translation>
-        </message>
-        <message>
-            <source>As the referee ruled</source>
-            <translation>按裁判的判定</translation>
-        </message>
-        <message>
-            <source>In the whole shot</source>
-            <translation>整杆之内</translation>
-        </message>
-        <message>
-            <source>From this image on</source>
-            <translation>从这一帧图像起</translation>
-        </message>
-        <message>
-            <source>&amp;Result</source>
-            <translation>结果(&amp;R)</translation>
-        </message>
-        <message>
-            <source>&amp;Ball and pocket</source>
-            <translation>球和袋口(&amp;B)</translation>
-        </message>
-        <message>
-            <source>Ball that was met &amp;first</source>
-            <translation>首先碰到的球(&amp;F)</translation>
-        </message>
-        <message>
-            <source>Who &amp;played</source>
-            <translation>击球者(&amp;P)</translation>
-        </message>
-        <message>
-            <source>R&amp;uling</source>
-            <translation>判罚(&amp;U)</translation>
-        </message>
-        <message>
-            <source>&amp;Names of two balls</source>
-            <translation>两颗球的名称(&amp;N)</translation>
-        </message>
-        <message>
-            <source>Struck in this image</source>
-            <translation>在这一帧图像击球</translation>
-        </message>
-        <message>
-            <source>At rest from this image on</source>
-            <translation>从这一帧图像起静止</translation>
-        </message>
-        <message>
-            <source>&amp;Strike and rest</source>
-            <translation>击球与静止(&amp;S)</translation>
-        </message>
-    </context>
-    <context>
-        <name>CorrectionWords</name>
-        <message>
-            <source>player</source>
-            <translation>球员</translation>
-        </message>
-        <message>
-            <source>result</source>
-            <translation>结果</translation>
-        </message>
-        <message>
-            <source>first contact</source>
-            <translation>首先碰球</translation>
-        </message>
-        <message>
-            <source>scratch</source>
-            <translation>母球落袋</translation>
-        </message>
-        <message>
-            <source>ball</source>
-            <translation>球</translation>
-        </message>
-        <message>
-            <source>pocket</source>
-            <translation>袋口</translation>
-        </message>
-        <message>
-            <source>ruling</source>
-            <translation>判罚</translation>
-        </message>
-        <message>
-            <source>reading</source>
-            <translation>读数</translation>
-        </message>
-        <message>
-            <source>names of two balls</source>
-            <translation>两颗球的名称</translation>
-        </message>
-        <message>
-            <source>a ball's place before the shot</source>
-            <translation>击球前某球的位置</translation>
-        </message>
-        <message>
-            <source>a ball's place after the shot</source>
-            <translation>击球后某球的位置</translation>
-        </message>
-        <message>
-            <source>strike and rest</source>
-            <translation>击球与静止</translation>
-        </message>
-        <message>
-            <source>unknown</source>
-            <translation>未知</translation>
-        </message>
-        <message>
-            <source>yes</source>
-            <translation>是</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>否</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other</source>
-            <translation>%1与%2被相互认错</translation>
-        </message>
-        <message>
-            <source>%1 and %2 were taken for each other from %3 on</source>
-            <translation>%1与%2从%3起被相互认错</translation>
-        </message>
-        <message>
-            <source>%1 put on the table before the shot</source>
-            <translation>%1在击球前被放上台面</translation>
-        </message>
-        <message>
-            <source>%1 put on the table after the shot</source>
-            <translation>%1在击球后被放上台面</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 before the shot</source>
-            <translation>%1在击球前移动%2</translation>
-        </message>
-        <message>
-            <source>%1 moved by %2 after the shot</source>
-            <translation>%1在击球后移动%2</translation>
-        </message>
-        <message>
-            <source>Strike and rest: measured %1 and %2, corrected to %3 and %4</source>
-            <translation>击球与静止：测得%1和%2，更正为%3和%4</translation>
-        </message>
-        <message>
-            <source>Ruling: replaced by a person's</source>
-            <translation>判罚：由人替换</translation>
-        </message>
-        <message>
-            <source>%1: %2, confirmed</source>
-            <translation>%1：%2，已确认</translation>
-        </message>
-        <message>
-            <source>%1: measured %2, corrected to %3</source>
-            <translation>%1：测得%2，更正为%3</translation>
-        </message>
-        <message>
-            <source>ball and pocket</source>
-            <translation>球和袋口</translation>
-        </message>
-        <message>
-            <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>请先说明哪颗球打向哪个袋口，然后才能算进球。</translation>
-        </message>
-        <message>
-            <source>No referee watched this shot, so there is no ruling to replace.</source>
-            <translation>此杆没有裁判，因此没有可替换的判罚。</translation>
-        </message>
-        <message>
-            <source>Neither ball was followed in this shot, so there are no names to swap.</source>
-            <translation>此杆中两颗球都没有被跟踪，没有可交换的名称。</translation>
-        </message>
-        <message>
-            <source>The ways of this shot do not reach so far; choose a time between them.</source>
-            <translation>此杆的轨迹没有延伸到那里；请选择轨迹之内的时刻。</translation>
-        </message>
-        <message>
-            <source>A later correction in this frame rests on this one; take that one back first.</source>
-            <translation>本局后来的更正以此为依据；请先撤回那一项。</translation>
-        </message>
-        <message>
-            <source>This frame is still being put in; undo the shot in Session instead.</source>
-            <translation>本局仍在录入；请改在场次中撤销此杆。</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1，%2</translation>
-        </message>
-        <message>
-            <source>note</source>
-            <translation>备注</translation>
-        </message>
-        <message>
-            <source>tag</source>
-            <translation>标签</translation>
-        </message>
-    </context>
-    <context>
-        <name>CueSection</name>
-        <message>
-            <source>Cue pointed to</source>
-            <translation>球杆指向</translation>
-        </message>
-        <message>
-            <source>Ball went to</source>
-            <translation>球的去向</translation>
-        </message>
-        <message>
-            <source>Between them</source>
-            <translation>两者之差</translation>
-        </message>
-        <message>
-            <source>Elevation</source>
-            <translation>抬杆角</translation>
-        </message>
-        <message>
-            <source>Tip, side</source>
-            <translation>击点左右</translation>
-        </message>
-        <message>
-            <source>Tip, height</source>
-            <translation>击点高低</translation>
-        </message>
-        <message>
-            <source>Sway of the aim</source>
-            <translation>瞄准晃动</translation>
-        </message>
-        <message>
-            <source>Tip speed</source>
-            <translation>皮头速度</translation>
-        </message>
-        <message>
-            <source>Read from the tags on the cue.</source>
-            <translation>由球杆上的标记读出。</translation>
-        </message>
-        <message>
-            <source>Read from the shaft over the cloth; its height is not seen.</source>
-            <translation>由台呢上方的杆身读出；看不出它的高度。</translation>
-        </message>
-        <message>
-            <source>Between: + the ball went to the right of the cue's line.</source>
-            <translation>两者之差：+ 球走在球杆线的右侧。</translation>
-        </message>
-        <message>
-            <source>The tags on the cue were seen in too few images before the strike.</source>
-            <translation>出杆前能看到球杆标记的画面太少。</translation>
-        </message>
-        <message>
-            <source>The pitch log has a gap before this strike; let the sensor write without a break.</source>
-            <translation>这次出杆前倾角记录有空缺；请让传感器连续记录。</translation>
-        </message>
-        <message>
-            <source>The pitch log has another clock than the film and was left out; start both together.</source>
-            <translation>倾角记录与视频的时钟不同，未被采用；请同时启动两者。</translation>
-        </message>
-        <message>
-            <source>The tags are too small for this camera; it needs %1.</source>
-            <translation>标记对这台相机太小；需要%1。</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillCharts</name>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>达成全部目标的次数</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>每轮下方为次数；竖线为95 %区间，空心点表示次数太少。</translation>
-        </message>
-    </context>
-    <context>
-        <name>DrillWords</name>
-        <message>
-            <source>Centre-line there and back</source>
-            <translation>中线往返</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
-            <translation>只用母球，从开球点到置球端库边再弹回经过起点。总偏一侧：瞄准或无意的侧旋；时左时右：出杆。</translation>
-        </message>
-        <message>
-            <source>Straight stop ladder</source>
-            <translation>直线定杆阶梯</translation>
-        </message>
-        <message>
-            <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
-            <translation>四个距离的直线球，每次加长一步。母球停在碰撞处一颗球以内。十次成功八次再上一级。</translation>
-        </message>
-        <message>
-            <source>Straight follow bands</source>
-            <translation>直线跟杆分档</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
-            <translation>直线球；母球跟进到碰撞处之后的第一、第二或第三档。出杆前先说出档位。</translation>
-        </message>
-        <message>
-            <source>Straight draw bands</source>
-            <translation>直线拉杆分档</translation>
-        </message>
-        <message>
-            <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
-            <translation>直线球；母球拉回到所报的档位：定杆、台宽的四分之一、二分之一或四分之三。</translation>
-        </message>
-        <message>
-            <source>Lag to the head rail</source>
-            <translation>比球到开球端库边</translation>
-        </message>
-        <message>
-            <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
-            <translation>从开球线后打到置球端库边再弹回。母球停在距开球端库边半个星位以内。</translation>
-        </message>
-        <message>
-            <source>Bare-table stop lines</source>
-            <translation>空台停球线</translation>
-        </message>
-        <message>
-            <source>The cue ball alone, to four lines in turn of distance: the middle, the foot cushion, the middle on the way back, and the head string's far side on the way back.</source>
-            <translation>只用母球，依次停到四条越来越远的线：中线、置球端库边、返程的中线、返程的开球线之后。</translation>
-        </message>
-        <message>
-            <source>Object-ball pace to the rail</source>
-            <translation>目标球力度到库边</translation>
-        </message>
-        <message>
-            <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
-            <translation>正面撞击把目标球送向远端；它停在距置球端库边半个星位以内。</translation>
-        </message>
-        <message>
-            <source>Cut fan</source>
-            <translation>扇形切球</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball half a table's width away: straight, then cuts of 15, 30, 45 and 60 degrees. Misses on one side at every angle are aim; thick at every angle is throw not allowed for.</source>
-            <translation>球在置球点，母球距半个台宽：直线，然后切15、30、45和60度。各角度都偏同一侧是瞄准问题；各角度都偏厚是没有考虑带球。</translation>
-        </message>
-        <message>
-            <source>Foot-spot long cuts</source>
-            <translation>置球点长台切球组</translation>
-        </message>
-        <message>
-            <source>The ball on the foot spot, the cue ball behind the head string: long cuts of about 33, 47 and 60 degrees.</source>
-            <translation>球在置球点，母球在开球线后：约33、47和60度的长台切球。</translation>
-        </message>
-        <message>
-            <source>Rail-frozen ball cut</source>
-            <translation>贴库球切球</translation>
-        </message>
-        <message>
-            <source>The ball touches the long cushion; send it along the cushion into the corner. Watch whether ball or cushion is met first.</source>
-            <translation>球贴长库；沿库边送入底袋。注意先碰球还是先碰库。</translation>
-        </message>
-        <message>
-            <source>Side-pocket pair</source>
-            <translation>中袋一对</translation>
-        </message>
-        <message>
-            <source>One ball before the side pocket, cut from the head and from the foot. The pocket takes little at this angle: pace decides.</source>
-            <translation>中袋前一球，分别从开球端和置球端切入。此角度袋口容差小：力度决定成败。</translation>
-        </message>
-        <message>
-            <source>Thin cut</source>
-            <translation>薄球</translation>
-        </message>
-        <message>
-            <source>A cut of about 65 degrees into the corner; the cue ball must stay on the table. Note which side the misses go to.</source>
-            <translation>约65度切入底袋；母球必须留在台上。记下偏向哪一侧。</translation>
-        </message>
-        <message>
-            <source>Stun to the mark</source>
-            <translation>定杆到标记</translation>
-        </message>
-        <message>
-            <source>A stun shot: the cue ball leaves along the tangent line and meets the long cushion in the marked piece. Short of it: draw; beyond it: follow.</source>
-            <translation>定杆：母球沿切线离开，碰到长库的标记段。不到：带拉杆；超过：带跟杆。</translation>
-        </message>
-        <message>
-            <source>Three-zone cue ball</source>
-            <translation>母球三区</translation>
-        </message>
-        <message>
-            <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
-            <translation>一个进球，母球三个落点，轮流报出。进球与走位分别和合并计数。</translation>
-        </message>
-        <message>
-            <source>Row on the centre string</source>
-            <translation>中线一排球</translation>
-        </message>
-        <message>
-            <source>Five balls in a row across the table, cue ball in hand. Pot all of them; the cue ball touches no cushion.</source>
-            <translation>五颗球横排，自由球。全部打进；母球不碰库。</translation>
-        </message>
-        <message>
-            <source>Correct-side two-ball</source>
-            <translation>两球走对侧</translation>
-        </message>
-        <message>
-            <source>Pot the first ball and come to the right side of the second: a cut of 15 to 45 degrees from the foot half. Then pot it.</source>
-            <translation>打进第一球，走到第二球的正确一侧：从置球端半台切15到45度。然后打进它。</translation>
-        </message>
-        <message>
-            <source>Called three-ball pattern</source>
-            <translation>报球三球顺序</translation>
-        </message>
-        <message>
-            <source>Three balls spread out, cue ball in hand. Say order, pockets and landing places first, then play it as it was said.</source>
-            <translation>三球散开，自由球。先说出顺序、袋口和落点，再照着打。</translation>
-        </message>
-        <message>
-            <source>Cue ball on the rail</source>
-            <translation>母球贴库</translation>
-        </message>
-        <message>
-            <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
-            <translation>母球贴库，只能击打上部。短促出杆、球杆放平，胜过用力。</translation>
-        </message>
-        <message>
-            <source>Straight-back bank to the side</source>
-            <translation>反弹中袋</translation>
-        </message>
-        <message>
-            <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
-            <translation>球碰对面长库后弹回中袋。记下偏长还是偏短；力度会改变角度。</translation>
-        </message>
-        <message>
-            <source>One-rail kick</source>
-            <translation>一库解球</translation>
-        </message>
-        <message>
-            <source>A blocker stands in the straight line. Meet the ball by way of one cushion; better still, leave it hidden.</source>
-            <translation>直线上有障碍球。经一库碰到目标球；最好再把它藏住。</translation>
-        </message>
-        <message>
-            <source>Two-rail kick</source>
-            <translation>两库解球</translation>
-        </message>
-        <message>
-            <source>The same by way of two cushions. Any part of the ball counts.</source>
-            <translation>同样经两库。碰到就算。</translation>
-        </message>
-        <message>
-            <source>Hide-behind safety</source>
-            <translation>藏球防守</translation>
-        </message>
-        <message>
-            <source>Meet the ball and bring the cue ball behind the two blockers, so that no straight way to the ball is left.</source>
-            <translation>碰到目标球，把母球停到两颗障碍球后，使其没有直线可打。</translation>
-        </message>
-        <message>
-            <source>Thin-hit distance safety</source>
-            <translation>薄擦远台防守</translation>
-        </message>
-        <message>
-            <source>A thin hit: the ball stays near the foot cushion, the cue ball comes back near the head cushion.</source>
-            <translation>薄擦：目标球留在置球端库边附近，母球回到开球端库边附近。</translation>
-        </message>
-        <message>
-            <source>Break control</source>
-            <translation>开球控制</translation>
-        </message>
-        <message>
-            <source>A full rack, always from the same place: pot a ball and leave the cue ball in the middle of the table.</source>
-            <translation>整组球，总从同一位置开：打进一球，母球留在台中央。</translation>
-        </message>
-        <message>
-            <source>Open-spread run</source>
-            <translation>散球清台</translation>
-        </message>
-        <message>
-            <source>Balls spread apart, none near a cushion, cue ball in hand: pot all of them in any order. The balls made before a miss are counted.</source>
-            <translation>球散开，都不靠库，自由球：任意顺序全部打进。计失误前打进的球数。</translation>
-        </message>
-        <message>
-            <source>straight</source>
-            <translation>直线</translation>
-        </message>
-        <message>
-            <source>speed</source>
-            <translation>力度</translation>
-        </message>
-        <message>
-            <source>stop</source>
-            <translation>定杆</translation>
-        </message>
-        <message>
-            <source>follow</source>
-            <translation>跟杆</translation>
-        </message>
-        <message>
-            <source>draw</source>
-            <translation>拉杆</translation>
-        </message>
-        <message>
-            <source>cut</source>
-            <translation>切球</translation>
-        </message>
-        <message>
-            <source>aim</source>
-            <translation>瞄准</translation>
-        </message>
-        <message>
-            <source>long</source>
-            <translation>长台</translation>
-        </message>
-        <message>
-            <source>rail</source>
-            <translation>库边</translation>
-        </message>
-        <message>
-            <source>side pocket</source>
-            <translation>中袋</translation>
-        </message>
-        <message>
-            <source>position</source>
-            <translation>走位</translation>
-        </message>
-        <message>
-            <source>run</source>
-            <translation>连续</translation>
-        </message>
-        <message>
-            <source>bank</source>
-            <translation>反弹球</translation>
-        </message>
-        <message>
-            <source>kick</source>
-            <translation>解球</translation>
-        </message>
-        <message>
-            <source>safety</source>
-            <translation>防守</translation>
-        </message>
-        <message>
-            <source>break</source>
-            <translation>开球</translation>
-        </message>
-        <message>
-            <source>Jump shots: wear eye protection, keep the space around the table clear, and let nobody stand where the ball may fly.</source>
-            <translation>跳球：戴护目镜，清空球台四周，球可能飞向之处不得站人。</translation>
-        </message>
-        <message>
-            <source>Power breaks: balls may leave the table; nobody stands at the foot end, bystanders stay behind the player.</source>
-            <translation>大力开球：球可能飞出台面；置球端不站人，旁观者站在球员身后。</translation>
-        </message>
-        <message>
-            <source>cut %1 to the left</source>
-            <translation>向左切%1</translation>
-        </message>
-        <message>
-            <source>cut %1 to the right</source>
-            <translation>向右切%1</translation>
-        </message>
-        <message>
-            <source>from %1</source>
-            <translation>距离%1</translation>
-        </message>
-        <message>
-            <source>zone at %1 diamonds along, %2 across</source>
-            <translation>区域在纵向%1、横向%2星位</translation>
-        </message>
-        <message numerus="yes">
-            <source>by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>经%n库</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>a ball falls</source>
-            <translation>有球入袋</translation>
-        </message>
-        <message>
-            <source>%1 falls</source>
-            <translation>%1入袋</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 by way of %n cushion(s) to %2</source>
-            <translation>
-                <numerusform>%1经%n库进%2</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 to %2</source>
-            <translation>%1进%2</translation>
-        </message>
-        <message>
-            <source>%1 rests in the zone</source>
-            <translation>%1停在区域内</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 is met by way of %n cushion(s)</source>
-            <translation>
-                <numerusform>经%n库碰到%1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 is met first</source>
-            <translation>先碰到%1</translation>
-        </message>
-        <message>
-            <source>%1 is hidden from the cue ball</source>
-            <translation>%1对母球被遮住</translation>
-        </message>
-        <message>
-            <source>a cut of %1 to %2 is left on %3</source>
-            <translation>对%3留下%1到%2的切角</translation>
-        </message>
-        <message>
-            <source>the cue ball meets the cushion at the mark</source>
-            <translation>母球碰到库边标记处</translation>
-        </message>
-        <message>
-            <source>the cue ball comes back over its start</source>
-            <translation>母球返回经过起点</translation>
-        </message>
-        <message>
-            <source>every ball falls</source>
-            <translation>全部入袋</translation>
-        </message>
-        <message>
-            <source>the cue ball touches no cushion</source>
-            <translation>母球不碰库</translation>
-        </message>
-        <message>
-            <source>it went as it was called</source>
-            <translation>与所报一致</translation>
-        </message>
-        <message>
-            <source>inside</source>
-            <translation>区内</translation>
-        </message>
-        <message>
-            <source>%1 outside</source>
-            <translation>区外%1</translation>
-        </message>
-        <message>
-            <source>%1 open</source>
-            <translation>露出%1</translation>
-        </message>
-        <message>
-            <source>cut %1</source>
-            <translation>切角%1</translation>
-        </message>
-        <message>
-            <source>%1 mm off</source>
-            <translation>偏%1 mm</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n ball(s)</source>
-            <translation>
-                <numerusform>%n颗球</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1: %2 diamonds along, %3 across</source>
-            <translation>%1：纵向%2星位，横向%3</translation>
-        </message>
-        <message>
-            <source>%1 from the head cushion</source>
-            <translation>距开球端库边%1</translation>
-        </message>
-        <message>
-            <source>%1 from the foot cushion</source>
-            <translation>距置球端库边%1</translation>
-        </message>
-        <message>
-            <source>%1 from the right</source>
-            <translation>距右侧%1</translation>
-        </message>
-        <message>
-            <source>%1 from the left</source>
-            <translation>距左侧%1</translation>
-        </message>
-        <message>
-            <source>none yet</source>
-            <translation>尚无</translation>
-        </message>
-        <message>
-            <source>%1 of %2</source>
-            <translation>%1/%2</translation>
-        </message>
-        <message>
-            <source>between %1 and %2 %</source>
-            <translation>在%1到%2 %之间</translation>
-        </message>
-        <message>
-            <source>%1, %2: not enough yet for a share</source>
-            <translation>%1，%2：次数还不够算比例</translation>
-        </message>
-        <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1：%2 %，%3</translation>
-        </message>
-        <message>
-            <source>One run more, and the two can be compared.</source>
-            <translation>再来一轮就可以比较。</translation>
-        </message>
-        <message numerus="yes">
-            <source>Not enough yet to compare: at least %n try(s) in the last run and in those before.</source>
-            <translation>
-                <numerusform>还不够比较：最近一轮和之前各轮至少各需%n次。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>between %1 and %2</source>
-            <translation>在%1到%2之间</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): more than chance.</source>
-            <translation>最近一轮与之前相差%1个百分点（%2）：不只是偶然。</translation>
-        </message>
-        <message>
-            <source>The last run is as good as those before.</source>
-            <translation>最近一轮与之前一样好。</translation>
-        </message>
-        <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>最近一轮与之前相差%1个百分点（%2）：可能是偶然。每边约%3次才能分辨。</translation>
-        </message>
-        <message>
-            <source>The drill has no set-up; add one.</source>
-            <translation>练习没有摆位；请添加。</translation>
-        </message>
-        <message>
-            <source>Nothing is asked; choose what a try is to bring about.</source>
-            <translation>没有要求；请选择每次要达成什么。</translation>
-        </message>
-        <message>
-            <source>The set-ups ask different things; give all of them the same kinds of goals.</source>
-            <translation>各摆位要求不同；请统一目标种类。</translation>
-        </message>
-        <message>
-            <source>The number of tries must be from 1 to %1.</source>
-            <translation>次数必须在1到%1之间。</translation>
-        </message>
-        <message>
-            <source>%1 is asked for but does not lie on the table; put it there.</source>
-            <translation>要求%1，但它不在台上；请放上。</translation>
-        </message>
-        <message>
-            <source>A goal lacks its ball, pocket or zone; choose it.</source>
-            <translation>有目标缺少球、袋口或区域；请选择。</translation>
-        </message>
-        <message>
-            <source>%1 lies there twice; take one away.</source>
-            <translation>%1出现两次；请拿走一颗。</translation>
-        </message>
-        <message>
-            <source>%1 lies off the playing surface; move it.</source>
-            <translation>%1在台面之外；请移动。</translation>
-        </message>
-        <message>
-            <source>%1 and %2 overlap; move one of them.</source>
-            <translation>%1与%2重叠；请移动其一。</translation>
-        </message>
-        <message>
-            <source>So many balls do not find room so far apart; ask for fewer or let them lie closer.</source>
-            <translation>这么多球放不下这么大的间隔；请减少或靠近一些。</translation>
-        </message>
-        <message>
-            <source>A zone lies beyond the cushions; move it.</source>
-            <translation>区域超出库边；请移动。</translation>
-        </message>
-        <message>
-            <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
-            <translation>%1切不了这么薄；请移动球或换袋口。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DetailPanel</name>
-        <message>
-            <source>Left and right exchanged</source>
-            <translation>左右对调</translation>
-        </message>
-        <message>
-            <source>Head and foot exchanged</source>
-            <translation>两端对调</translation>
-        </message>
-        <message>
-            <source>Spread the balls anew</source>
-            <translation>重新散球</translation>
-        </message>
-        <message>
-            <source>Whose run it is; may stay empty</source>
-            <translation>这一轮是谁的；可留空</translation>
-        </message>
-        <message>
-            <source>&amp;Player</source>
-            <translation>球员(&amp;P)</translation>
-        </message>
-        <message>
-            <source>A usual size, or the path of a table file</source>
-            <translation>常用尺寸，或球台文件的路径</translation>
-        </message>
-        <message>
-            <source>&amp;Table</source>
-            <translation>球台(&amp;T)</translation>
-        </message>
-        <message>
-            <source>Begin a run</source>
-            <translation>开始一轮</translation>
-        </message>
-        <message>
-            <source>Or find the tries in a session that was recorded:</source>
-            <translation>或者在已记录的场次中查找：</translation>
-        </message>
-        <message>
-            <source>Recorded session</source>
-            <translation>已记录的场次</translation>
-        </message>
-        <message>
-            <source>Count its tries</source>
-            <translation>计数</translation>
-        </message>
-        <message>
-            <source>Edit</source>
-            <translation>编辑</translation>
-        </message>
-        <message>
-            <source>Delete</source>
-            <translation>删除</translation>
-        </message>
-        <message>
-            <source>Its runs stay; undo brings it back</source>
-            <translation>各轮记录保留；撤销可恢复</translation>
-        </message>
-        <message>
-            <source>Copy and change</source>
-            <translation>复制并修改</translation>
-        </message>
-        <message>
-            <source>Export…</source>
-            <translation>导出…</translation>
-        </message>
-        <message>
-            <source>A try counts when: %1; %2 tries.</source>
-            <translation>达成条件：%1；共%2次。</translation>
-        </message>
-        <message>
-            <source>Cue ball in hand.</source>
-            <translation>自由球。</translation>
-        </message>
-        <message>
-            <source>Tries that met every goal</source>
-            <translation>达成全部目标的次数</translation>
-        </message>
-        <message>
-            <source>No run yet: how the tries come out over the weeks will stand here.</source>
-            <translation>还没有记录：这里将显示几周来的结果。</translation>
-        </message>
-        <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>各轮合计：%1 %，在%2到%3 %之间，共%4次。</translation>
-        </message>
-        <message>
-            <source>Not enough yet: %1 of %2 tries.</source>
-            <translation>还不够：%1/%2次。</translation>
-        </message>
-        <message>
-            <source>Best run: %1, %2.</source>
-            <translation>最佳一轮：%1，%2。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillPicture</name>
-        <message>
-            <source>Set-up; in a run a click or the arrow keys put where the cue ball came to rest</source>
-            <translation>摆位；进行中点击或用方向键标出母球停住的位置</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::DrillsPlace</name>
-        <message>
-            <source>Drills</source>
-            <translation>练习</translation>
-        </message>
-        <message>
-            <source>No shot of this session was played from the set-up of this drill.</source>
-            <translation>本场次没有从该练习摆位打出的杆。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n try(s) counted: %1</source>
-            <translation>
-                <numerusform>计入%n次：%1</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Deleted; undo brings it back. Its runs stay.</source>
-            <translation>已删除；撤销可恢复。各轮记录保留。</translation>
-        </message>
-        <message>
-            <source>%1, my own</source>
-            <translation>%1（自定）</translation>
-        </message>
-        <message>
-            <source>Find a drill</source>
-            <translation>查找练习</translation>
-        </message>
-        <message>
-            <source>Kind of drill</source>
-            <translation>练习种类</translation>
-        </message>
-        <message>
-            <source>Import…</source>
-            <translation>导入…</translation>
-        </message>
-        <message>
-            <source>Take over the drills of a file</source>
-            <translation>从文件导入练习</translation>
-        </message>
-        <message>
-            <source>New drill</source>
-            <translation>新建练习</translation>
-        </message>
-        <message>
-            <source>My drill</source>
-            <translation>我的练习</translation>
-        </message>
-        <message>
-            <source>Set-up of the drill</source>
-            <translation>练习的摆位</translation>
-        </message>
-        <message>
-            <source>All drills</source>
-            <translation>全部练习</translation>
-        </message>
-        <message>
-            <source>Set-up %1</source>
-            <translation>摆位%1</translation>
-        </message>
-        <message>
-            <source>Import drills</source>
-            <translation>导入练习</translation>
-        </message>
-        <message>
-            <source>Drills (*.json);;All files (*)</source>
-            <translation>练习 (*.json);;所有文件 (*)</translation>
-        </message>
-        <message>
-            <source>Nothing of %1 was taken over: in "%2" %3</source>
-            <translation>%1未导入：在“%2”中 %3</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n drill(s) taken over.</source>
-            <translation>
-                <numerusform>已导入%n个练习。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Export the drill</source>
-            <translation>导出练习</translation>
-        </message>
-        <message>
-            <source>Written to %1.</source>
-            <translation>已写入%1。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::EditorPanel</name>
-        <message>
-            <source>Keep the drill</source>
-            <translation>保存练习</translation>
-        </message>
-        <message>
-            <source>Do not keep</source>
-            <translation>不保存</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>名称(&amp;N)</translation>
-        </message>
-        <message>
-            <source>What it is f&amp;or</source>
-            <translation>用途(&amp;O)</translation>
-        </message>
-        <message>
-            <source>Words with commas</source>
-            <translation>用逗号分隔</translation>
-        </message>
-        <message>
-            <source>&amp;Kinds</source>
-            <translation>种类(&amp;K)</translation>
-        </message>
-        <message>
-            <source>Pot</source>
-            <translation>进球</translation>
-        </message>
-        <message>
-            <source>Pot and leave</source>
-            <translation>进球并走位</translation>
-        </message>
-        <message>
-            <source>Leave alone</source>
-            <translation>仅走位</translation>
-        </message>
-        <message>
-            <source>Hit and hide</source>
-            <translation>碰球并藏球</translation>
-        </message>
-        <message>
-            <source>Clear the table</source>
-            <translation>清台</translation>
-        </message>
-        <message>
-            <source>As it is</source>
-            <translation>保持不变</translation>
-        </message>
-        <message>
-            <source>&amp;Asked</source>
-            <translation>要求(&amp;A)</translation>
-        </message>
-        <message>
-            <source>&amp;Tries</source>
-            <translation>次数(&amp;T)</translation>
-        </message>
-        <message>
-            <source>&amp;Zone's radius</source>
-            <translation>区域半径(&amp;Z)</translation>
-        </message>
-        <message>
-            <source>A jump shot: show the caution</source>
-            <translation>跳球：显示警示</translation>
-        </message>
-        <message>
-            <source>Means the same from the other end</source>
-            <translation>从另一端打也一样</translation>
-        </message>
-        <message>
-            <source>Ball</source>
-            <translation>球</translation>
-        </message>
-        <message>
-            <source>Put it on the table</source>
-            <translation>放到台上</translation>
-        </message>
-        <message>
-            <source>One set-up more</source>
-            <translation>增加摆位</translation>
-        </message>
-        <message>
-            <source>Remove this set-up</source>
-            <translation>移除此摆位</translation>
-        </message>
-        <message>
-            <source>Set-ups in turn, try by try</source>
-            <translation>摆位轮流</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RunPanel</name>
-        <message>
-            <source>Tries of this run</source>
-            <translation>本轮各次</translation>
-        </message>
-        <message>
-            <source>Met, missed, or not said; a place put in for the cue ball decides what it can</source>
-            <translation>达成、未达成或未说明；标出的母球位置会决定它能判断的部分</translation>
-        </message>
-        <message>
-            <source>Try %1 of %2</source>
-            <translation>第%1次，共%2次</translation>
-        </message>
-        <message>
-            <source>set-up %1</source>
-            <translation>摆位%1</translation>
-        </message>
-        <message>
-            <source>Met in full: %1</source>
-            <translation>全部达成：%1</translation>
-        </message>
-        <message>
-            <source>Missed thick %1, thin %2</source>
-            <translation>偏厚%1，偏薄%2</translation>
-        </message>
-        <message>
-            <source>not all known</source>
-            <translation>不全知道</translation>
-        </message>
-        <message>
-            <source>met</source>
-            <translation>达成</translation>
-        </message>
-        <message>
-            <source>missed</source>
-            <translation>未达成</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RemarksSection</name>
-        <message>
-            <source>Add a tag</source>
-            <translation>添加标签</translation>
-        </message>
-        <message>
-            <source>Notes on the shot; Delete takes one away</source>
-            <translation>此杆的备注；按Delete删除</translation>
-        </message>
-        <message>
-            <source>Take the note away</source>
-            <translation>删除备注</translation>
-        </message>
-        <message>
-            <source>Write a note</source>
-            <translation>写备注</translation>
-        </message>
-        <message>
-            <source>Who writes and corrects</source>
-            <translation>由谁书写和更正</translation>
-        </message>
-        <message>
-            <source>Take the tag away: %1</source>
-            <translation>去掉标签：%1</translation>
-        </message>
-        <message>
-            <source>%1, %2</source>
-            <comment>who, when</comment>
-            <translation>%1，%2</translation>
-        </message>
-        <message>
-            <source>By</source>
-            <translation>作者</translation>
-        </message>
-    </context>
-    <context>
-        <name>PeopleWords</name>
-        <message>
-            <source>a parent or guardian</source>
-            <translation>父母或监护人</translation>
-        </message>
-        <message>
-            <source>somebody</source>
-            <translation>某人</translation>
-        </message>
-        <message>
-            <source>%1 (parent or guardian)</source>
-            <translation>%1（父母或监护人）</translation>
-        </message>
-        <message>
-            <source>Ask before shots of this person are measured and kept.</source>
-            <translation>在测量并保存此人的击球之前先征求同意。</translation>
-        </message>
-        <message>
-            <source>No film is kept of this person.</source>
-            <translation>不保存此人的影片。</translation>
-        </message>
-        <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>报告只交给此人本人。</translation>
-        </message>
-        <message>
-            <source>Not known</source>
-            <translation>未知</translation>
-        </message>
-        <message>
-            <source>Right-handed</source>
-            <translation>右手</translation>
-        </message>
-        <message>
-            <source>Left-handed</source>
-            <translation>左手</translation>
-        </message>
-        <message>
-            <source>Both hands</source>
-            <translation>双手</translation>
-        </message>
-        <message>
-            <source>Measured shots</source>
-            <translation>测量的击球</translation>
-        </message>
-        <message>
-            <source>Film</source>
-            <translation>影片</translation>
-        </message>
-        <message>
-            <source>Film of a minor</source>
-            <translation>未成年人的影片</translation>
-        </message>
-        <message>
-            <source>Handing on the report</source>
-            <translation>转交报告</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until %3.</source>
-            <translation>由 %1 于 %2 给予，至 %3 为止。</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, until it is withdrawn.</source>
-            <translation>由 %1 于 %2 给予，直到撤回为止。</translation>
-        </message>
-        <message>
-            <source>Missing.</source>
-            <translation>缺少。</translation>
-        </message>
-        <message>
-            <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
-            <translation>由 %1 于 %2 给予，但未成年人须由父母或监护人给予。</translation>
-        </message>
-        <message>
-            <source>Expired on %1.</source>
-            <translation>已于 %1 到期。</translation>
-        </message>
-        <message>
-            <source>Withdrawn by %1 on %2.</source>
-            <translation>由 %1 于 %2 撤回。</translation>
-        </message>
-        <message>
-            <source>%1 · %2: withdrawn by %3</source>
-            <translation>%1 · %2：由 %3 撤回</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3 until %4</source>
-            <translation>%1 · %2：由 %3 给予，至 %4</translation>
-        </message>
-        <message>
-            <source>%1 · %2: given by %3</source>
-            <translation>%1 · %2：由 %3 给予</translation>
-        </message>
-        <message>
-            <source>, noted by %1</source>
-            <translation>，由 %1 记下</translation>
-        </message>
-        <message>
-            <source>, taken back as a mistake</source>
-            <translation>，作为错误收回</translation>
-        </message>
-        <message>
-            <source>guest</source>
-            <translation>访客</translation>
-        </message>
-        <message>
-            <source>no consent</source>
-            <translation>未同意</translation>
-        </message>
-        <message>
-            <source>no film</source>
-            <translation>不可拍摄</translation>
-        </message>
-        <message>
-            <source>Has not played yet.</source>
-            <translation>还没有打过球。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n session(s)</source>
-            <translation>
-                <numerusform>%n场</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n杆</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>last played on %1</source>
-            <translation>最近一次打球：%1</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ConsentSection</name>
-        <message>
-            <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
-            <translation>拍摄他人，尤其是未成年人：先征求书面同意。未成年人须在开机之前由父母或监护人同意；当地法律可能有更多要求。</translation>
-        </message>
-        <message>
-            <source>Who gave or withdrew it</source>
-            <translation>由谁给予或撤回</translation>
-        </message>
-        <message>
-            <source>&amp;By</source>
-            <translation>由(&amp;B)</translation>
-        </message>
-        <message>
-            <source>a &amp;parent or guardian</source>
-            <translation>父母或监护人(&amp;P)</translation>
-        </message>
-        <message>
-            <source>From this day on</source>
-            <translation>自此日起</translation>
-        </message>
-        <message>
-            <source>&amp;On</source>
-            <translation>日期(&amp;O)</translation>
-        </message>
-        <message>
-            <source>&amp;Until</source>
-            <translation>至(&amp;U)</translation>
-        </message>
-        <message>
-            <source>It ends on a day</source>
-            <translation>在某日结束</translation>
-        </message>
-        <message>
-            <source>Last day</source>
-            <translation>最后一天</translation>
-        </message>
-        <message>
-            <source>Note it</source>
-            <translation>记下</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>取消</translation>
-        </message>
-        <message>
-            <source>Renew…</source>
-            <translation>续期…</translation>
-        </message>
-        <message>
-            <source>Note…</source>
-            <translation>记下…</translation>
-        </message>
-        <message>
-            <source>Note consent: %1</source>
-            <translation>记下同意：%1</translation>
-        </message>
-        <message>
-            <source>Withdraw…</source>
-            <translation>撤回…</translation>
-        </message>
-        <message>
-            <source>Withdraw consent: %1</source>
-            <translation>撤回同意：%1</translation>
-        </message>
-        <message>
-            <source>Consent given: %1</source>
-            <translation>已给予同意：%1</translation>
-        </message>
-        <message>
-            <source>Consent withdrawn: %1</source>
-            <translation>已撤回同意：%1</translation>
-        </message>
-        <message>
-            <source>Name of the parent or guardian</source>
-            <translation>父母或监护人的姓名</translation>
-        </message>
-        <message>
-            <source>Say who gave or withdrew consent.</source>
-            <translation>请说明由谁给予或撤回同意。</translation>
-        </message>
-        <message>
-            <source>The consent would end before it begins; choose a later last day.</source>
-            <translation>同意会在开始之前结束；请选择较晚的最后一天。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::NoteSection</name>
-        <message>
-            <source>Notes about this player</source>
-            <translation>关于此球员的备注</translation>
-        </message>
-        <message>
-            <source>A new note</source>
-            <translation>新备注</translation>
-        </message>
-        <message>
-            <source>Who writes</source>
-            <translation>谁在记录</translation>
-        </message>
-        <message>
-            <source>Your name</source>
-            <translation>您的姓名</translation>
-        </message>
-        <message>
-            <source>Stands beside notes and consents that you write down</source>
-            <translation>显示在您记下的备注和同意旁</translation>
-        </message>
-        <message>
-            <source>&amp;Written by</source>
-            <translation>记录人(&amp;W)</translation>
-        </message>
-        <message>
-            <source>Add the note</source>
-            <translation>添加备注</translation>
-        </message>
-        <message>
-            <source>Remove</source>
-            <translation>移除</translation>
-        </message>
-        <message>
-            <source>Remove the chosen note</source>
-            <translation>移除所选备注</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PeopleDesk</name>
-        <message>
-            <source>add %1</source>
-            <translation>添加 %1</translation>
-        </message>
-        <message>
-            <source>%1 has played meanwhile and stays.</source>
-            <translation>%1 期间已打过球，予以保留。</translation>
-        </message>
-        <message>
-            <source>change %1</source>
-            <translation>更改 %1</translation>
-        </message>
-        <message>
-            <source>rename %1 to %2</source>
-            <translation>将 %1 改名为 %2</translation>
-        </message>
-        <message>
-            <source>note consent of %1</source>
-            <translation>记下 %1 的同意</translation>
-        </message>
-        <message>
-            <source>withdraw consent of %1</source>
-            <translation>撤回 %1 的同意</translation>
-        </message>
-        <message>
-            <source>note about %1</source>
-            <translation>关于 %1 的备注</translation>
-        </message>
-        <message>
-            <source>remove a note about %1</source>
-            <translation>移除关于 %1 的备注</translation>
-        </message>
-        <message>
-            <source>make %1 and %2 one</source>
-            <translation>将 %1 与 %2 合为一人</translation>
-        </message>
-        <message>
-            <source>%1 and %2 played in one session, "%3", so they are two people.</source>
-            <translation>%1 和 %2 在同一次场次“%3”中打过球，因此是两个人。</translation>
-        </message>
-        <message>
-            <source>%1 plays in the session that is under way; end it first.</source>
-            <translation>%1 正在进行中的场次里打球；请先结束它。</translation>
-        </message>
-        <message>
-            <source>%1 plays in a session that is under way; go on with it in Session and end it first.</source>
-            <translation>%1 正在进行中的场次里打球；请在“场次”中继续并先结束它。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PersonForm</name>
-        <message>
-            <source>Name</source>
-            <translation>姓名</translation>
-        </message>
-        <message>
-            <source>&amp;Name</source>
-            <translation>姓名(&amp;N)</translation>
-        </message>
-        <message>
-            <source>Playing hand</source>
-            <translation>惯用手</translation>
-        </message>
-        <message>
-            <source>Playing &amp;hand</source>
-            <translation>惯用手(&amp;H)</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>分组</translation>
-        </message>
-        <message>
-            <source>Such as juniors, Tuesday</source>
-            <translation>例如：少年组, 周二</translation>
-        </message>
-        <message>
-            <source>With commas between; a person may be in several</source>
-            <translation>用逗号分隔；一人可属于多个分组</translation>
-        </message>
-        <message>
-            <source>G&amp;roups</source>
-            <translation>分组(&amp;R)</translation>
-        </message>
-        <message>
-            <source>&amp;Minor: a parent or guardian gives consent</source>
-            <translation>未成年：由父母或监护人同意(&amp;M)</translation>
-        </message>
-        <message>
-            <source>Minor</source>
-            <translation>未成年</translation>
-        </message>
-        <message>
-            <source>G&amp;uest: who it is will be known later</source>
-            <translation>访客：以后才知道是谁(&amp;U)</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>访客</translation>
-        </message>
-        <message>
-            <source>Who it is</source>
-            <translation>是谁</translation>
-        </message>
-        <message>
-            <source>Give over</source>
-            <translation>归给</translation>
-        </message>
-        <message>
-            <source>Give all shots to that player</source>
-            <translation>把所有击球归给该球员</translation>
-        </message>
-        <message>
-            <source>All shots, sessions, notes and consents go to that player; can be undone</source>
-            <translation>所有击球、场次、备注和同意都归给该球员；可以撤销</translation>
-        </message>
-        <message>
-            <source>This &amp;is</source>
-            <translation>这是(&amp;I)</translation>
-        </message>
-        <message>
-            <source>Same person &amp;as</source>
-            <translation>同一人(&amp;A)</translation>
-        </message>
-        <message>
-            <source>Choose a player</source>
-            <translation>选择球员</translation>
-        </message>
-        <message>
-            <source>A player needs a name; the old one stays.</source>
-            <translation>球员需要姓名；保留原名。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::PlayersPlace</name>
-        <message>
-            <source>Players</source>
-            <translation>球员</translation>
-        </message>
-        <message>
-            <source>Search for a player or group</source>
-            <translation>搜索球员或分组</translation>
-        </message>
-        <message>
-            <source>Group</source>
-            <translation>分组</translation>
-        </message>
-        <message>
-            <source>Players of the record</source>
-            <translation>记录中的球员</translation>
-        </message>
-        <message>
-            <source>Nobody passes the search and the group.</source>
-            <translation>没有人符合搜索和分组。</translation>
-        </message>
-        <message>
-            <source>Person</source>
-            <translation>个人</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>同意</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>备注</translation>
-        </message>
-        <message>
-            <source>Choose a player on the left.</source>
-            <translation>请在左侧选择一名球员。</translation>
-        </message>
-        <message>
-            <source>Add a player</source>
-            <translation>添加球员</translation>
-        </message>
-        <message>
-            <source>Guest</source>
-            <translation>访客</translation>
-        </message>
-        <message>
-            <source>New player</source>
-            <translation>新球员</translation>
-        </message>
-        <message>
-            <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
-            <translation>%1 中还没有人。请先添加一名球员：姓名、分组和同意；之后场次和影片就能按姓名识别。</translation>
-        </message>
-        <message>
-            <source>Every group</source>
-            <translation>所有分组</translation>
-        </message>
-        <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>撤销：%1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>没有可撤销的内容</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>重做：%1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>没有可重做的内容</translation>
-        </message>
-        <message>
-            <source>Export and erase</source>
-            <translation>导出与清除</translation>
-        </message>
-        <message>
-            <source>Written: %1</source>
-            <translation>已写入：%1</translation>
-        </message>
-        <message>
-            <source>Choose the player who is to be exported.</source>
-            <translation>请选择要导出的球员。</translation>
-        </message>
-        <message>
-            <source>Export the player to a folder</source>
-            <translation>将球员导出到文件夹</translation>
-        </message>
-    </context>
-    <context>
-        <name>EraseWords</name>
-        <message>
-            <source>Sessions in which nobody else played</source>
-            <translation>没有其他人打球的场次</translation>
-        </message>
-        <message>
-            <source>Frames of these sessions</source>
-            <translation>这些场次的局</translation>
-        </message>
-        <message>
-            <source>Placed balls of these sessions</source>
-            <translation>这些场次中摆放的球</translation>
-        </message>
-        <message>
-            <source>Table fingerprints of these sessions</source>
-            <translation>这些场次的球台特征</translation>
-        </message>
-        <message>
-            <source>Seats in sessions with others</source>
-            <translation>与他人同场的席位</translation>
-        </message>
-        <message>
-            <source>Shots</source>
-            <translation>击球</translation>
-        </message>
-        <message>
-            <source>Places of balls</source>
-            <translation>球的位置</translation>
-        </message>
-        <message>
-            <source>Deliveries</source>
-            <translation>出杆</translation>
-        </message>
-        <message>
-            <source>Contacts and falls</source>
-            <translation>碰撞与落袋</translation>
-        </message>
-        <message>
-            <source>Pocketed balls</source>
-            <translation>落袋的球</translation>
-        </message>
-        <message>
-            <source>Tracks</source>
-            <translation>轨迹</translation>
-        </message>
-        <message>
-            <source>Rulings</source>
-            <translation>判罚</translation>
-        </message>
-        <message>
-            <source>Suggestions</source>
-            <translation>建议</translation>
-        </message>
-        <message>
-            <source>Accounts of misses</source>
-            <translation>失误分析</translation>
-        </message>
-        <message>
-            <source>Corrections</source>
-            <translation>更正</translation>
-        </message>
-        <message>
-            <source>Notes</source>
-            <translation>备注</translation>
-        </message>
-        <message>
-            <source>Tags</source>
-            <translation>标签</translation>
-        </message>
-        <message>
-            <source>Lines of consent</source>
-            <translation>同意条目</translation>
-        </message>
-        <message>
-            <source>Groups</source>
-            <translation>分组</translation>
-        </message>
-        <message>
-            <source>Sessions under way</source>
-            <translation>进行中的场次</translation>
-        </message>
-        <message>
-            <source>Notes about others that lose their author's name</source>
-            <translation>关于他人、将失去作者姓名的备注</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose their author's name</source>
-            <translation>对他人击球、将失去作者姓名的更正</translation>
-        </message>
-        <message>
-            <source>Corrections of others' shots that lose the name</source>
-            <translation>对他人击球、将失去此姓名的更正</translation>
-        </message>
-        <message>
-            <source>Rulings on others' shots that lose the name</source>
-            <translation>对他人击球、将失去此姓名的判罚</translation>
-        </message>
-        <message>
-            <source>What goes with %1</source>
-            <translation>随 %1 一起删除的内容</translation>
-        </message>
-        <message>
-            <source>The player's name, playing hand and whether a minor</source>
-            <translation>球员的姓名、惯用手以及是否未成年</translation>
-        </message>
-        <message>
-            <source>%1: %2</source>
-            <translation>%1：%2</translation>
-        </message>
-        <message>
-            <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>影片：文件属于您，只有在您要求时才删除</translation>
-        </message>
-        <message>
-            <source>%1 (others play in it too: it stays in the record)</source>
-            <translation>%1（其中还有别人打球：保留在记录中）</translation>
-        </message>
-        <message>
-            <source>%1 (the record forgets it)</source>
-            <translation>%1（记录不再保留）</translation>
-        </message>
-        <message>
-            <source>Texts of others with the name, which is taken out</source>
-            <translation>他人文字中含有此姓名，将被去掉</translation>
-        </message>
-        <message>
-            <source>"%1" becomes "%2"</source>
-            <translation>“%1”变为“%2”</translation>
-        </message>
-        <message>
-            <source>Older copies beside the record that hold the name</source>
-            <translation>记录旁含有此姓名的旧副本</translation>
-        </message>
-        <message>
-            <source>What stays</source>
-            <translation>保留的内容</translation>
-        </message>
-        <message>
-            <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
-            <translation>与此球员同场者的击球：%1，含 %2 个球的位置，不涉及姓名</translation>
-        </message>
-        <message>
-            <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
-            <translation>他人的同意中提到此人为给予者或记录者，作为凭据保留：%1</translation>
-        </message>
-        <message>
-            <source>A random number without a name, so that no merge brings the player back</source>
-            <translation>一个不含姓名的随机编号，以免合并时又带回此球员</translation>
-        </message>
-        <message>
-            <source>Reports, exports and copies that were made of the record elsewhere</source>
-            <translation>在别处生成的报告、导出文件和记录副本</translation>
-        </message>
-        <message>
-            <source>%1 was deleted.</source>
-            <translation>%1 已删除。</translation>
-        </message>
-        <message>
-            <source>%1 was not there any more.</source>
-            <translation>%1 已经不在。</translation>
-        </message>
-        <message>
-            <source>%1 is another file by now and was left alone.</source>
-            <translation>%1 现在已是另一个文件，未作改动。</translation>
-        </message>
-        <message>
-            <source>%1 could not be deleted (%2); delete it yourself.</source>
-            <translation>无法删除 %1（%2）；请自行删除。</translation>
-        </message>
-        <message>
-            <source>The record's file could not be written anew, because another program uses it or the disk is full: old pages may still hold the name. Close the other programs and run "ferrule erase --compact" with the same name.</source>
-            <translation>记录文件无法重写，因为另一个程序正在使用它或磁盘已满：旧页面可能仍含有此姓名。请关闭其他程序，并用同一姓名运行“ferrule erase --compact”。</translation>
-        </message>
-        <message>
-            <source>The name is nowhere in the record's files any more.</source>
-            <translation>记录的文件中已不再有此姓名。</translation>
-        </message>
-        <message>
-            <source>The name, or its letters within other words, still stands in the record's files: %1 times.</source>
-            <translation>此姓名（或其他词中的相同字母）仍出现在记录的文件中：%1 次。</translation>
-        </message>
-        <message>
-            <source>%1 was erased.</source>
-            <translation>%1 已被清除。</translation>
-        </message>
-        <message>
-            <source>Runs of drills</source>
-            <translation>练习轮次</translation>
-        </message>
-        <message>
-            <source>Tries in these runs</source>
-            <translation>这些轮次中的尝试</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::ErasePanel</name>
-        <message>
-            <source>Erasing takes a player out of the record for good, with everything that is kept of the player. Export the player first if anything may be needed again.</source>
-            <translation>清除会将球员及其保存的一切永久移出记录。如果以后可能用到，请先导出。</translation>
-        </message>
-        <message>
-            <source>Show what would go…</source>
-            <translation>显示将删除的内容…</translation>
-        </message>
-        <message>
-            <source>What goes and what stays</source>
-            <translation>删除与保留的内容</translation>
-        </message>
-        <message>
-            <source>Take the name out of others' texts</source>
-            <translation>从他人的文字中去掉此姓名</translation>
-        </message>
-        <message>
-            <source>Delete the films of this player alone</source>
-            <translation>删除只有此球员的影片</translation>
-        </message>
-        <message>
-            <source>Delete the older copies</source>
-            <translation>删除旧副本</translation>
-        </message>
-        <message>
-            <source>Cancel</source>
-            <translation>取消</translation>
-        </message>
-        <message>
-            <source>Erase for good</source>
-            <translation>永久清除</translation>
-        </message>
-        <message>
-            <source>Erase %1 for good</source>
-            <translation>永久清除 %1</translation>
-        </message>
-    </context>
-    <context>
-        <name>CameraWords</name>
-        <message>
-            <source>%1 × %2, %3 images a second</source>
-            <translation>%1 × %2，每秒 %3 帧</translation>
-        </message>
-    </context>
-    <context>
-        <name>LiveWords</name>
-        <message>
-            <source>Waiting for the first image</source>
-            <translation>等待第一帧图像</translation>
-        </message>
-        <message>
-            <source>What was seen is measured to its end</source>
-            <translation>正在测完已看到的内容</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n shot(s) stand in the record</source>
-            <translation>
-                <numerusform>记录中有 %n 杆</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Practice without a referee</source>
-            <translation>无裁判练习</translation>
-        </message>
-        <message>
-            <source>Waiting for the first shot</source>
-            <translation>等待第一杆</translation>
-        </message>
-        <message>
-            <source>%1, as far as anyone knows</source>
-            <comment>whose turn it is</comment>
-            <translation>%1（据目前所知）</translation>
-        </message>
-        <message>
-            <source>Frames: %1 %2, %3 %4</source>
-            <comment>name, frames, name, frames</comment>
-            <translation>局分：%1 %2，%3 %4</translation>
-        </message>
-        <message>
-            <source>%1 images</source>
-            <comment>a number that grows</comment>
-            <translation>%1 帧图像</translation>
-        </message>
-        <message>
-            <source>none dropped</source>
-            <translation>无丢弃</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n dropped</source>
-            <translation>
-                <numerusform>丢弃 %n 帧</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
-            <translation>
-                <numerusform>测量落后 %n 帧</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraChoice</name>
-        <message>
-            <source>Camera</source>
-            <translation>摄像机</translation>
-        </message>
-        <message>
-            <source>Size and rate of the images</source>
-            <translation>图像尺寸与帧率</translation>
-        </message>
-        <message>
-            <source>Choose a film that stands in for the camera</source>
-            <translation>选择代替摄像机的视频</translation>
-        </message>
-        <message>
-            <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
-            <translation>视频 (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;所有文件 (*)</translation>
-        </message>
-        <message>
-            <source>A film of this camera, played at its own pace</source>
-            <translation>此摄像机的视频，按原速播放</translation>
-        </message>
-        <message>
-            <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
-            <translation>请固定摄像机的对焦与曝光：曝光取市电周期的整数倍以防闪烁，并短到快球不拖影。设置时的状态必须保持不变。</translation>
-        </message>
-        <message>
-            <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
-            <translation>机位按 %1 × %2 得出；其他尺寸的图像无法用它测量。</translation>
-        </message>
-        <message>
-            <source>A film in place of a camera</source>
-            <translation>用视频代替摄像机</translation>
-        </message>
-        <message>
-            <source>No camera was found: connect one, or let a film stand in to try it.</source>
-            <translation>未找到摄像机：请连接一台，或用视频代替试用。</translation>
-        </message>
-        <message>
-            <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
-            <translation>一切与使用摄像机时相同，包括测量跟不上的情形。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::CameraSource</name>
-        <message>
-            <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
-            <translation>摄像机 %1 没有图像（%2）。请检查连线、是否被其他程序占用，以及本程序是否有权使用摄像机。</translation>
-        </message>
-        <message>
-            <source>The camera %1 is gone; what it saw until then is kept.</source>
-            <translation>摄像机 %1 已断开；此前看到的内容予以保留。</translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::LivePage</name>
-        <message>
-            <source>&amp;Look at it in Review</source>
-            <translation>在复盘中查看(&amp;L)</translation>
-        </message>
-        <message>
-            <source>&amp;Another session</source>
-            <translation>另一场次(&amp;A)</translation>
         </message>
     </context>
 </TS>
