@@ -139,6 +139,7 @@ std::optional<BallCandidate> CandidateFinder::streakAt(const cv::Mat& picture, T
   candidate.position = middle;
   candidate.outline = *outline;
   candidate.blur = blur;
+  candidate.fromStreak = true;
   candidate.fit.support = kSupport;
   candidate.fit.agreement = 1.0;
   candidate.fit.standardUncertainty_px = 1.0 + kUncertaintyOfStreak * length(blur);
@@ -263,14 +264,18 @@ void CandidateFinder::fitSeeds(const cv::Mat& picture, const std::vector<Seed>& 
     options.reach_px = 1.6 * scale_.factor + 1.5;
     options.blur = seed.blur;
     auto candidate = fitNear(picture, *start, known, options, white);
+    const double leastAgreement = seed.faint ? kLeastFaintAgreement : kLeastAgreement;
+    if (candidate && candidate->fit.agreement < leastAgreement) candidate.reset();
     if (!candidate && seed.alone) candidate = streakAt(picture, *start, seed.blur, white);
-    if (!candidate || candidate->fit.agreement < (seed.faint ? kLeastFaintAgreement : kLeastAgreement)) continue;
+    if (!candidate) continue;
     candidate->alone = seed.alone;
     found.push_back(*candidate);
   }
-  // Two outlines cannot overlap by much: the better one stays.
-  std::ranges::stable_sort(found,
-                           [](const BallCandidate& a, const BallCandidate& b) { return a.quality() > b.quality(); });
+  // Two outlines cannot overlap by much: the better one stays. Two balls that touch look like a streak, so that a fair
+  // rim counts more than that.
+  constexpr double kFairRim = 0.3;
+  const auto worth = [](const BallCandidate& c) { return c.fromStreak ? kFairRim : c.quality(); };
+  std::ranges::stable_sort(found, [&](const BallCandidate& a, const BallCandidate& b) { return worth(a) > worth(b); });
   for (const BallCandidate& candidate : found) {
     const bool overlaps = std::ranges::any_of(kept, [&](const BallCandidate& other) {
       return distance(candidate.position, other.position) < 1.6 * set_.radius_m();

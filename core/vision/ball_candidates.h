@@ -20,6 +20,7 @@ struct BallCandidate {
   OutlineFit fit;
   double standardUncertainty_m = 0.0;  ///< of each coordinate, from the fit alone
   ImageVector blur;                    ///< streak taken into account, px
+  bool fromStreak = false;             ///< placed by the middle of a streak; its outline was not seen
   bool alone = false;                  ///< its blob holds nothing but this ball: no arm, no neighbour
   [[nodiscard]] double quality() const { return fit.support * fit.agreement; }
   /// How much speaks for a ball, 0 to 1: its edge, and that a blob of its very size lies alone.

@@ -244,7 +244,9 @@ class BallTracker::Impl {
       if (track.lastSeen_s == time_s_) continue;
       if (!searchedFor(track)) continue;
       open.push_back(i);
-      if (track.state == TrackState::Moving) addPredicted(track, known, candidates);
+      // Among racked balls one that is not yet believed loses its blob as soon as its neighbours are placed.
+      const bool amidOthers = track.state == TrackState::Tentative && opening();
+      if (track.state == TrackState::Moving || amidOthers) addPredicted(track, known, candidates);
     }
     std::erase_if(candidates, [&](const BallCandidate& candidate) {
       return std::ranges::any_of(tracks_, [&](const BallTrack& track) {

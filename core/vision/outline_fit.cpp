@@ -10,12 +10,20 @@
 #include <optional>
 #include <vector>
 
+#include "core/vision/not_cloth.h"
+
 namespace ferrule {
 
 namespace {
 
 constexpr int kRays = 48;
 constexpr double kStep_px = 0.5;
+/// What a whole disc on bare cloth is worth beside rays whose edges agree.
+constexpr double kContrastWorth = 30.0;
+/// From this share of rays on that are of the cloth's colour on both sides, a ball has no contrast but its number's.
+constexpr double kOwnColour = 0.25;
+/// Where it is known where the cloth ends, other edges count this much less.
+constexpr double kBesideParting = 0.35;
 constexpr double kAgree_px = 0.8;  ///< an edge this near to the outline agrees with it
 
 using Colour = Eigen::Vector3f;
@@ -133,20 +141,77 @@ class Ray {
     }
   }
 
+  /// Adds the outermost place where cloth, lit or in shadow, ends and something else begins: half way between the
+  /// distance from the cloth's colour outside and that just inside, however soft a film's coarse colours make it.
+  /// Changes of colour that were found near that place tell it more sharply and stand for it; others count less.
+  void sortByParting(int ray, double ramp_px, const ClothDistance& distance, std::vector<Edge>& edges,
+                     std::size_t first) const {
+    const auto parting = partingEdge(ray, ramp_px, distance);
+    if (!parting) return;
+    constexpr double kSame_px = 1.25;
+    bool told = false;
+    for (std::size_t i = first; i < edges.size(); ++i) {
+      if (std::abs(edges[i].offset_px - parting->offset_px) < kSame_px + 0.5 * ramp_px) {
+        told = true;
+      } else {
+        edges[i].weight *= kBesideParting;
+      }
+    }
+    if (!told) edges.push_back(*parting);
+  }
+
+  [[nodiscard]] std::optional<Edge> partingEdge(int ray, double ramp_px, const ClothDistance& distance) const {
+    constexpr float kLeastRise = 10.0F;  // grey levels
+    constexpr float kFullRise = 25.0F;
+    constexpr double kPlateau_px = 3.0;  // inside of the edge the ball's own colour is reached
+    constexpr float kRipple = 0.5F;
+    constexpr float kDark = 0.55F;  // of the cloth's brightness: a dark ball differs from its shadow by that alone
+    constexpr int kOutside = 3;     // samples
+    std::array<float, kMost> away{};
+    for (int i = 0; i < count_; ++i)
+      away[static_cast<std::size_t>(i)] = distance(colour(i));
+    const auto at = [&](int i) { return away[static_cast<std::size_t>(i)]; };
+    float outside = 0.0F;
+    for (int i = count_ - kOutside; i < count_; ++i)
+      outside += at(i) / kOutside;
+    const int plateau = static_cast<int>(std::lround((kPlateau_px + 2.0 * ramp_px) / kStep_px));
+    int rise = count_ - 1;
+    while (rise > 0 && at(rise) < outside + kLeastRise)
+      --rise;
+    if (rise == 0) return std::nullopt;
+    // Up to the first crest: further in, a number or a stripe may be more foreign still.
+    int crest = rise;
+    while (crest > 0 && rise - crest < plateau && at(crest - 1) > at(crest) - kRipple)
+      --crest;
+    if (colour(crest).norm() < kDark * distance.brightness()) return std::nullopt;
+    const float inside = std::max(at(crest), at(std::min(crest + 1, rise)));
+    const float half = 0.5F * (inside + outside);
+    int i = count_ - 2;
+    while (i > 0 && at(i) < half)
+      --i;
+    if (i == 0 || at(i) <= at(i + 1)) return std::nullopt;
+    const double within = std::clamp(static_cast<double>((at(i) - half) / (at(i) - at(i + 1))), 0.0, 1.0);
+    return Edge{ray, outward_, (i + within) * kStep_px - half_px_, std::min(1.0F, (inside - outside) / kFullRise)};
+  }
+
   /// Adds every place where the colour changes fast, outermost first. One of them is the ball's edge; the others are
   /// its number, its stripe, a highlight or a shadow's border, and only the outline as a whole tells which.
-  void addEdges(int ray, std::vector<Edge>& edges) const {
+  /// ramp_px: half the way over which a streak blurs the edge here; changes are looked for over as much, so that the
+  /// ramp's middle is found and not where it sets in.
+  void addEdges(int ray, double ramp_px, std::vector<Edge>& edges) const {
     constexpr float kLeastContrast = 9.0F;  // grey levels between inside and outside for a ray to count
-    constexpr int kReach = 2;               // one pixel each way
+    constexpr int kLeastReach = 2;          // one pixel each way
     constexpr float kOfStrongest = 0.12F;   // what counts as fast, of the ray's fastest change
     constexpr float kFullContrast = 25.0F;
     constexpr int kMostEdges = 4;
     std::array<float, kMost> change{};
     float strongest = 0.0F;
-    const int first = kReach;
-    const int last = count_ - 1 - kReach;
+    const int reach =
+        std::clamp(static_cast<int>(std::lround(ramp_px / kStep_px)), kLeastReach, std::max(kLeastReach, count_ / 4));
+    const int first = reach;
+    const int last = count_ - 1 - reach;
     for (int i = first; i <= last; ++i) {
-      change[static_cast<std::size_t>(i)] = (colour(i + kReach) - colour(i - kReach)).norm();
+      change[static_cast<std::size_t>(i)] = (colour(i + reach) - colour(i - reach)).norm();
       strongest = std::max(strongest, change[static_cast<std::size_t>(i)]);
     }
     const float enough = std::max(kLeastContrast, kOfStrongest * strongest);
@@ -166,10 +231,11 @@ class Ray {
   }
 
  private:
+  static constexpr int kAside = 3;            ///< samples from a change to what lies inside and outside of it
+  static constexpr float kOwnColour = 14.0F;  ///< grey levels off the line from black to another colour
+
   /// Below 1 where the inner side is only a darker shade of the outer one: a shadow rather than a ball.
   [[nodiscard]] double shadowFactor(int i) const {
-    constexpr int kAside = 3;
-    constexpr float kOwnColour = 14.0F;  // grey levels off the line from black to the outer colour
     constexpr float kLeast = 0.2F;
     const Colour& inner = colour(std::max(0, i - kAside));
     const Colour& outer = colour(std::min(count_ - 1, i + kAside));
@@ -236,36 +302,40 @@ void bestEdges(const std::vector<Edge>& edges, const Unknowns& x, double reach_p
   }
 }
 
-/// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that
-/// grow is small. Starts from the shift that most edges agree with, tried on pairs.
-Solution solve(const std::vector<Edge>& edges, double scale_px, double radius_px, int rounds) {
-  Solution best;
-  const std::size_t n = edges.size();
-  if (n < 6) return best;
-  Unknowns x = Unknowns::Zero();
+/// The shift of a grid that goes as far as reach_px which speaks most for a ball: for each ray the edge that agrees
+/// best, and what whole() says of the place as a whole.
+template <class Whole>
+Unknowns likeliestShift(const std::vector<Edge>& edges, double grow_px, double scale_px, double reach_px,
+                        const Whole& whole) {
+  constexpr double kTrialStep_px = 1.0;
+  constexpr double kFarPrice = 4.0;  // where the place is looked for, it is likelier near than at the end of the reach
   const auto score = [&](const Unknowns& trial) {
-    double sum = 0.0;
+    double sum = whole(trial.head<2>()) - kFarPrice * trial.head<2>().squaredNorm() / (reach_px * reach_px);
     bestEdges(edges, trial, scale_px, [&](const Edge&, double weight) { sum += weight; });
     return sum;
   };
-  double bestScore = score(x);
-  const std::size_t stride = std::max<std::size_t>(1, n / 12);
-  for (std::size_t i = 0; i < n; i += stride) {
-    for (const std::size_t gap : {n / 4, n / 3}) {
-      const Edge& a = edges[i];
-      const Edge& b = edges[(i + gap) % n];
-      Eigen::Matrix2d m;
-      m << a.direction.x(), a.direction.y(), b.direction.x(), b.direction.y();
-      if (std::abs(m.determinant()) < 0.3) continue;
-      Unknowns trial;
-      trial << m.inverse() * Eigen::Vector2d(a.offset_px, b.offset_px), 0.0;
+  Unknowns best(0.0, 0.0, grow_px);
+  double bestScore = score(best);
+  const int steps = static_cast<int>(reach_px / kTrialStep_px);
+  for (int i = -steps; i <= steps; ++i) {
+    for (int j = -steps; j <= steps; ++j) {
+      const Unknowns trial(i * kTrialStep_px, j * kTrialStep_px, grow_px);
+      if (trial.head<2>().norm() > reach_px + kTrialStep_px) continue;
       const double s = score(trial);
       if (s > bestScore) {
         bestScore = s;
-        x = trial;
+        best = trial;
       }
     }
   }
+  return best;
+}
+
+/// Iteratively reweighted least squares of offset = direction . shift + grow over one edge a ray, with a prior that
+/// grow is small.
+Solution solve(const std::vector<Edge>& edges, Unknowns x, double scale_px, double radius_px, int rounds) {
+  Solution best;
+  if (edges.size() < 6) return best;
   const double growPrior_px = std::max(0.25, 0.015 * radius_px);
   Eigen::Matrix3d normal = Eigen::Matrix3d::Zero();
   for (int round = 0; round < rounds; ++round) {
@@ -326,10 +396,17 @@ Surroundings surroundingsOf(const cv::Mat& picture, const Silhouette& start, con
   return surroundings;
 }
 
-OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours neighbours,
+OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, const std::vector<Silhouette>& others,
                      const OutlineFitOptions& options) {
   const double radius_px = start.radius_px();
+  std::optional<ClothDistance> clothDistance;
+  std::optional<NotCloth> notCloth;
+  if (options.cloth) {
+    clothDistance.emplace(*options.cloth);
+    if (options.reach_px > 2.0) notCloth.emplace(picture, *clothDistance);
+  }
   Eigen::Vector2d shift = Eigen::Vector2d::Zero();
+  double grow_px = 0.0;
   Solution solution;
   std::vector<Edge> edges;
   edges.reserve(2 * kRays);
@@ -345,15 +422,16 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
       const ImagePoint edge = outline.at(direction.cosine, direction.sine, 1.0);
       const ImageVector outward = unit(edge - outline.centre);
       const double ramp_px = std::abs(dot(options.blur, outward)) / 2.0;
-      if (insideAny(edge - 1.5 * outward, neighbours)) continue;
-      const Ray ray(picture, outline, direction, std::min(half_px + ramp_px, 0.9 * radius_px));
+      if (insideAny(edge - 1.5 * outward, others)) continue;
+      const Ray ray(picture, outline, direction, std::min(half_px + 2.0 * ramp_px, 0.9 * radius_px));
       if (!ray.valid()) continue;
       const std::size_t before = edges.size();
       if (options.cloth && ray.ballLooksLikeCloth(*options.cloth)) {
         ++clothLike;
         ray.addValleys(i, *options.cloth, edges);
       } else {
-        ray.addEdges(i, edges);
+        ray.addEdges(i, ramp_px, edges);
+        if (clothDistance) ray.sortByParting(i, ramp_px, *clothDistance, edges, before);
       }
       if (edges.size() > before) ++withEdge;
     }
@@ -361,17 +439,26 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, Neighbours
 
   if (options.reach_px > 2.0) {
     collect(start, options.reach_px + 1.0);
-    solution = solve(edges, 1.5, radius_px, 6);
+    constexpr double kScale_px = 1.5;
+    const bool ownColour = clothLike >= kOwnColour * kRays;
+    // A dark rim may seem a pixel and a half too small all round.
+    const double small_px = ownColour ? -0.75 : 0.0;
+    const Unknowns from =
+        likeliestShift(edges, small_px, kScale_px, options.reach_px, [&](const Eigen::Vector2d& trial) {
+          if (!notCloth || ownColour) return 0.0;
+          return kContrastWorth * notCloth->contrast(moved(start, trial), others);
+        });
+    solution = solve(edges, from, kScale_px, radius_px, 6);
     if (!solution.solved) return {};
     shift = solution.shift;
+    if (ownColour) grow_px = std::clamp(solution.grow_px, -0.1 * radius_px, 0.1 * radius_px);
   }
   const double half_px = std::clamp(0.3 * radius_px, 3.0, 4.5);
-  double grow_px = 0.0;
   for (int round = 0; round < 3; ++round) {
     Silhouette outline = moved(start, shift);
     outline.shape *= 1.0 + grow_px / radius_px;
     collect(outline, half_px);
-    solution = solve(edges, round == 0 ? 0.7 : 0.5, radius_px, 5);
+    solution = solve(edges, Unknowns::Zero(), round > 0 ? 0.5 : grow_px != 0.0 ? 1.0 : 0.7, radius_px, 5);
     if (!solution.solved) return {};
     shift += solution.shift;
     grow_px = std::clamp(grow_px + solution.grow_px, -0.1 * radius_px, 0.1 * radius_px);
