@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drills/mirror.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;

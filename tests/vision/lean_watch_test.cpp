@@ -39,6 +39,9 @@ const cv::Scalar kSkin{140.0, 170.0, 220.0};
 
 void LeanWatchTest::init() {
   rig_ = std::make_shared<const Rig>(overheadRig());
+  // So small that the camera of the pictures sees all of it.
+  measured_.table.length_m = 1.20;
+  measured_.table.width_m = 0.60;
   const std::vector<DrawnBall> balls{{{0.3, 0.1}, {40.0, 40.0, 200.0}}, {{-0.4, -0.2}, {230.0, 230.0, 230.0}}};
   bare_ = drawBalls(*rig_, kCloth, balls, kRadius_m);
   watch_.emplace(rig_, measured_);
