@@ -82,7 +82,7 @@ void RigPage::makeLines() {
   linesWords_ = addQuiet({});
   linesWords_->setObjectName(QStringLiteral("linesWords"));
   lines_ = new LinesView;
-  column()->addWidget(lines_);
+  column()->addWidget(lines_, 6);
   connect(adjust_, &QPushButton::clicked, &desk(), &SetupDesk::findLines);
   connect(asFound_, &QPushButton::clicked, this,
           [this] { desk().change(tr("the lines as found"), [](SetupState& state) { state.handLines.clear(); }); });

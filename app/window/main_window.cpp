@@ -69,6 +69,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   setCentralWidget(whole);
   Openers shared = openers;
   if (shared.projector == nullptr) shared.projector = new ProjectorDesk(this);
+  projector_ = shared.projector;
   for (const PlaceRow& place : placeRows()) {
     places_.push_back(place.make(shared, *actions_));
     stack_->addWidget(places_.back());
@@ -348,6 +349,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
                     QString::fromLatin1(placeRows()[static_cast<std::size_t>(stack_->currentIndex())].name));
   for (Place* place : places_)
     place->save(settings);
+  // Its screen is a window too: left open it would shine on over an empty room and keep the program alive.
+  projector_->close();
   event->accept();
 }
 
