@@ -4,7 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "core/camera/move_text.h"
+#include "core/camera/move_json.h"
 #include "core/geometry/units.h"
 #include "core/table/shot_text.h"
 

@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
-#include "core/camera/move_text.h"
+#include "core/camera/move_json.h"
 #include "core/camera/rig_file.h"
 #include "core/record/drill_rows.h"
 #include "core/record/export_writers.h"

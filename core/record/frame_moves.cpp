@@ -3,7 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "core/camera/move_text.h"
+#include "core/camera/move_json.h"
 #include "core/record/record_impl.h"
 
 namespace ferrule {

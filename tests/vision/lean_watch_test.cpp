@@ -49,7 +49,8 @@ void LeanWatchTest::init() {
   // So small that the camera of the pictures sees all of it.
   measured_.table.length_m = 1.20;
   measured_.table.width_m = 0.60;
-  const std::vector<DrawnBall> balls{ballAt({0.3, 0.1}, {40.0, 40.0, 200.0}), ballAt({-0.4, -0.2}, {230.0, 230.0, 230.0})};
+  const std::vector<DrawnBall> balls{ballAt({0.3, 0.1}, {40.0, 40.0, 200.0}),
+                                     ballAt({-0.4, -0.2}, {230.0, 230.0, 230.0})};
   bare_ = drawBalls(*rig_, kCloth, balls, kRadius_m);
   watch_.emplace(rig_, measured_);
   // At the start nobody is there, which is told once.
@@ -87,7 +88,8 @@ void LeanWatchTest::ballsACueAndLinesOfLightAreNobody() {
 void LeanWatchTest::ballsAgainstACushionAreNobody() {
   std::vector<DrawnBall> balls;
   for (int i = 0; i < 4; ++i)
-    balls.push_back(ballAt({0.1 + 2.0 * kRadius_m * i, measured_.table.width_m / 2.0 - kRadius_m}, {200.0, 60.0, 40.0}));
+    balls.push_back(
+        ballAt({0.1 + 2.0 * kRadius_m * i, measured_.table.width_m / 2.0 - kRadius_m}, {200.0, 60.0, 40.0}));
   QCOMPARE(watch_->look(drawBalls(*rig_, kCloth, balls, kRadius_m)), std::nullopt);
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/camera/move_text.h"
+#include "core/camera/move_json.h"
 
 #include <nlohmann/json.hpp>
 
