@@ -28,6 +28,7 @@ add_library(ferrule_window STATIC
   live/paced_film.cpp
   picture/ball_painter.cpp
   picture/film_view.cpp
+  picture/image_of.cpp
   picture/picture_file.cpp
   picture/picture_view.cpp
   picture/plan_mapping.cpp
@@ -55,6 +56,9 @@ add_library(ferrule_window STATIC
   progress/progress_place.cpp
   progress/progress_service.cpp
   progress/progress_words.cpp
+  projector/projector_desk.cpp
+  projector/projector_row.cpp
+  projector/projector_screen.cpp
   reports/reports_place.cpp
   reports/sheets_view.cpp
   review/correction_desk.cpp
@@ -106,6 +110,7 @@ add_library(ferrule_window STATIC
   session/measuring_words.cpp
   session/path_field.cpp
   session/rig_choice.cpp
+  session/session_light.cpp
   session/session_page.cpp
   session/session_place.cpp
   session/session_shots.cpp
@@ -125,18 +130,21 @@ add_library(ferrule_window STATIC
   setup/figure_table.cpp
   setup/keep_page.cpp
   setup/lens_page.cpp
+  setup/lines_view.cpp
+  setup/made_rig.cpp
   setup/map_page.cpp
   setup/measure_picture.cpp
   setup/print_sheets.cpp
   setup/projector_page.cpp
-  setup/projector_screen.cpp
   setup/rig_in_use.cpp
   setup/rig_page.cpp
   setup/setup_desk.cpp
+  setup/setup_files.cpp
   setup/setup_page.cpp
   setup/setup_place.cpp
   setup/setup_state.cpp
   setup/setup_words.cpp
+  setup/setup_work.cpp
   setup/table_page.cpp
   setup/tags_page.cpp
   window/about_page.cpp
@@ -158,6 +166,7 @@ add_library(ferrule_window STATIC
   window/recent_records.cpp
   window/spoken_role.cpp
   window/tool_button.cpp
+  window/undo_row.cpp
   window/vertical_scroll.cpp
   window/window_call.cpp
   window/window_host.cpp
@@ -180,12 +189,12 @@ target_sources(ferrule_window PRIVATE
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
-  live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_place.h
+  live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_light.h session/session_place.h
   session/start_form.h session/suggestion_desk.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
-  setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/projector_screen.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
+  projector/projector_desk.h projector/projector_row.h projector/projector_screen.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/lines_view.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
   window/about_page.h window/actions.h window/background_job.h window/card.h window/help_page.h window/key_page.h window/main_window.h
   window/message_bar.h window/place.h
-  window/place_list.h window/vertical_scroll.h window/window_host.h)
+  window/place_list.h window/undo_row.h window/vertical_scroll.h window/window_host.h)
 
 # Reading Qt and the record's values costs more than any file here that uses them.
 target_precompile_headers(ferrule_window PRIVATE <QtWidgets> <memory> <optional> <string> <vector>

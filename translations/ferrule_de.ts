@@ -834,38 +834,6 @@
             <translation>%1 passt nicht zu %2 und %3, und kein einzelner Fehler erklärt es; messen Sie die Marken neu, bestimmen Sie den Kamerastandort aus diesem Film und prüfen Sie noch einmal.</translation>
         </message>
         <message>
-            <source>tag %1 from its place</source>
-            <translation>Marke %1 neben ihrem Platz</translation>
-        </message>
-        <message>
-            <source>nose %1 from a straight line</source>
-            <translation>Bandennase %1 neben einer Geraden</translation>
-        </message>
-        <message>
-            <source>nose %1 from its place (+ inward)</source>
-            <translation>Bandennase %1 neben ihrem Platz (+ einwärts)</translation>
-        </message>
-        <message>
-            <source>%1 from parallel</source>
-            <translation>%1 neben der Parallelen</translation>
-        </message>
-        <message>
-            <source>length nose to nose, seen minus measured</source>
-            <translation>Länge von Nase zu Nase, gesehen minus gemessen</translation>
-        </message>
-        <message>
-            <source>width nose to nose, seen minus measured</source>
-            <translation>Breite von Nase zu Nase, gesehen minus gemessen</translation>
-        </message>
-        <message>
-            <source>diameters of the balls, largest minus smallest</source>
-            <translation>Durchmesser der Kugeln, größter minus kleinster</translation>
-        </message>
-        <message>
-            <source>deepest ball inside a cushion or another ball</source>
-            <translation>am tiefsten in Bande oder anderer Kugel liegende Kugel</translation>
-        </message>
-        <message>
             <source>%1: not seen</source>
             <translation>%1: nicht gesehen</translation>
         </message>
@@ -876,6 +844,46 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1 – zu viel</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <comment>two cushions</comment>
+            <translation>%1 und %2</translation>
+        </message>
+        <message>
+            <source>Tag %1: from its place</source>
+            <translation>Marke %1: neben ihrem Platz</translation>
+        </message>
+        <message>
+            <source>%1: nose from a straight line</source>
+            <comment>a cushion</comment>
+            <translation>%1: Nase neben einer Geraden</translation>
+        </message>
+        <message>
+            <source>%1: nose from its place (+ inward)</source>
+            <comment>a cushion</comment>
+            <translation>%1: Nase neben ihrem Platz (+ einwärts)</translation>
+        </message>
+        <message>
+            <source>%1: from parallel</source>
+            <comment>two cushions</comment>
+            <translation>%1: neben der Parallelen</translation>
+        </message>
+        <message>
+            <source>Length nose to nose, seen minus measured</source>
+            <translation>Länge von Nase zu Nase, gesehen minus gemessen</translation>
+        </message>
+        <message>
+            <source>Width nose to nose, seen minus measured</source>
+            <translation>Breite von Nase zu Nase, gesehen minus gemessen</translation>
+        </message>
+        <message>
+            <source>Diameters of the balls, largest minus smallest</source>
+            <translation>Durchmesser der Kugeln, größter minus kleinster</translation>
+        </message>
+        <message>
+            <source>Deepest ball inside a cushion or another ball</source>
+            <translation>Am tiefsten in Bande oder anderer Kugel liegende Kugel</translation>
         </message>
     </context>
     <context>
@@ -2552,6 +2560,20 @@
                 <numerusform>das Messen liegt %n Bilder zurück</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Rig not checked at %1: %2</source>
+            <comment>time, why</comment>
+            <translation>Kamerastandort bei %1 nicht geprüft: %2</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: it fits.</source>
+            <translation>Kamerastandort bei %1 geprüft: er passt.</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: %2</source>
+            <comment>time, what is wrong</comment>
+            <translation>Kamerastandort bei %1 geprüft: %2</translation>
+        </message>
     </context>
     <context>
         <name>MeasuringWords</name>
@@ -2660,6 +2682,14 @@
                 <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seinen ersten Stoß (%n). Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
                 <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seine ersten %n Stöße. Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Checking that film and rig belong together</source>
+            <translation>Es wird geprüft, ob Film und Kamerastandort zusammengehören</translation>
+        </message>
+        <message>
+            <source>As it is, a ball's place is off by up to %1 mm.</source>
+            <translation>So liegt der Ort einer Kugel um bis zu %1 mm daneben.</translation>
         </message>
     </context>
     <context>
@@ -2956,10 +2986,6 @@
             <translation>Fragen Sie die Selbstprüfung, ob Objektiv und Kamerastandort zum Film passen, und die Fehlerkarte, wie weit eine Kugel daneben liegen kann.</translation>
         </message>
         <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>Ohne Marken und Tafel dienen die Banden; die Fehlerkarte sagt dann, was das kostet.</translation>
-        </message>
-        <message>
             <source>Begin with the game and who plays, or with practice alone.</source>
             <translation>Beginnen Sie mit dem Spiel und den Spielern, oder mit Training allein.</translation>
         </message>
@@ -3070,6 +3096,26 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Die Stöße eines Gastes können einem Spieler gegeben werden, sobald bekannt ist, wer es war.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
+            <translation>Ohne Marken und Tafel genügen die Banden; die Fehlerkarte sagt dann, was das kostet. Eine Bande, die fehlt oder verwechselt ist, wird im Schritt Kamerastandort unter einer Lupe von Hand gesetzt.</translation>
+        </message>
+        <message>
+            <source>Every edit can be undone, and brings back what it had made void, the rig included.</source>
+            <translation>Jede Änderung lässt sich rückgängig machen und bringt zurück, was durch sie ungültig wurde, auch den Kamerastandort.</translation>
+        </message>
+        <message>
+            <source>The rig is checked against the film before it is measured, and every five minutes of live play; check the rig again at any moment by its key.</source>
+            <translation>Der Kamerastandort wird gegen den Film geprüft, bevor gemessen wird, und live alle fünf Minuten; mit seiner Taste lässt er sich jederzeit wieder prüfen.</translation>
+        </message>
+        <message>
+            <source>With a projector the suggestion, or where balls must be put back, lies on the cloth. A live session makes it black while somebody leans over the table.</source>
+            <translation>Mit einem Projektor liegt der Vorschlag auf dem Tuch, oder wohin Kugeln zurückgelegt werden müssen. Eine Live-Sitzung macht ihn schwarz, solange sich jemand über den Tisch beugt.</translation>
+        </message>
+        <message>
+            <source>With a projector the set-up can lie on the cloth; never look into the beam.</source>
+            <translation>Mit einem Projektor kann die Aufstellung auf dem Tuch liegen; nie in den Strahl sehen.</translation>
         </message>
     </context>
     <context>
@@ -5194,6 +5240,14 @@
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>Fünf Kugeln in einer Reihe an eine gerade Kante legen und von Ende zu Ende messen: Ein Fünftel davon ist der Durchmesser, fünfmal so genau. Kugeln nach den Weltregeln haben 57,15 mm und 156 bis 170 g.</translation>
         </message>
+        <message>
+            <source>the balls' diameter</source>
+            <translation>Durchmesser der Kugeln</translation>
+        </message>
+        <message>
+            <source>the balls' weight</source>
+            <translation>Gewicht der Kugeln</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::CameraChoice</name>
@@ -5287,6 +5341,10 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1, laut Datei um %2° gedreht</translation>
+        </message>
+        <message>
+            <source>the camera's name</source>
+            <translation>Name der Kamera</translation>
         </message>
     </context>
     <context>
@@ -5711,6 +5769,14 @@
             <source>Written to %1.</source>
             <translation>Nach %1 geschrieben.</translation>
         </message>
+        <message>
+            <source>Project this set-up</source>
+            <translation>Diese Aufstellung projizieren</translation>
+        </message>
+        <message>
+            <source>Show on the cloth where the balls belong and where they are to rest</source>
+            <translation>Auf dem Tuch zeigen, wohin die Kugeln gehören und wo sie liegen bleiben sollen</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::EditorPanel</name>
@@ -5877,6 +5943,10 @@
         <message>
             <source>&amp;Another session</source>
             <translation>&amp;Andere Sitzung</translation>
+        </message>
+        <message>
+            <source>Film and rig belong together (sure to %1 %).</source>
+            <translation>Film und Kamerastandort gehören zusammen (zu %1 % sicher).</translation>
         </message>
     </context>
     <context>
@@ -6312,6 +6382,30 @@
         <message>
             <source>No lens yet.</source>
             <translation>Noch kein Objektiv.</translation>
+        </message>
+        <message>
+            <source>without a board</source>
+            <translation>ohne Tafel</translation>
+        </message>
+        <message>
+            <source>the lines on the print</source>
+            <translation>Linien auf dem Ausdruck</translation>
+        </message>
+        <message>
+            <source>the board</source>
+            <translation>Tafel</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesView</name>
+        <message>
+            <source>The cushions' noses in the film's picture</source>
+            <translation>Die Bandennasen im Bild des Films</translation>
+        </message>
+        <message>
+            <source>%1, place %2 of %3</source>
+            <comment>a cushion</comment>
+            <translation>%1, Stelle %2 von %3</translation>
         </message>
     </context>
     <context>
@@ -6779,22 +6873,6 @@
             <translation>Jede Gruppe</translation>
         </message>
         <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>Rückgängig: %1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>Nichts rückgängig zu machen</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>Wiederholen: %1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>Nichts zu wiederholen</translation>
-        </message>
-        <message>
             <source>Export and erase</source>
             <translation>Exportieren und löschen</translation>
         </message>
@@ -6903,6 +6981,21 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ProjectorDesk</name>
+        <message>
+            <source>The set-up in use has no projector; find where its light falls in Set-up, step Projector, and save the set-up.</source>
+            <translation>Die benutzte Einrichtung hat keinen Projektor; in der Einrichtung, Schritt Projektor, bestimmen, wohin sein Licht fällt, und die Einrichtung speichern.</translation>
+        </message>
+        <message>
+            <source>No screen beside the window's own has the %1 × %2 px that the projector was found with; connect it, or choose its screen in Set-up, step Projector, and find it anew.</source>
+            <translation>Kein Bildschirm außer dem des Fensters hat die %1 × %2 px, mit denen der Projektor gefunden wurde; ihn anschließen oder in der Einrichtung, Schritt Projektor, seinen Bildschirm wählen und ihn neu bestimmen.</translation>
+        </message>
+        <message>
+            <source>Never look into the beam; B makes it black, Escape closes it.</source>
+            <translation>Nie in den Strahl sehen; B macht ihn schwarz, Escape schließt ihn.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ProjectorPage</name>
         <message>
             <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
@@ -6968,6 +7061,26 @@
         <message>
             <source>The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its screen, or show the grid again and find it anew.</source>
             <translation>Der Projektor wurde mit einem Bild von %1 × %2 px gefunden und dieser Bildschirm hat %3 × %4 px; seinen Bildschirm wählen oder das Gitter noch einmal zeigen und ihn neu finden.</translation>
+        </message>
+        <message>
+            <source>A &amp;position file…</source>
+            <translation>&amp;Positionsdatei…</translation>
+        </message>
+        <message>
+            <source>A position file</source>
+            <translation>Eine Positionsdatei</translation>
+        </message>
+        <message>
+            <source>Positions (*.json);;All files (*)</source>
+            <translation>Positionen (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>grid of tags</source>
+            <translation>Gitter aus Marken</translation>
+        </message>
+        <message>
+            <source>lines and spots</source>
+            <translation>Linien und Punkte</translation>
         </message>
     </context>
     <context>
@@ -7368,6 +7481,45 @@
             <source>%1 to the right</source>
             <translation>%1 nach rechts</translation>
         </message>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>&amp;Linien ansehen und von Hand berichtigen…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>&amp;Wie sie gefunden wurden</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>Linien wie gefunden</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1 von Hand gesetzt</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>Der Kamerastandort wird aus den Nasen der Banden bestimmt, wie das Bild sie zeigt; wo eine fehlt oder verwechselt ist, von Hand setzen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) are placed by hand.</source>
+            <translation>
+                <numerusform>%n Bande ist von Hand gesetzt.</numerusform>
+                <numerusform>%n Banden sind von Hand gesetzt.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
+            <translation>Die Griffe auf die Nase ziehen, wo das Tuch der Bande über der Spielfläche endet, oder mit den Pfeiltasten bewegen; Bild auf und Bild ab gehen von einem zum nächsten. Sie sollen von Ende zu Ende verteilt bleiben, eine Handbreit von den Taschen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n Bande wurde nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
+                <numerusform>%n Banden wurden nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RunPanel</name>
@@ -7406,6 +7558,25 @@
         <message>
             <source>missed</source>
             <translation>verfehlt</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionLight</name>
+        <message>
+            <source>Project the suggestion</source>
+            <translation>Vorschlag projizieren</translation>
+        </message>
+        <message>
+            <source>Show the suggested shot on the cloth: its line, and where the cue ball is to rest</source>
+            <translation>Den vorgeschlagenen Stoß auf dem Tuch zeigen: seine Linie und wo die Weiße liegen bleiben soll</translation>
+        </message>
+        <message>
+            <source>Project where balls belong</source>
+            <translation>Plätze der Kugeln projizieren</translation>
+        </message>
+        <message>
+            <source>After an interruption: show where balls must be put back</source>
+            <translation>Nach einer Unterbrechung: zeigen, wohin Kugeln zurückgelegt werden müssen</translation>
         </message>
     </context>
     <context>
@@ -7490,6 +7661,50 @@
         <message>
             <source>The set-up is saved in %1 and is the one in use.</source>
             <translation>Die Einrichtung ist in %1 gespeichert und in Gebrauch.</translation>
+        </message>
+        <message>
+            <source>Something was changed meanwhile, so what came out no longer holds; make it again.</source>
+            <translation>Inzwischen wurde etwas geändert, darum gilt das Ergebnis nicht mehr; noch einmal bestimmen.</translation>
+        </message>
+        <message>
+            <source>Work goes on; stop it, or let it end, before a step is undone.</source>
+            <translation>Es wird noch gearbeitet; erst anhalten oder enden lassen, dann einen Schritt rückgängig machen.</translation>
+        </message>
+        <message>
+            <source>start a new set-up</source>
+            <translation>neue Einrichtung begonnen</translation>
+        </message>
+        <message>
+            <source>the table file</source>
+            <translation>Tischdatei</translation>
+        </message>
+        <message>
+            <source>the lens file</source>
+            <translation>Objektivdatei</translation>
+        </message>
+        <message>
+            <source>the set-up in use opened</source>
+            <translation>benutzte Einrichtung geöffnet</translation>
+        </message>
+        <message>
+            <source>the film</source>
+            <translation>Film</translation>
+        </message>
+        <message>
+            <source>stills added</source>
+            <translation>Aufnahmen hinzugefügt</translation>
+        </message>
+        <message>
+            <source>stills removed</source>
+            <translation>Aufnahmen entfernt</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>Objektiv</translation>
+        </message>
+        <message>
+            <source>the projector</source>
+            <translation>Projektor</translation>
         </message>
     </context>
     <context>
@@ -7819,6 +8034,10 @@
             <source>The cue before the strike</source>
             <translation>Das Queue vor dem Abstoß</translation>
         </message>
+        <message>
+            <source>The camera moved by %1 mm while this shot was played: its places are doubtful.</source>
+            <translation>Die Kamera bewegte sich um %1 mm, während dieser Stoß gespielt wurde: seine Orte sind zweifelhaft.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -8013,6 +8232,14 @@
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Wählen Sie zuerst eine Kamera oder den Film, der für sie einspringt.</translation>
         </message>
+        <message>
+            <source>Measure it all the &amp;same</source>
+            <translation>&amp;Trotzdem messen</translation>
+        </message>
+        <message>
+            <source>Mend &amp;it in Set-up</source>
+            <translation>&amp;In der Einrichtung beheben</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SuggestionPanel</name>
@@ -8181,6 +8408,18 @@
             <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
             <translation>Nicht rechtwinklig: Das Fußende ist um %1 mm nach %2 gegen das Kopfende verschoben. Der Ort einer Kugel liegt bis zur Hälfte davon daneben; die Banden richten lassen oder von geraden Bandenkanten aus messen.</translation>
         </message>
+        <message>
+            <source>the table's name</source>
+            <translation>Name des Tisches</translation>
+        </message>
+        <message>
+            <source>the table's size</source>
+            <translation>Maße des Tisches</translation>
+        </message>
+        <message>
+            <source>the diagonals</source>
+            <translation>Diagonalen</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TagsPage</name>
@@ -8331,6 +8570,34 @@
                 <numerusform>%n Marken gemessen; mindestens drei sind nötig, vier prüfen einander.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>without tags</source>
+            <translation>ohne Marken</translation>
+        </message>
+        <message>
+            <source>the head's side</source>
+            <translation>Seite des Kopfendes</translation>
+        </message>
+        <message>
+            <source>the tags' side</source>
+            <translation>Seitenlänge der Marken</translation>
+        </message>
+        <message>
+            <source>the tags' height</source>
+            <translation>Höhe der Marken</translation>
+        </message>
+        <message>
+            <source>a tag added</source>
+            <translation>Marke hinzugefügt</translation>
+        </message>
+        <message>
+            <source>a tag removed</source>
+            <translation>Marke entfernt</translation>
+        </message>
+        <message>
+            <source>tag %1, as measured</source>
+            <translation>Marke %1, wie gemessen</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TimeLine</name>
@@ -8348,6 +8615,25 @@
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Treffpunkt auf der Weißen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::UndoRow</name>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Rückgängig: %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Nichts rückgängig zu machen</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Wiederholen: %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Nichts zu wiederholen</translation>
         </message>
     </context>
 </TS>

@@ -205,6 +205,23 @@
         </message>
     </context>
     <context>
+        <name>ferrule::RigPage</name>
+        <message numerus="yes">
+            <source>%n cushion(s) are placed by hand.</source>
+            <translation>
+                <numerusform>%n cushion is placed by hand.</numerusform>
+                <numerusform>%n cushions are placed by hand.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n cushion was not found (dashed): place it.</numerusform>
+                <numerusform>%n cushions were not found (dashed): place them.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::SessionPlace</name>
         <message numerus="yes">
             <source>%n shot(s) now stand beside what would have been suggested: see Review.</source>

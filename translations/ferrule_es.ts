@@ -834,38 +834,6 @@
             <translation>%1 no concuerda con %2 y %3, y ningún error por sí solo lo explica; mida otra vez las marcas, calcule de nuevo el montaje con este video y compruebe otra vez.</translation>
         </message>
         <message>
-            <source>tag %1 from its place</source>
-            <translation>marca %1 respecto de su lugar</translation>
-        </message>
-        <message>
-            <source>nose %1 from a straight line</source>
-            <translation>nariz %1 respecto de una recta</translation>
-        </message>
-        <message>
-            <source>nose %1 from its place (+ inward)</source>
-            <translation>nariz %1 respecto de su lugar (+ hacia dentro)</translation>
-        </message>
-        <message>
-            <source>%1 from parallel</source>
-            <translation>%1 respecto de la paralela</translation>
-        </message>
-        <message>
-            <source>length nose to nose, seen minus measured</source>
-            <translation>largo de nariz a nariz, visto menos medido</translation>
-        </message>
-        <message>
-            <source>width nose to nose, seen minus measured</source>
-            <translation>ancho de nariz a nariz, visto menos medido</translation>
-        </message>
-        <message>
-            <source>diameters of the balls, largest minus smallest</source>
-            <translation>diámetros de las bolas, el mayor menos el menor</translation>
-        </message>
-        <message>
-            <source>deepest ball inside a cushion or another ball</source>
-            <translation>bola más metida en una banda o en otra bola</translation>
-        </message>
-        <message>
             <source>%1: not seen</source>
             <translation>%1: no se ve</translation>
         </message>
@@ -876,6 +844,46 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1: demasiado</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <comment>two cushions</comment>
+            <translation>%1 y %2</translation>
+        </message>
+        <message>
+            <source>Tag %1: from its place</source>
+            <translation>Marca %1: respecto de su lugar</translation>
+        </message>
+        <message>
+            <source>%1: nose from a straight line</source>
+            <comment>a cushion</comment>
+            <translation>%1: nariz respecto de una recta</translation>
+        </message>
+        <message>
+            <source>%1: nose from its place (+ inward)</source>
+            <comment>a cushion</comment>
+            <translation>%1: nariz respecto de su lugar (+ hacia dentro)</translation>
+        </message>
+        <message>
+            <source>%1: from parallel</source>
+            <comment>two cushions</comment>
+            <translation>%1: respecto de la paralela</translation>
+        </message>
+        <message>
+            <source>Length nose to nose, seen minus measured</source>
+            <translation>Largo de nariz a nariz, visto menos medido</translation>
+        </message>
+        <message>
+            <source>Width nose to nose, seen minus measured</source>
+            <translation>Ancho de nariz a nariz, visto menos medido</translation>
+        </message>
+        <message>
+            <source>Diameters of the balls, largest minus smallest</source>
+            <translation>Diámetros de las bolas, el mayor menos el menor</translation>
+        </message>
+        <message>
+            <source>Deepest ball inside a cushion or another ball</source>
+            <translation>Bola más metida en una banda o en otra bola</translation>
         </message>
     </context>
     <context>
@@ -2552,6 +2560,20 @@
                 <numerusform>la medición va %n imágenes por detrás</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Rig not checked at %1: %2</source>
+            <comment>time, why</comment>
+            <translation>Montaje no comprobado en %1: %2</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: it fits.</source>
+            <translation>Montaje comprobado en %1: encaja.</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: %2</source>
+            <comment>time, what is wrong</comment>
+            <translation>Montaje comprobado en %1: %2</translation>
+        </message>
     </context>
     <context>
         <name>MeasuringWords</name>
@@ -2660,6 +2682,14 @@
                 <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene su primer tiro (%n). Medido otra vez, será una sesión propia junto a esa.</numerusform>
                 <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene sus primeros %n tiros. Medido otra vez, será una sesión propia junto a esa.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Checking that film and rig belong together</source>
+            <translation>Comprobando que video y montaje van juntos</translation>
+        </message>
+        <message>
+            <source>As it is, a ball's place is off by up to %1 mm.</source>
+            <translation>Tal como está, el lugar de una bola falla hasta en %1 mm.</translation>
         </message>
     </context>
     <context>
@@ -2956,10 +2986,6 @@
             <translation>Pregunte a la autocomprobación si la lente y el montaje corresponden al video, y al mapa de error cuánto puede desviarse una bola.</translation>
         </message>
         <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>Sin marcas ni tablero sirven las bandas; el mapa de error dice entonces lo que cuesta.</translation>
-        </message>
-        <message>
             <source>Begin with the game and who plays, or with practice alone.</source>
             <translation>Empiece por la modalidad y quién juega, o por un entrenamiento a solas.</translation>
         </message>
@@ -3070,6 +3096,26 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
+            <translation>Sin marcas ni tablero sirven las bandas; el mapa de error dice entonces lo que cuesta. Una banda que falta o está confundida se coloca a mano bajo una lupa, en el paso Montaje.</translation>
+        </message>
+        <message>
+            <source>Every edit can be undone, and brings back what it had made void, the rig included.</source>
+            <translation>Todo cambio se puede deshacer y devuelve lo que había anulado, incluido el montaje.</translation>
+        </message>
+        <message>
+            <source>The rig is checked against the film before it is measured, and every five minutes of live play; check the rig again at any moment by its key.</source>
+            <translation>El montaje se comprueba con el video antes de medirlo, y cada cinco minutos en vivo; con su tecla se comprueba de nuevo en cualquier momento.</translation>
+        </message>
+        <message>
+            <source>With a projector the suggestion, or where balls must be put back, lies on the cloth. A live session makes it black while somebody leans over the table.</source>
+            <translation>Con un proyector, la sugerencia o el lugar donde reponer las bolas aparece en el paño. Una sesión en vivo lo pone en negro mientras alguien se inclina sobre la mesa.</translation>
+        </message>
+        <message>
+            <source>With a projector the set-up can lie on the cloth; never look into the beam.</source>
+            <translation>Con un proyector la colocación puede aparecer en el paño; no mire nunca al haz.</translation>
         </message>
     </context>
     <context>
@@ -5194,6 +5240,14 @@
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>Ponga cinco bolas en fila contra un borde recto y mida de extremo a extremo: una quinta parte es el diámetro, con cinco veces más exactitud. Las bolas de la norma mundial miden 57,15 mm y pesan de 156 a 170 g.</translation>
         </message>
+        <message>
+            <source>the balls' diameter</source>
+            <translation>diámetro de las bolas</translation>
+        </message>
+        <message>
+            <source>the balls' weight</source>
+            <translation>peso de las bolas</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::CameraChoice</name>
@@ -5287,6 +5341,10 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1, girado %2° según su archivo</translation>
+        </message>
+        <message>
+            <source>the camera's name</source>
+            <translation>nombre de la cámara</translation>
         </message>
     </context>
     <context>
@@ -5711,6 +5769,14 @@
             <source>Written to %1.</source>
             <translation>Escrito en %1.</translation>
         </message>
+        <message>
+            <source>Project this set-up</source>
+            <translation>Proyectar esta colocación</translation>
+        </message>
+        <message>
+            <source>Show on the cloth where the balls belong and where they are to rest</source>
+            <translation>Mostrar en el paño dónde van las bolas y dónde deben quedar</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::EditorPanel</name>
@@ -5877,6 +5943,10 @@
         <message>
             <source>&amp;Another session</source>
             <translation>&amp;Otra sesión</translation>
+        </message>
+        <message>
+            <source>Film and rig belong together (sure to %1 %).</source>
+            <translation>Video y montaje van juntos (seguro al %1 %).</translation>
         </message>
     </context>
     <context>
@@ -6312,6 +6382,30 @@
         <message>
             <source>No lens yet.</source>
             <translation>Aún no hay lente.</translation>
+        </message>
+        <message>
+            <source>without a board</source>
+            <translation>sin tablero</translation>
+        </message>
+        <message>
+            <source>the lines on the print</source>
+            <translation>líneas de la impresión</translation>
+        </message>
+        <message>
+            <source>the board</source>
+            <translation>tablero</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesView</name>
+        <message>
+            <source>The cushions' noses in the film's picture</source>
+            <translation>Las narices de las bandas en la imagen del video</translation>
+        </message>
+        <message>
+            <source>%1, place %2 of %3</source>
+            <comment>a cushion</comment>
+            <translation>%1, punto %2 de %3</translation>
         </message>
     </context>
     <context>
@@ -6779,22 +6873,6 @@
             <translation>Todos los grupos</translation>
         </message>
         <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>Deshacer: %1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>Nada que deshacer</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>Rehacer: %1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>Nada que rehacer</translation>
-        </message>
-        <message>
             <source>Export and erase</source>
             <translation>Exportar y borrar</translation>
         </message>
@@ -6903,6 +6981,21 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ProjectorDesk</name>
+        <message>
+            <source>The set-up in use has no projector; find where its light falls in Set-up, step Projector, and save the set-up.</source>
+            <translation>La configuración en uso no tiene proyector; busque dónde cae su luz en Configuración, paso Proyector, y guarde la configuración.</translation>
+        </message>
+        <message>
+            <source>No screen beside the window's own has the %1 × %2 px that the projector was found with; connect it, or choose its screen in Set-up, step Projector, and find it anew.</source>
+            <translation>Ninguna pantalla aparte de la de la ventana tiene los %1 × %2 px con que se encontró el proyector; conéctelo, o elija su pantalla en Configuración, paso Proyector, y búsquelo de nuevo.</translation>
+        </message>
+        <message>
+            <source>Never look into the beam; B makes it black, Escape closes it.</source>
+            <translation>No mire nunca al haz; B lo pone en negro, Escape lo cierra.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ProjectorPage</name>
         <message>
             <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
@@ -6968,6 +7061,26 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>La luz cae con una exactitud de %1 (rms) en el paño, según marcas que no intervinieron en el cálculo (%2 marcas, %3 × %4 px, %5).</translation>
+        </message>
+        <message>
+            <source>A &amp;position file…</source>
+            <translation>Un archivo de &amp;posición…</translation>
+        </message>
+        <message>
+            <source>A position file</source>
+            <translation>Un archivo de posición</translation>
+        </message>
+        <message>
+            <source>Positions (*.json);;All files (*)</source>
+            <translation>Posiciones (*.json);;Todos los archivos (*)</translation>
+        </message>
+        <message>
+            <source>grid of tags</source>
+            <translation>cuadrícula de marcas</translation>
+        </message>
+        <message>
+            <source>lines and spots</source>
+            <translation>líneas y puntos</translation>
         </message>
     </context>
     <context>
@@ -7368,6 +7481,45 @@
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>Cuatro marcas y una lente sacada de un tablero lo llevan a cerca de 1 mm: unos %1 menos en la esquina.</translation>
         </message>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>Ver las &amp;líneas, ajustarlas a mano…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>&amp;Como se encontraron</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>líneas como se encontraron</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1: colocada a mano</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>El montaje se calcula con las narices de las bandas, como las muestra la imagen; donde falte una o esté confundida, colóquela a mano.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) are placed by hand.</source>
+            <translation>
+                <numerusform>%n banda está colocada a mano.</numerusform>
+                <numerusform>%n bandas están colocadas a mano.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
+            <translation>Arrastre los tiradores hasta la nariz, donde el paño de la banda termina sobre la mesa, o muévalos con las flechas; retroceder y avanzar página van de uno a otro. Manténgalos repartidos de punta a punta, a un palmo de las troneras.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n banda no se encontró (a trazos): colóquela.</numerusform>
+                <numerusform>%n bandas no se encontraron (a trazos): colóquelas.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RunPanel</name>
@@ -7406,6 +7558,25 @@
         <message>
             <source>missed</source>
             <translation>fallado</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionLight</name>
+        <message>
+            <source>Project the suggestion</source>
+            <translation>Proyectar la sugerencia</translation>
+        </message>
+        <message>
+            <source>Show the suggested shot on the cloth: its line, and where the cue ball is to rest</source>
+            <translation>Mostrar en el paño el tiro sugerido: su línea y dónde debe quedar la blanca</translation>
+        </message>
+        <message>
+            <source>Project where balls belong</source>
+            <translation>Proyectar el lugar de las bolas</translation>
+        </message>
+        <message>
+            <source>After an interruption: show where balls must be put back</source>
+            <translation>Tras una interrupción: mostrar dónde hay que reponer las bolas</translation>
         </message>
     </context>
     <context>
@@ -7490,6 +7661,50 @@
         <message>
             <source>The set-up is saved in %1 and is the one in use.</source>
             <translation>La configuración está guardada en %1 y es la que está en uso.</translation>
+        </message>
+        <message>
+            <source>Something was changed meanwhile, so what came out no longer holds; make it again.</source>
+            <translation>Entretanto se cambió algo, así que el resultado ya no vale; hágalo de nuevo.</translation>
+        </message>
+        <message>
+            <source>Work goes on; stop it, or let it end, before a step is undone.</source>
+            <translation>Hay trabajo en curso; deténgalo o deje que acabe antes de deshacer un paso.</translation>
+        </message>
+        <message>
+            <source>start a new set-up</source>
+            <translation>nueva configuración empezada</translation>
+        </message>
+        <message>
+            <source>the table file</source>
+            <translation>archivo de la mesa</translation>
+        </message>
+        <message>
+            <source>the lens file</source>
+            <translation>archivo de lente</translation>
+        </message>
+        <message>
+            <source>the set-up in use opened</source>
+            <translation>configuración en uso abierta</translation>
+        </message>
+        <message>
+            <source>the film</source>
+            <translation>video</translation>
+        </message>
+        <message>
+            <source>stills added</source>
+            <translation>fotos añadidas</translation>
+        </message>
+        <message>
+            <source>stills removed</source>
+            <translation>fotos quitadas</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>lente</translation>
+        </message>
+        <message>
+            <source>the projector</source>
+            <translation>proyector</translation>
         </message>
     </context>
     <context>
@@ -7819,6 +8034,10 @@
             <source>The cue before the strike</source>
             <translation>El taco antes del golpe</translation>
         </message>
+        <message>
+            <source>The camera moved by %1 mm while this shot was played: its places are doubtful.</source>
+            <translation>La cámara se movió %1 mm durante este tiro: sus posiciones son dudosas.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -8013,6 +8232,14 @@
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Elija primero una cámara, o el video que la sustituye.</translation>
         </message>
+        <message>
+            <source>Measure it all the &amp;same</source>
+            <translation>Medirlo de &amp;todos modos</translation>
+        </message>
+        <message>
+            <source>Mend &amp;it in Set-up</source>
+            <translation>Corr&amp;egir en Configuración</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SuggestionPanel</name>
@@ -8181,6 +8408,18 @@
             <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
             <translation>Fuera de escuadra: el pie está corrido %1 mm a la %2 respecto de la cabecera. El lugar de una bola tiene un error de hasta la mitad de eso; haga ajustar las bandas, o mida desde narices que estén rectas.</translation>
         </message>
+        <message>
+            <source>the table's name</source>
+            <translation>nombre de la mesa</translation>
+        </message>
+        <message>
+            <source>the table's size</source>
+            <translation>medidas de la mesa</translation>
+        </message>
+        <message>
+            <source>the diagonals</source>
+            <translation>diagonales</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TagsPage</name>
@@ -8331,6 +8570,34 @@
                 <numerusform>%n marcas medidas; hacen falta al menos tres, cuatro se comprueban entre sí.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>without tags</source>
+            <translation>sin marcas</translation>
+        </message>
+        <message>
+            <source>the head's side</source>
+            <translation>lado de la cabecera</translation>
+        </message>
+        <message>
+            <source>the tags' side</source>
+            <translation>lado de las marcas</translation>
+        </message>
+        <message>
+            <source>the tags' height</source>
+            <translation>altura de las marcas</translation>
+        </message>
+        <message>
+            <source>a tag added</source>
+            <translation>marca añadida</translation>
+        </message>
+        <message>
+            <source>a tag removed</source>
+            <translation>marca quitada</translation>
+        </message>
+        <message>
+            <source>tag %1, as measured</source>
+            <translation>marca %1, medida</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TimeLine</name>
@@ -8348,6 +8615,25 @@
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Punto de ataque en la cara de la blanca</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::UndoRow</name>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Deshacer: %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Nada que deshacer</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Rehacer: %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Nada que rehacer</translation>
         </message>
     </context>
 </TS>

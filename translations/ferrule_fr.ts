@@ -834,38 +834,6 @@
             <translation>%1 ne convient pas à %2 et à %3, et aucun défaut seul ne l’explique ; mesurez de nouveau les repères, refaites le calage à partir de ce film et vérifiez encore.</translation>
         </message>
         <message>
-            <source>tag %1 from its place</source>
-            <translation>repère %1, écart à sa place</translation>
-        </message>
-        <message>
-            <source>nose %1 from a straight line</source>
-            <translation>nez %1, écart à la ligne droite</translation>
-        </message>
-        <message>
-            <source>nose %1 from its place (+ inward)</source>
-            <translation>nez %1, écart à sa place (+ vers l’intérieur)</translation>
-        </message>
-        <message>
-            <source>%1 from parallel</source>
-            <translation>%1, écart au parallélisme</translation>
-        </message>
-        <message>
-            <source>length nose to nose, seen minus measured</source>
-            <translation>longueur de nez à nez, vue moins mesurée</translation>
-        </message>
-        <message>
-            <source>width nose to nose, seen minus measured</source>
-            <translation>largeur de nez à nez, vue moins mesurée</translation>
-        </message>
-        <message>
-            <source>diameters of the balls, largest minus smallest</source>
-            <translation>diamètres des billes, le plus grand moins le plus petit</translation>
-        </message>
-        <message>
-            <source>deepest ball inside a cushion or another ball</source>
-            <translation>bille la plus enfoncée dans une bande ou une autre bille</translation>
-        </message>
-        <message>
             <source>%1: not seen</source>
             <translation>%1 : non vu</translation>
         </message>
@@ -876,6 +844,46 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1 – trop grand</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <comment>two cushions</comment>
+            <translation>%1 et %2</translation>
+        </message>
+        <message>
+            <source>Tag %1: from its place</source>
+            <translation>Repère %1 : écart à sa place</translation>
+        </message>
+        <message>
+            <source>%1: nose from a straight line</source>
+            <comment>a cushion</comment>
+            <translation>%1 : nez, écart à la ligne droite</translation>
+        </message>
+        <message>
+            <source>%1: nose from its place (+ inward)</source>
+            <comment>a cushion</comment>
+            <translation>%1 : nez, écart à sa place (+ vers l’intérieur)</translation>
+        </message>
+        <message>
+            <source>%1: from parallel</source>
+            <comment>two cushions</comment>
+            <translation>%1 : écart au parallélisme</translation>
+        </message>
+        <message>
+            <source>Length nose to nose, seen minus measured</source>
+            <translation>Longueur de nez à nez, vue moins mesurée</translation>
+        </message>
+        <message>
+            <source>Width nose to nose, seen minus measured</source>
+            <translation>Largeur de nez à nez, vue moins mesurée</translation>
+        </message>
+        <message>
+            <source>Diameters of the balls, largest minus smallest</source>
+            <translation>Diamètres des billes, le plus grand moins le plus petit</translation>
+        </message>
+        <message>
+            <source>Deepest ball inside a cushion or another ball</source>
+            <translation>Bille la plus enfoncée dans une bande ou une autre bille</translation>
         </message>
     </context>
     <context>
@@ -2552,6 +2560,20 @@
                 <numerusform>la mesure a %n images de retard</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Rig not checked at %1: %2</source>
+            <comment>time, why</comment>
+            <translation>Calage non vérifié à %1 : %2</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: it fits.</source>
+            <translation>Calage vérifié à %1 : il convient.</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: %2</source>
+            <comment>time, what is wrong</comment>
+            <translation>Calage vérifié à %1 : %2</translation>
+        </message>
     </context>
     <context>
         <name>MeasuringWords</name>
@@ -2660,6 +2682,14 @@
                 <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient son premier coup (%n). Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
                 <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient ses %n premiers coups. Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Checking that film and rig belong together</source>
+            <translation>Vérification que film et calage vont ensemble</translation>
+        </message>
+        <message>
+            <source>As it is, a ball's place is off by up to %1 mm.</source>
+            <translation>En l’état, la position d’une bille est fausse de %1 mm au plus.</translation>
         </message>
     </context>
     <context>
@@ -2956,10 +2986,6 @@
             <translation>Demandez à l’autocontrôle si l’objectif et le calage vont avec le film, et à la carte d’erreur de combien une bille peut être à côté.</translation>
         </message>
         <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte.</translation>
-        </message>
-        <message>
             <source>Begin with the game and who plays, or with practice alone.</source>
             <translation>Commencez par le jeu et les joueurs, ou par un entraînement seul.</translation>
         </message>
@@ -3070,6 +3096,26 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
+            <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte. Une bande manquée ou confondue se place à la main sous une loupe, à l’étape Calage.</translation>
+        </message>
+        <message>
+            <source>Every edit can be undone, and brings back what it had made void, the rig included.</source>
+            <translation>Chaque modification peut être annulée et rend ce qu’elle avait invalidé, calage compris.</translation>
+        </message>
+        <message>
+            <source>The rig is checked against the film before it is measured, and every five minutes of live play; check the rig again at any moment by its key.</source>
+            <translation>Le calage est vérifié sur le film avant la mesure, et toutes les cinq minutes en direct ; sa touche le revérifie à tout moment.</translation>
+        </message>
+        <message>
+            <source>With a projector the suggestion, or where balls must be put back, lies on the cloth. A live session makes it black while somebody leans over the table.</source>
+            <translation>Avec un projecteur, la suggestion ou la place des billes à remettre s’affiche sur le tapis. Une séance en direct le met au noir tant que quelqu’un se penche sur la table.</translation>
+        </message>
+        <message>
+            <source>With a projector the set-up can lie on the cloth; never look into the beam.</source>
+            <translation>Avec un projecteur, la position peut s’afficher sur le tapis ; ne regardez jamais dans le faisceau.</translation>
         </message>
     </context>
     <context>
@@ -5194,6 +5240,14 @@
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>Alignez cinq billes contre un bord droit et mesurez d’un bout à l’autre : un cinquième donne le diamètre, cinq fois plus précis. Les billes conformes aux normes mondiales mesurent 57,15 mm et pèsent 156 à 170 g.</translation>
         </message>
+        <message>
+            <source>the balls' diameter</source>
+            <translation>diamètre des billes</translation>
+        </message>
+        <message>
+            <source>the balls' weight</source>
+            <translation>poids des billes</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::CameraChoice</name>
@@ -5287,6 +5341,10 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1, tournée de %2° selon le fichier</translation>
+        </message>
+        <message>
+            <source>the camera's name</source>
+            <translation>nom de la caméra</translation>
         </message>
     </context>
     <context>
@@ -5711,6 +5769,14 @@
             <source>Written to %1.</source>
             <translation>Écrit dans %1.</translation>
         </message>
+        <message>
+            <source>Project this set-up</source>
+            <translation>Projeter cette position</translation>
+        </message>
+        <message>
+            <source>Show on the cloth where the balls belong and where they are to rest</source>
+            <translation>Montrer sur le tapis où vont les billes et où elles doivent s’arrêter</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::EditorPanel</name>
@@ -5877,6 +5943,10 @@
         <message>
             <source>&amp;Another session</source>
             <translation>&amp;Autre séance</translation>
+        </message>
+        <message>
+            <source>Film and rig belong together (sure to %1 %).</source>
+            <translation>Film et calage vont ensemble (sûr à %1 %).</translation>
         </message>
     </context>
     <context>
@@ -6312,6 +6382,30 @@
         <message>
             <source>No lens yet.</source>
             <translation>Pas encore d’objectif.</translation>
+        </message>
+        <message>
+            <source>without a board</source>
+            <translation>sans mire</translation>
+        </message>
+        <message>
+            <source>the lines on the print</source>
+            <translation>lignes sur l’impression</translation>
+        </message>
+        <message>
+            <source>the board</source>
+            <translation>mire</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesView</name>
+        <message>
+            <source>The cushions' noses in the film's picture</source>
+            <translation>Les nez des bandes dans l’image du film</translation>
+        </message>
+        <message>
+            <source>%1, place %2 of %3</source>
+            <comment>a cushion</comment>
+            <translation>%1, point %2 sur %3</translation>
         </message>
     </context>
     <context>
@@ -6779,22 +6873,6 @@
             <translation>Tous les groupes</translation>
         </message>
         <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>Annuler : %1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>Rien à annuler</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>Refaire : %1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>Rien à refaire</translation>
-        </message>
-        <message>
             <source>Export and erase</source>
             <translation>Exporter et effacer</translation>
         </message>
@@ -6903,6 +6981,21 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ProjectorDesk</name>
+        <message>
+            <source>The set-up in use has no projector; find where its light falls in Set-up, step Projector, and save the set-up.</source>
+            <translation>L’installation utilisée n’a pas de projecteur ; trouvez où tombe sa lumière dans Installation, étape Projecteur, et enregistrez l’installation.</translation>
+        </message>
+        <message>
+            <source>No screen beside the window's own has the %1 × %2 px that the projector was found with; connect it, or choose its screen in Set-up, step Projector, and find it anew.</source>
+            <translation>Aucun écran autre que celui de la fenêtre n’a les %1 × %2 px avec lesquels le projecteur a été trouvé ; branchez-le, ou choisissez son écran dans Installation, étape Projecteur, et trouvez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>Never look into the beam; B makes it black, Escape closes it.</source>
+            <translation>Ne regardez jamais dans le faisceau ; B le rend noir, Échap le ferme.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ProjectorPage</name>
         <message>
             <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
@@ -6968,6 +7061,26 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>La lumière tombe juste à %1 près (rms) sur le tapis, d’après des repères qui n’ont pas servi au calcul (%2 repères, %3 × %4 px, %5).</translation>
+        </message>
+        <message>
+            <source>A &amp;position file…</source>
+            <translation>Un fichier de &amp;position…</translation>
+        </message>
+        <message>
+            <source>A position file</source>
+            <translation>Un fichier de position</translation>
+        </message>
+        <message>
+            <source>Positions (*.json);;All files (*)</source>
+            <translation>Positions (*.json);;Tous les fichiers (*)</translation>
+        </message>
+        <message>
+            <source>grid of tags</source>
+            <translation>grille de repères</translation>
+        </message>
+        <message>
+            <source>lines and spots</source>
+            <translation>lignes et mouches</translation>
         </message>
     </context>
     <context>
@@ -7368,6 +7481,45 @@
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>Quatre repères et un objectif étalonné sur une mire ramènent cela à environ 1 mm : quelque %1 de moins dans le coin.</translation>
         </message>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>Voir les &amp;lignes, les ajuster à la main…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>&amp;Telles qu’elles ont été trouvées</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>lignes telles que trouvées</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1 : placée à la main</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>Le calage est fait d’après les nez des bandes, tels que l’image les montre ; si l’un manque ou est confondu, placez-le à la main.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) are placed by hand.</source>
+            <translation>
+                <numerusform>%n bande est placée à la main.</numerusform>
+                <numerusform>%n bandes sont placées à la main.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
+            <translation>Glissez les poignées sur le nez, là où le tapis de la bande finit au-dessus du plateau, ou déplacez-les avec les flèches ; page précédente et page suivante vont de l’une à l’autre. Gardez-les réparties d’un bout à l’autre, à une largeur de main des poches.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n bande n’a pas été trouvée (en tirets) : placez-la.</numerusform>
+                <numerusform>%n bandes n’ont pas été trouvées (en tirets) : placez-les.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RunPanel</name>
@@ -7406,6 +7558,25 @@
         <message>
             <source>missed</source>
             <translation>manqué</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionLight</name>
+        <message>
+            <source>Project the suggestion</source>
+            <translation>Projeter la suggestion</translation>
+        </message>
+        <message>
+            <source>Show the suggested shot on the cloth: its line, and where the cue ball is to rest</source>
+            <translation>Montrer sur le tapis le coup suggéré : sa ligne, et où la blanche doit s’arrêter</translation>
+        </message>
+        <message>
+            <source>Project where balls belong</source>
+            <translation>Projeter la place des billes</translation>
+        </message>
+        <message>
+            <source>After an interruption: show where balls must be put back</source>
+            <translation>Après une interruption : montrer où les billes doivent être remises</translation>
         </message>
     </context>
     <context>
@@ -7490,6 +7661,50 @@
         <message>
             <source>The set-up is saved in %1 and is the one in use.</source>
             <translation>L’installation est enregistrée dans %1 et c’est celle qui est utilisée.</translation>
+        </message>
+        <message>
+            <source>Something was changed meanwhile, so what came out no longer holds; make it again.</source>
+            <translation>Quelque chose a changé entre-temps, le résultat n’est donc plus valable ; refaites-le.</translation>
+        </message>
+        <message>
+            <source>Work goes on; stop it, or let it end, before a step is undone.</source>
+            <translation>Un travail est en cours ; arrêtez-le ou laissez-le finir avant d’annuler une étape.</translation>
+        </message>
+        <message>
+            <source>start a new set-up</source>
+            <translation>nouvelle installation commencée</translation>
+        </message>
+        <message>
+            <source>the table file</source>
+            <translation>fichier de la table</translation>
+        </message>
+        <message>
+            <source>the lens file</source>
+            <translation>fichier d’objectif</translation>
+        </message>
+        <message>
+            <source>the set-up in use opened</source>
+            <translation>installation utilisée ouverte</translation>
+        </message>
+        <message>
+            <source>the film</source>
+            <translation>film</translation>
+        </message>
+        <message>
+            <source>stills added</source>
+            <translation>photos ajoutées</translation>
+        </message>
+        <message>
+            <source>stills removed</source>
+            <translation>photos retirées</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>objectif</translation>
+        </message>
+        <message>
+            <source>the projector</source>
+            <translation>projecteur</translation>
         </message>
     </context>
     <context>
@@ -7819,6 +8034,10 @@
             <source>The cue before the strike</source>
             <translation>La queue avant la frappe</translation>
         </message>
+        <message>
+            <source>The camera moved by %1 mm while this shot was played: its places are doubtful.</source>
+            <translation>La caméra a bougé de %1 mm pendant ce coup : ses positions sont douteuses.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -8013,6 +8232,14 @@
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Choisissez d’abord une caméra, ou le film qui la remplace.</translation>
         </message>
+        <message>
+            <source>Measure it all the &amp;same</source>
+            <translation>Me&amp;surer quand même</translation>
+        </message>
+        <message>
+            <source>Mend &amp;it in Set-up</source>
+            <translation>Corr&amp;iger dans Installation</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SuggestionPanel</name>
@@ -8181,6 +8408,18 @@
             <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
             <translation>Pas d’équerre : le pied est décalé de %1 mm vers %2 par rapport à la tête. La position d’une bille est fausse de la moitié au plus ; faites régler les bandes, ou mesurez à partir de nez bien droits.</translation>
         </message>
+        <message>
+            <source>the table's name</source>
+            <translation>nom de la table</translation>
+        </message>
+        <message>
+            <source>the table's size</source>
+            <translation>dimensions de la table</translation>
+        </message>
+        <message>
+            <source>the diagonals</source>
+            <translation>diagonales</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TagsPage</name>
@@ -8331,6 +8570,34 @@
                 <numerusform>%n repères mesurés ; il en faut au moins trois, quatre se contrôlent entre eux.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>without tags</source>
+            <translation>sans repères</translation>
+        </message>
+        <message>
+            <source>the head's side</source>
+            <translation>côté de la tête</translation>
+        </message>
+        <message>
+            <source>the tags' side</source>
+            <translation>côté des repères</translation>
+        </message>
+        <message>
+            <source>the tags' height</source>
+            <translation>hauteur des repères</translation>
+        </message>
+        <message>
+            <source>a tag added</source>
+            <translation>repère ajouté</translation>
+        </message>
+        <message>
+            <source>a tag removed</source>
+            <translation>repère retiré</translation>
+        </message>
+        <message>
+            <source>tag %1, as measured</source>
+            <translation>repère %1, mesuré</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TimeLine</name>
@@ -8348,6 +8615,25 @@
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>Point d’attaque sur la blanche</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::UndoRow</name>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>Annuler : %1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>Rien à annuler</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>Refaire : %1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>Rien à refaire</translation>
         </message>
     </context>
 </TS>

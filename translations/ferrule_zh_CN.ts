@@ -834,38 +834,6 @@
             <translation>%1与%2和%3不符，且无法用单一错误解释；请重新量标记，用此视频重建机位，再检查一次。</translation>
         </message>
         <message>
-            <source>tag %1 from its place</source>
-            <translation>标记%1的位置偏差</translation>
-        </message>
-        <message>
-            <source>nose %1 from a straight line</source>
-            <translation>库边前沿%1的直线度偏差</translation>
-        </message>
-        <message>
-            <source>nose %1 from its place (+ inward)</source>
-            <translation>库边前沿%1的位置偏差（向内为正）</translation>
-        </message>
-        <message>
-            <source>%1 from parallel</source>
-            <translation>%1的平行度偏差</translation>
-        </message>
-        <message>
-            <source>length nose to nose, seen minus measured</source>
-            <translation>前沿间长度，所见减实测</translation>
-        </message>
-        <message>
-            <source>width nose to nose, seen minus measured</source>
-            <translation>前沿间宽度，所见减实测</translation>
-        </message>
-        <message>
-            <source>diameters of the balls, largest minus smallest</source>
-            <translation>球直径，最大减最小</translation>
-        </message>
-        <message>
-            <source>deepest ball inside a cushion or another ball</source>
-            <translation>球嵌入库边或另一颗球的最大深度</translation>
-        </message>
-        <message>
             <source>%1: not seen</source>
             <translation>%1：未见</translation>
         </message>
@@ -876,6 +844,46 @@
         <message>
             <source>%1 - too much</source>
             <translation>%1 - 过大</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <comment>two cushions</comment>
+            <translation>%1和%2</translation>
+        </message>
+        <message>
+            <source>Tag %1: from its place</source>
+            <translation>标记%1：位置偏差</translation>
+        </message>
+        <message>
+            <source>%1: nose from a straight line</source>
+            <comment>a cushion</comment>
+            <translation>%1：前沿的直线度偏差</translation>
+        </message>
+        <message>
+            <source>%1: nose from its place (+ inward)</source>
+            <comment>a cushion</comment>
+            <translation>%1：前沿的位置偏差（向内为正）</translation>
+        </message>
+        <message>
+            <source>%1: from parallel</source>
+            <comment>two cushions</comment>
+            <translation>%1：平行度偏差</translation>
+        </message>
+        <message>
+            <source>Length nose to nose, seen minus measured</source>
+            <translation>前沿间长度，所见减实测</translation>
+        </message>
+        <message>
+            <source>Width nose to nose, seen minus measured</source>
+            <translation>前沿间宽度，所见减实测</translation>
+        </message>
+        <message>
+            <source>Diameters of the balls, largest minus smallest</source>
+            <translation>球直径，最大减最小</translation>
+        </message>
+        <message>
+            <source>Deepest ball inside a cushion or another ball</source>
+            <translation>球嵌入库边或另一颗球的最大深度</translation>
         </message>
     </context>
     <context>
@@ -2544,6 +2552,20 @@
                 <numerusform>测量落后 %n 帧</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Rig not checked at %1: %2</source>
+            <comment>time, why</comment>
+            <translation>机位在%1未能检查：%2</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: it fits.</source>
+            <translation>机位在%1检查过：吻合。</translation>
+        </message>
+        <message>
+            <source>Rig checked at %1: %2</source>
+            <comment>time, what is wrong</comment>
+            <translation>机位在%1检查过：%2</translation>
+        </message>
     </context>
     <context>
         <name>MeasuringWords</name>
@@ -2644,6 +2666,14 @@
             <translation>
                 <numerusform>此视频的测量曾中断：场次“%1”含其前 %n 杆。重新测量将成为与之并列的独立场次。</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Checking that film and rig belong together</source>
+            <translation>正在检查视频和机位是否相符</translation>
+        </message>
+        <message>
+            <source>As it is, a ball's place is off by up to %1 mm.</source>
+            <translation>照此下去，球的位置最多会偏差%1毫米。</translation>
         </message>
     </context>
     <context>
@@ -2938,10 +2968,6 @@
             <translation>用自检查看镜头和机位是否与视频相符，用误差图查看球的位置可能偏多少。</translation>
         </message>
         <message>
-            <source>Without tags and board the cushions serve; the error map then says what they cost.</source>
-            <translation>没有标记和标定板时可以用库边；误差图会说明代价有多大。</translation>
-        </message>
-        <message>
             <source>Begin with the game and who plays, or with practice alone.</source>
             <translation>先选比赛项目和球员，或选单人训练。</translation>
         </message>
@@ -3052,6 +3078,26 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
+        </message>
+        <message>
+            <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
+            <translation>没有标记和标定板时可用库边；误差图会说明代价。遗漏或误认的库边，可在“机位”步骤中用放大镜手动放置。</translation>
+        </message>
+        <message>
+            <source>Every edit can be undone, and brings back what it had made void, the rig included.</source>
+            <translation>每次修改都可以撤销，并恢复因此作废的内容，包括机位。</translation>
+        </message>
+        <message>
+            <source>The rig is checked against the film before it is measured, and every five minutes of live play; check the rig again at any moment by its key.</source>
+            <translation>测量前会用视频检查机位，实况中每五分钟检查一次；也可随时按键重新检查。</translation>
+        </message>
+        <message>
+            <source>With a projector the suggestion, or where balls must be put back, lies on the cloth. A live session makes it black while somebody leans over the table.</source>
+            <translation>有投影仪时，建议打法或球须放回的位置会显示在台呢上。实况中有人俯身到球台上方时会变黑。</translation>
+        </message>
+        <message>
+            <source>With a projector the set-up can lie on the cloth; never look into the beam.</source>
+            <translation>有投影仪时，摆位可以显示在台呢上；绝不可直视光束。</translation>
         </message>
     </context>
     <context>
@@ -5172,6 +5218,14 @@
             <source>Lay five balls in a row against a straight edge and measure from end to end: a fifth of it is the diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g.</source>
             <translation>将五颗球沿直尺排成一行，从一端量到另一端：其五分之一就是直径，精度提高到五倍。符合世界规格的球为57.15 mm、156至170 g。</translation>
         </message>
+        <message>
+            <source>the balls' diameter</source>
+            <translation>球的直径</translation>
+        </message>
+        <message>
+            <source>the balls' weight</source>
+            <translation>球的重量</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::CameraChoice</name>
@@ -5265,6 +5319,10 @@
         <message>
             <source>%1, turned by %2° as its file says</source>
             <translation>%1，按文件标注旋转%2°</translation>
+        </message>
+        <message>
+            <source>the camera's name</source>
+            <translation>摄像机名称</translation>
         </message>
     </context>
     <context>
@@ -5687,6 +5745,14 @@
             <source>Written to %1.</source>
             <translation>已写入%1。</translation>
         </message>
+        <message>
+            <source>Project this set-up</source>
+            <translation>投影此摆位</translation>
+        </message>
+        <message>
+            <source>Show on the cloth where the balls belong and where they are to rest</source>
+            <translation>在台呢上显示球的摆放位置和应停住的位置</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::EditorPanel</name>
@@ -5853,6 +5919,10 @@
         <message>
             <source>&amp;Another session</source>
             <translation>另一场次(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Film and rig belong together (sure to %1 %).</source>
+            <translation>视频和机位相符（把握%1%）。</translation>
         </message>
     </context>
     <context>
@@ -6287,6 +6357,30 @@
         <message>
             <source>No lens yet.</source>
             <translation>还没有镜头。</translation>
+        </message>
+        <message>
+            <source>without a board</source>
+            <translation>不用标定板</translation>
+        </message>
+        <message>
+            <source>the lines on the print</source>
+            <translation>打印纸上的线</translation>
+        </message>
+        <message>
+            <source>the board</source>
+            <translation>标定板</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesView</name>
+        <message>
+            <source>The cushions' noses in the film's picture</source>
+            <translation>视频画面中的库边前沿</translation>
+        </message>
+        <message>
+            <source>%1, place %2 of %3</source>
+            <comment>a cushion</comment>
+            <translation>%1，第%2点，共%3点</translation>
         </message>
     </context>
     <context>
@@ -6754,22 +6848,6 @@
             <translation>所有分组</translation>
         </message>
         <message>
-            <source>Undo: %1 (Ctrl+Z)</source>
-            <translation>撤销：%1 (Ctrl+Z)</translation>
-        </message>
-        <message>
-            <source>Nothing to undo</source>
-            <translation>没有可撤销的内容</translation>
-        </message>
-        <message>
-            <source>Redo: %1 (Ctrl+Y)</source>
-            <translation>重做：%1 (Ctrl+Y)</translation>
-        </message>
-        <message>
-            <source>Nothing to redo</source>
-            <translation>没有可重做的内容</translation>
-        </message>
-        <message>
             <source>Export and erase</source>
             <translation>导出与清除</translation>
         </message>
@@ -6878,6 +6956,21 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ProjectorDesk</name>
+        <message>
+            <source>The set-up in use has no projector; find where its light falls in Set-up, step Projector, and save the set-up.</source>
+            <translation>正在使用的设置没有投影仪；请在“设置”的“投影仪”步骤中找到光落在哪里，并保存设置。</translation>
+        </message>
+        <message>
+            <source>No screen beside the window's own has the %1 × %2 px that the projector was found with; connect it, or choose its screen in Set-up, step Projector, and find it anew.</source>
+            <translation>除窗口所在屏幕外，没有屏幕是找到投影仪时的%1 × %2像素；请连接投影仪，或在“设置”的“投影仪”步骤中选择其屏幕并重新查找。</translation>
+        </message>
+        <message>
+            <source>Never look into the beam; B makes it black, Escape closes it.</source>
+            <translation>绝不可直视光束；按B变黑，按Esc关闭。</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ProjectorPage</name>
         <message>
             <source>Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in slow fades and nothing blinks; if light that moves troubles somebody, leave it black. A projector over a table needs fixings rated for its weight, a steel tether to a second point, and mains work by a licensed electrician; local codes come first.</source>
@@ -6943,6 +7036,26 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>用未参与计算的标记检验，光在台呢上的误差为%1（均方根）（%2个标记，%3 × %4 px，%5）。</translation>
+        </message>
+        <message>
+            <source>A &amp;position file…</source>
+            <translation>局面文件(&amp;P)…</translation>
+        </message>
+        <message>
+            <source>A position file</source>
+            <translation>局面文件</translation>
+        </message>
+        <message>
+            <source>Positions (*.json);;All files (*)</source>
+            <translation>局面 (*.json);;所有文件 (*)</translation>
+        </message>
+        <message>
+            <source>grid of tags</source>
+            <translation>标记网格</translation>
+        </message>
+        <message>
+            <source>lines and spots</source>
+            <translation>线和点</translation>
         </message>
     </context>
     <context>
@@ -7343,6 +7456,43 @@
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
             <translation>用四个标记加上标定板求出的镜头，误差可降到约1 mm：角落处约减小%1。</translation>
         </message>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>查看线条并手动调整(&amp;L)…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>恢复为找到的线条(&amp;A)</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>恢复找到的线条</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>手动放置：%1</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>机位由画面中显示的库边前沿求出；若有遗漏或误认，请手动放置。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) are placed by hand.</source>
+            <translation>
+                <numerusform>%n条库边为手动放置。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
+            <translation>把控制点拖到前沿上，即库边台呢在台面上方结束之处，或用方向键移动；翻页键在各点之间切换。请让各点从一端到另一端分布，离袋口一掌宽。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>有%n条库边没有找到（虚线）：请手动放置。</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RunPanel</name>
@@ -7381,6 +7531,25 @@
         <message>
             <source>missed</source>
             <translation>未达成</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SessionLight</name>
+        <message>
+            <source>Project the suggestion</source>
+            <translation>投影建议打法</translation>
+        </message>
+        <message>
+            <source>Show the suggested shot on the cloth: its line, and where the cue ball is to rest</source>
+            <translation>在台呢上显示建议打法：击球线和母球应停住的位置</translation>
+        </message>
+        <message>
+            <source>Project where balls belong</source>
+            <translation>投影球的位置</translation>
+        </message>
+        <message>
+            <source>After an interruption: show where balls must be put back</source>
+            <translation>中断之后：显示球必须放回的位置</translation>
         </message>
     </context>
     <context>
@@ -7463,6 +7632,50 @@
         <message>
             <source>The set-up is saved in %1 and is the one in use.</source>
             <translation>设置已保存到%1，并正在使用。</translation>
+        </message>
+        <message>
+            <source>Something was changed meanwhile, so what came out no longer holds; make it again.</source>
+            <translation>期间有内容被更改，所得结果不再有效；请重新进行。</translation>
+        </message>
+        <message>
+            <source>Work goes on; stop it, or let it end, before a step is undone.</source>
+            <translation>仍在处理；请先停止或等其结束，再撤销步骤。</translation>
+        </message>
+        <message>
+            <source>start a new set-up</source>
+            <translation>新建设置</translation>
+        </message>
+        <message>
+            <source>the table file</source>
+            <translation>球台文件</translation>
+        </message>
+        <message>
+            <source>the lens file</source>
+            <translation>镜头文件</translation>
+        </message>
+        <message>
+            <source>the set-up in use opened</source>
+            <translation>打开正在使用的设置</translation>
+        </message>
+        <message>
+            <source>the film</source>
+            <translation>视频</translation>
+        </message>
+        <message>
+            <source>stills added</source>
+            <translation>添加照片</translation>
+        </message>
+        <message>
+            <source>stills removed</source>
+            <translation>移除照片</translation>
+        </message>
+        <message>
+            <source>the lens</source>
+            <translation>镜头</translation>
+        </message>
+        <message>
+            <source>the projector</source>
+            <translation>投影仪</translation>
         </message>
     </context>
     <context>
@@ -7791,6 +8004,10 @@
             <source>The cue before the strike</source>
             <translation>出杆前的球杆</translation>
         </message>
+        <message>
+            <source>The camera moved by %1 mm while this shot was played: its places are doubtful.</source>
+            <translation>打这一杆时摄像机移动了%1毫米：其位置存疑。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotTreeModel</name>
@@ -7984,6 +8201,14 @@
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>请先选择摄像机，或代替它的视频。</translation>
         </message>
+        <message>
+            <source>Measure it all the &amp;same</source>
+            <translation>仍然测量(&amp;S)</translation>
+        </message>
+        <message>
+            <source>Mend &amp;it in Set-up</source>
+            <translation>在设置中改正(&amp;I)</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SuggestionPanel</name>
@@ -8152,6 +8377,18 @@
             <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
             <translation>不方正：置球端相对开球端向%2偏移%1 mm。球的位置误差最多可达其一半；请找人校正库边，或从平直的前沿测量。</translation>
         </message>
+        <message>
+            <source>the table's name</source>
+            <translation>球台名称</translation>
+        </message>
+        <message>
+            <source>the table's size</source>
+            <translation>球台尺寸</translation>
+        </message>
+        <message>
+            <source>the diagonals</source>
+            <translation>对角线</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TagsPage</name>
@@ -8301,6 +8538,34 @@
                 <numerusform>已量%n个标记；至少需要三个，四个可互相校验。</numerusform>
             </translation>
         </message>
+        <message>
+            <source>without tags</source>
+            <translation>不用标记</translation>
+        </message>
+        <message>
+            <source>the head's side</source>
+            <translation>开球端所在边</translation>
+        </message>
+        <message>
+            <source>the tags' side</source>
+            <translation>标记边长</translation>
+        </message>
+        <message>
+            <source>the tags' height</source>
+            <translation>标记高度</translation>
+        </message>
+        <message>
+            <source>a tag added</source>
+            <translation>添加标记</translation>
+        </message>
+        <message>
+            <source>a tag removed</source>
+            <translation>移除标记</translation>
+        </message>
+        <message>
+            <source>tag %1, as measured</source>
+            <translation>标记%1的测量值</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::TimeLine</name>
@@ -8318,6 +8583,25 @@
         <message>
             <source>Tip point on the cue ball's face</source>
             <translation>母球正面的击点</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::UndoRow</name>
+        <message>
+            <source>Undo: %1 (Ctrl+Z)</source>
+            <translation>撤销：%1 (Ctrl+Z)</translation>
+        </message>
+        <message>
+            <source>Nothing to undo</source>
+            <translation>没有可撤销的内容</translation>
+        </message>
+        <message>
+            <source>Redo: %1 (Ctrl+Y)</source>
+            <translation>重做：%1 (Ctrl+Y)</translation>
+        </message>
+        <message>
+            <source>Nothing to redo</source>
+            <translation>没有可重做的内容</translation>
         </message>
     </context>
 </TS>

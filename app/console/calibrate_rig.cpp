@@ -99,7 +99,8 @@ void printGain(const Call& call, const Rig& rig) {
 Result<Rig> rigOf(const Call& call, const JobControl& job) {
   const auto measured = measuredTableFrom(call.table);
   if (!measured) return tl::make_unexpected(measured.error());
-  return rigFromFilm({call.lens, call.table, *measured, call.film, call.noTags, kSides.at(call.head), today()}, job);
+  return rigFromFilm({call.lens, call.table, *measured, call.film, call.noTags, kSides.at(call.head), {}, today()},
+                     job);
 }
 
 int run(const Call& call) {

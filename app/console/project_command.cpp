@@ -8,8 +8,7 @@
 
 #include "app/console/console_output.h"
 #include "app/console/position_call.h"
-#include "core/physics/simulator.h"
-#include "core/vision/projection_picture.h"
+#include "core/measure/table_light.h"
 
 namespace ferrule {
 
@@ -22,10 +21,6 @@ struct Call {
   std::string gridFile;
   std::string output;
 };
-
-constexpr double kStep_s = 0.02;
-/// Numbers stand this far beside their balls, in ball radii.
-constexpr double kBeside = 1.3;
 
 Result<void> writePicture(const std::string& path, const cv::Mat& picture) {
   bool written = false;
@@ -55,43 +50,14 @@ Result<void> makeGrid(const Call& call) {
   return writeProjectorGrid(call.gridFile, grid);
 }
 
-/// Every ball's ring with its number, and the ways when the file asks for a strike.
-Result<LightDrawing> drawingOf(const PositionFile& file, const std::string& name) {
-  LightDrawing drawing;
-  const double radius_m = file.measured.balls.radius_m();
-  for (const BallAt& ball : file.balls) {
-    drawing.lines.push_back(ringAround(ball.position, radius_m));
-    if (!ball.ball.isCueBall()) {
-      drawing.labels.push_back(
-          {ball.position + TableVector{kBeside * radius_m, kBeside * radius_m}, std::string(toText(ball.ball))});
-    }
-  }
-  if (!file.strike) return drawing;
-  const auto simulator = Simulator::create(file.measured.table, file.parameters);
-  if (!simulator) return aboutPosition(name, simulator.error());
-  const auto played = simulator->shoot(file.balls, *file.strike);
-  if (!played) return aboutPosition(name, played.error());
-  for (const BallPath& path : played->paths) {
-    LightLine way;
-    way.dashed = true;
-    for (double time_s = 0.0; time_s <= played->duration_s; time_s += kStep_s) {
-      if (path.motionAt(time_s).kind == MotionKind::Gone) break;
-      const TablePoint place = planOf(path.stateAt(time_s).position);
-      if (way.places.empty() || distance(way.places.back(), place) > radius_m / 4.0) way.places.push_back(place);
-    }
-    if (way.places.size() > 1) drawing.lines.push_back(std::move(way));
-  }
-  return drawing;
-}
-
 Result<void> project(const Call& call) {
   if (!call.grid.empty()) return makeGrid(call);
   const auto projector = readProjectorFile(call.projector);
   if (!projector) return tl::make_unexpected(projector.error());
   const auto file = readPositionFile(call.position);
   if (!file) return tl::make_unexpected(file.error());
-  const auto drawing = drawingOf(*file, call.position);
-  if (!drawing) return tl::make_unexpected(drawing.error());
+  const auto drawing = lightOf(*file);
+  if (!drawing) return aboutPosition(call.position, drawing.error());
   return writePicture(call.output, projectionPicture(*projector, *drawing));
 }
 

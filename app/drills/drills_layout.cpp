@@ -15,6 +15,8 @@
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
 #include "app/drills/zone_editor.h"
+#include "app/projector/projector_desk.h"
+#include "app/projector/projector_row.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
@@ -33,8 +35,8 @@ constexpr int kPanelWidth_px = 360;
 
 }  // namespace
 
-DrillsPlace::DrillsPlace(const ActionSet& actions, DrillDesk::Clock clock, QWidget* parent)
-    : Place(parent), desk_(std::move(clock)) {
+DrillsPlace::DrillsPlace(const ActionSet& actions, DrillDesk::Clock clock, ProjectorDesk* projector, QWidget* parent)
+    : Place(parent), desk_(std::move(clock)), projector_(projector != nullptr ? projector : new ProjectorDesk(this)) {
   setObjectName(QStringLiteral("drillsPlace"));
   setAccessibleName(tr("Drills"));
   message_ = new MessageBar;
@@ -169,6 +171,14 @@ QWidget* DrillsPlace::makeTable() {
   which->addWidget(stationWords_, 1);
   column->addLayout(which);
   column->addWidget(card, 1);
+  light_ = new ProjectorRow(*projector_, {{"projectSetUp", tr("Project this set-up"),
+                                           tr("Show on the cloth where the balls belong and where they are to rest")}});
+  column->addWidget(light_);
+  connect(light_, &ProjectorRow::chosenChanged, this, [this] {
+    projected_.reset();
+    project();
+  });
+  connect(projector_, &ProjectorDesk::said, this, &DrillsPlace::tell);
   return middle;
 }
 

@@ -17,6 +17,8 @@
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
 #include "app/drills/zone_editor.h"
+#include "app/projector/projector_desk.h"
+#include "app/projector/projector_row.h"
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
 #include "app/words/drill_words.h"
@@ -176,6 +178,18 @@ void DrillsPlace::showPicture() {
     if (last != runs.rend()) add(**last);
   }
   picture_->setLeaves(leaves);
+  project();
+}
+
+void DrillsPlace::project() {
+  const auto wanted = light_->chosen();
+  const Drill played = desk_.played();
+  const DrillStation& station = played.stations[desk_.station()];
+  if (!wanted || projected_ == std::pair(station, desk_.seed())) return;
+  projected_ = {station, desk_.seed()};
+  // Light must lie true on the table under the projector, whatever table the drill is looked at on.
+  const auto table = ProjectorDesk::tableInUse();
+  projector_->show(light_->lightName(*wanted), lightOf(station, table.value_or(desk_.table()), desk_.seed()));
 }
 
 void DrillsPlace::showEditor() {

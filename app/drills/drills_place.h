@@ -18,6 +18,8 @@ class DrillPicture;
 class EditorPanel;
 class MessageBar;
 class PictureView;
+class ProjectorDesk;
+class ProjectorRow;
 class RunPanel;
 class ZoneEditor;
 
@@ -26,7 +28,9 @@ class ZoneEditor;
 class DrillsPlace : public Place {
   Q_OBJECT
  public:
-  DrillsPlace(const ActionSet& actions, DrillDesk::Clock clock, QWidget* parent = nullptr);
+  /// projector: that every place shares; null: one of this place's own.
+  DrillsPlace(const ActionSet& actions, DrillDesk::Clock clock, ProjectorDesk* projector = nullptr,
+              QWidget* parent = nullptr);
 
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
@@ -51,6 +55,8 @@ class DrillsPlace : public Place {
   void showTags(const std::vector<Drill>& drills);
   void showPicture();
   void showEditor();
+  /// Sends the set-up onto the cloth where that is wanted.
+  void project();
   void aimAt(PocketName pocket);
   [[nodiscard]] PictureView& shownPicture();
   void chooseImport();
@@ -58,6 +64,7 @@ class DrillsPlace : public Place {
   void tell(const QString& sentence);
 
   DrillDesk desk_;
+  ProjectorDesk* projector_;
   Numbers numbers_;
   QString wantedRecord_;  ///< empty for the program's own record
   QString wantedDrill_;   ///< from the last time, until the library was read
@@ -70,6 +77,9 @@ class DrillsPlace : public Place {
   QLabel* stationWords_;
   QStackedWidget* pictures_;
   DrillPicture* picture_;
+  ProjectorRow* light_;
+  /// Station and seed that the light shows.
+  std::optional<std::pair<DrillStation, std::uint64_t>> projected_;
   ZoneEditor* editor_;
   std::optional<BallName> chosenBall_;  ///< in the editor
   QStackedWidget* panels_;

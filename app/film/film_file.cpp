@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/film/film_file.h"
 
+#include "app/picture/image_of.h"
 #include "core/vision/film_index.h"
 
 namespace ferrule {
@@ -16,11 +17,7 @@ class FilmFile : public FilmPictures {
   std::optional<FilmPicture> picture(long number) override {
     FilmImage image;
     if (!index_.imageAt(number, image)) return std::nullopt;
-    const cv::Mat& pixels = image.picture;
-    const QImage view(pixels.data, pixels.cols, pixels.rows, static_cast<qsizetype>(pixels.step),
-                      QImage::Format_BGR888);
-    // The index keeps its pixels; the screen's copy is in the form that paints fastest.
-    return FilmPicture{view.convertToFormat(QImage::Format_RGB32), image.number, image.time_s};
+    return FilmPicture{imageOf(image.picture), image.number, image.time_s};
   }
 
  private:

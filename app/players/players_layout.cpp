@@ -18,10 +18,10 @@
 #include "app/players/players_place.h"
 #include "app/window/card.h"
 #include "app/window/empty_place.h"
-#include "app/window/ink_icon.h"
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/undo_row.h"
 #include "app/window/vertical_scroll.h"
 #include "app/window/wrapping_row.h"
 
@@ -31,7 +31,6 @@ namespace {
 
 constexpr int kListWidth_px = 316;
 constexpr int kMostWidth_px = 760;
-constexpr int kIcon_px = 18;
 
 /// A part of the panel on a card of its own, under its title.
 QWidget* titled(const QString& title, QWidget* part) {
@@ -44,16 +43,6 @@ QWidget* titled(const QString& title, QWidget* part) {
   column->addWidget(words);
   column->addWidget(part);
   return card;
-}
-
-QToolButton* stepButton(const char* name, const char* icon) {
-  auto* button = new QToolButton;
-  button->setObjectName(QString::fromLatin1(name));
-  button->setIcon(inkIcon(QString::fromLatin1(icon)));
-  button->setIconSize({kIcon_px, kIcon_px});
-  button->setAutoRaise(true);
-  button->setFocusPolicy(Qt::TabFocus);
-  return button;
 }
 
 }  // namespace
@@ -138,10 +127,7 @@ QWidget* PlayersPlace::makePanel(const ActionSet& actions) {
   played_ = new QuietLabel;
   played_->setObjectName(QStringLiteral("played"));
   played_->setTextFormat(Qt::PlainText);
-  undo_ = stepButton("undoPlayers", "undo");
-  redo_ = stepButton("redoPlayers", "redo");
-  connect(undo_, &QToolButton::clicked, actions.at(ActionId::Undo), &QAction::trigger);
-  connect(redo_, &QToolButton::clicked, actions.at(ActionId::Redo), &QAction::trigger);
+  steps_ = new UndoRow(actions, QStringLiteral("Players"));
   form_ = new PersonForm;
   consents_ = new ConsentSection;
   notes_ = new NoteSection;
@@ -155,8 +141,7 @@ QWidget* PlayersPlace::makePanel(const ActionSet& actions) {
   auto* head = new QHBoxLayout;
   head->setSpacing(4);
   head->addWidget(title_, 1);
-  head->addWidget(undo_);
-  head->addWidget(redo_);
+  head->addWidget(steps_);
   column->addLayout(head);
   column->addWidget(played_);
   column->addWidget(titled(tr("Person"), form_));

@@ -12,7 +12,6 @@
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QToolButton>
 #include <set>
 
 #include "app/players/consent_section.h"
@@ -23,6 +22,7 @@
 #include "app/players/person_form.h"
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
+#include "app/window/undo_row.h"
 #include "app/words/erase_sentence.h"
 
 namespace ferrule {
@@ -207,15 +207,7 @@ void PlayersPlace::refreshPerson() {
 }
 
 void PlayersPlace::refreshSteps() {
-  const auto tell = [](QToolButton* button, const QString& words, const QString& nothing) {
-    button->setEnabled(!words.isEmpty());
-    button->setToolTip(words.isEmpty() ? nothing : words);
-    button->setAccessibleName(button->toolTip());
-  };
-  tell(undo_, desk_.undoName().isEmpty() ? QString() : tr("Undo: %1 (Ctrl+Z)").arg(desk_.undoName()),
-       tr("Nothing to undo"));
-  tell(redo_, desk_.redoName().isEmpty() ? QString() : tr("Redo: %1 (Ctrl+Y)").arg(desk_.redoName()),
-       tr("Nothing to redo"));
+  steps_->setSteps(desk_.undoName(), desk_.redoName());
 }
 
 void PlayersPlace::save(QSettings& settings) const {

@@ -10,7 +10,6 @@ class QLineEdit;
 class QListView;
 class QSplitter;
 class QStackedWidget;
-class QToolButton;
 
 namespace ferrule {
 
@@ -20,6 +19,7 @@ class MessageBar;
 class NoteSection;
 class PeopleListModel;
 class PersonForm;
+class UndoRow;
 
 /// Players: who is in the record, what they consented to, and notes about them.
 class PlayersPlace : public Place {
@@ -75,8 +75,7 @@ class PlayersPlace : public Place {
   QStackedWidget* panel_;
   QLabel* title_;
   QLabel* played_;
-  QToolButton* undo_;
-  QToolButton* redo_;
+  UndoRow* steps_;
   PersonForm* form_;
   ConsentSection* consents_;
   NoteSection* notes_;

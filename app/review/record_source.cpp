@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/review/record_source.h"
 
+#include "core/record/frame_moves.h"
 #include "core/record/record.h"
 
 namespace ferrule {
@@ -47,6 +48,9 @@ class RecordSource : public ReviewSource {
     content.shots = std::move(*shots);
     content.placements = std::move(*placements);
     content.rig = std::move(*rig);
+    auto moves = movesOf(record_, content.frame.id);
+    if (!moves) return tl::unexpected(moves.error());
+    content.moves = std::move(*moves);
     return content;
   }
 

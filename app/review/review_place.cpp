@@ -205,7 +205,17 @@ void ReviewPlace::showShot() {
   const FrameContent* frame = desk_.frame();
   plan_->setShot(shot);
   film_->setShot(shot);
-  film_->setRig(frame != nullptr ? frame->rig : std::nullopt);
+  // What is drawn over the film follows the camera.
+  const bool filmed = frame != nullptr && frame->rig.has_value();
+  film_->setRig(filmed ? std::optional(rigAt(*frame->rig, frame->moves, shot ? shot->reading.strike_s : 0.0))
+                       : std::nullopt);
+  std::optional<double> moved_m;
+  if (filmed && shot) {
+    for (const CameraMove& move : frame->moves) {
+      if (isDuring(move, shot->reading.strike_s, shot->reading.rest_s)) moved_m = move.moved_m;
+    }
+  }
+  panel_->setCameraMoved(moved_m);
   suggested_.reset();
   if (const auto content = desk_.content()) {
     if (shot) suggested_ = suggestedShot(*shot, content->table);

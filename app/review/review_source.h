@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/base/error.h"
+#include "core/camera/camera_move.h"
 #include "core/record/record_values.h"
 
 namespace ferrule {
@@ -17,7 +18,8 @@ struct FrameContent {
   FrameSummary frame;
   std::vector<ShotSummary> shots;
   std::vector<Placement> placements;
-  std::optional<Rig> rig;  ///< nothing when the frame was put in by hand
+  std::optional<Rig> rig;         ///< nothing when the frame was put in by hand
+  std::vector<CameraMove> moves;  ///< after each of which its own rig holds
 };
 
 /// One session, everything but the tracks.

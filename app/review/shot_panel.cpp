@@ -19,6 +19,7 @@
 #include "app/window/inks.h"
 #include "app/words/miss_sentence.h"
 #include "app/words/trade_words.h"
+#include "core/geometry/units.h"
 
 namespace ferrule {
 
@@ -120,7 +121,12 @@ void ShotPanel::rebuild() {
     addChoice(*column);
     addLines(*column, tr("Where everything rested"), restWords(reading, measured_, numbers_),
              QStringLiteral("restLines"));
-    addLines(*column, tr("Result"), outcomeLines(*shot_), QStringLiteral("outcomeLines"));
+    QStringList outcome = outcomeLines(*shot_);
+    if (cameraMoved_m_) {
+      outcome << tr("The camera moved by %1 mm while this shot was played: its places are doubtful.")
+                     .arg(numbers_.fixed(millimetresFromMetres(*cameraMoved_m_), 1));
+    }
+    addLines(*column, tr("Result"), outcome, QStringLiteral("outcomeLines"));
     addLines(*column, tr("Ruling"), rulingLines(*shot_, players_), QStringLiteral("rulingLines"));
     addCorrections(*column);
   } else {

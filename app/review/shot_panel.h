@@ -24,6 +24,8 @@ class ShotPanel : public QScrollArea {
   explicit ShotPanel(QWidget* parent = nullptr);
 
   /// players: of the session, in playing order. kept: what had been suggested.
+  /// How far the camera moved on the table while the next shot that is shown was played; nothing: it stood still.
+  void setCameraMoved(std::optional<double> moved_m) { cameraMoved_m_ = moved_m; }
   void setShot(std::shared_ptr<const StoredShot> shot, const MeasuredTable& measured,
                const std::vector<std::string>& players = {}, const std::optional<KeptSuggestion>& kept = {});
   void setNumbers(const Numbers& numbers);
@@ -53,6 +55,7 @@ class ShotPanel : public QScrollArea {
 
   std::shared_ptr<const StoredShot> shot_;
   MeasuredTable measured_;
+  std::optional<double> cameraMoved_m_;
   std::vector<std::string> players_;
   std::optional<KeptSuggestion> kept_;
   Numbers numbers_;

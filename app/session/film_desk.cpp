@@ -5,6 +5,7 @@
 
 #include "app/session/record_folder.h"
 #include "app/session/session_shots.h"
+#include "core/camera/rig_file.h"
 
 namespace ferrule {
 
@@ -15,6 +16,18 @@ std::optional<FilmInRecord> knownIn(const MeasureOptions& options) {
   if (!record) return std::nullopt;
   auto known = filmInRecord(*record, options.film);
   return known ? *known : std::nullopt;
+}
+
+/// Nothing where it cannot be made: measuring says by itself what is wrong with a file, and a film that shows neither
+/// tags nor cushions may still be measured.
+std::optional<FilmCheck> checkOf(const MeasureOptions& options, const JobControl& job) {
+  const auto rig = readRigFile(options.rig);
+  const auto measured = measuredTableFrom(options.table);
+  if (!rig || !measured) return std::nullopt;
+  auto check = checkFilm(options.film, *rig, *measured, options.table, job);
+  // A film of another size is refused by the measuring itself.
+  if (!check || check->evidence.filmSize != rig->lens.size) return std::nullopt;
+  return std::move(*check);
 }
 
 }  // namespace
@@ -43,7 +56,7 @@ FilmDesk::FilmDesk(QObject* parent) : QObject(parent) {
   });
 }
 
-void FilmDesk::start(const MeasureOptions& options) {
+void FilmDesk::start(const MeasureOptions& options, bool despiteCheck) {
   if (state_ == FilmState::Measuring) return;
   // One sentence at once for what is quickly seen; the rest is looked at on the work's thread.
   auto table = measuredTableFrom(options.table);
@@ -59,8 +72,17 @@ void FilmDesk::start(const MeasureOptions& options) {
   state_ = FilmState::Measuring;
   sinceStep_.start();
   job_.start<Outcome>(
-      [options, observer = feed_.observer()](const JobControl& job) {
+      [this, options, despiteCheck, observer = feed_.observer()](const JobControl& job) {
         makeFolderOf(options.record);
+        const bool stands = !options.again && knownIn(options).has_value();
+        if (!stands && !despiteCheck) {
+          if (const auto check = checkOf(options, job)) {
+            QMetaObject::invokeMethod(
+                this, [this, check] { check_ = check; }, Qt::QueuedConnection);
+            if (check->check.verdict != RigFault::None)
+              return Outcome{failure(ErrorCode::Cancelled), std::nullopt, true};
+          }
+        }
         Outcome outcome{measureFilm(options, job, observer), std::nullopt};
         if (!outcome.report && outcome.report.error().code == ErrorCode::AlreadyRecorded) {
           outcome.known = knownIn(options);
@@ -84,6 +106,7 @@ void FilmDesk::close() {
   share_ = -1.0;
   step_.clear();
   report_.reset();
+  check_.reset();
   emit changed();
 }
 
@@ -97,6 +120,10 @@ void FilmDesk::finish(const Outcome& outcome) {
   // A session that was begun stays in view with what stands in the record; one that was not leaves nothing behind.
   state_ = session_ ? FilmState::Stopped : FilmState::None;
   emit changed();
+  if (outcome.doubted) {
+    emit doubted();
+    return;
+  }
   const Error& error = outcome.report.error();
   if (error.code == ErrorCode::Cancelled) return;
   if (session_) {
@@ -119,6 +146,13 @@ void FilmDesk::list(const QString& record, SessionId session) {
                                       emit failed(shots.error());
                                     }
                                   });
+}
+
+CheckNames FilmDesk::checkNames() const {
+  const auto name = [](const std::string& path) {
+    return QFileInfo(QString::fromStdString(path)).fileName().toStdString();
+  };
+  return {name(options_.film), name(options_.rig), name(options_.table)};
 }
 
 double FilmDesk::elapsed_s() const {

@@ -8,7 +8,9 @@
 #include "app/session/measuring_feed.h"
 #include "app/window/background_job.h"
 #include "app/window/shot_list.h"
+#include "core/camera/check_file.h"
 #include "core/measure/film_in_record.h"
+#include "core/vision/film_check.h"
 
 namespace ferrule {
 
@@ -23,7 +25,9 @@ class FilmDesk : public QObject {
 
   /// Begins to measure; an earlier session of this desk is put aside. Answered by changed(), or by refused() when
   /// nothing could be begun.
-  void start(const MeasureOptions& options);
+  /// The rig is first checked against the film: where they do not belong together nothing is begun, answered by
+  /// doubted(), unless despiteCheck.
+  void start(const MeasureOptions& options, bool despiteCheck = false);
   /// Ends it soon. What was committed stays.
   void stop();
   /// Puts the session aside, so that another one can be begun.
@@ -45,6 +49,9 @@ class FilmDesk : public QObject {
   /// "measuring", "judging".
   [[nodiscard]] const QString& step() const { return step_; }
   [[nodiscard]] double elapsed_s() const;
+  /// How the rig's check against the film came out; null before, and where it could not be made.
+  [[nodiscard]] const SelfCheck* check() const { return check_ ? &check_->check : nullptr; }
+  [[nodiscard]] CheckNames checkNames() const;
   /// Once it is done.
   [[nodiscard]] const std::optional<MeasureReport>& report() const { return report_; }
 
@@ -52,6 +59,8 @@ class FilmDesk : public QObject {
   void changed();
   void progressed();
   void imageSeen();
+  /// Film and rig do not belong together, as check() says.
+  void doubted();
   /// known: where the film was measured before, when that is why.
   void refused(const ferrule::Error& error, const std::optional<ferrule::FilmInRecord>& known);
   void listed(const ferrule::ShotList& shots);
@@ -63,6 +72,7 @@ class FilmDesk : public QObject {
   struct Outcome {
     Result<MeasureReport> report;
     std::optional<FilmInRecord> known;
+    bool doubted = false;  ///< nothing was begun
   };
 
   void finish(const Outcome& outcome);
@@ -78,6 +88,7 @@ class FilmDesk : public QObject {
   QString step_;
   QElapsedTimer sinceStep_;
   std::optional<MeasureReport> report_;
+  std::optional<FilmCheck> check_;
   MeasuringFeed feed_;
   JudgeService judge_;
   BackgroundJob lister_;

@@ -23,6 +23,15 @@ namespace {
 
 constexpr int kSteps = 1000;  ///< of the progress bar
 
+/// What the rig's check said before the film was measured.
+QString checkedWords(const FilmDesk& desk, const Numbers& numbers) {
+  const SelfCheck* check = desk.check();
+  if (check == nullptr) return {};
+  if (check->verdict != RigFault::None) return QLatin1Char(' ') + misfitWords(*check, desk.checkNames(), numbers);
+  return QLatin1Char(' ') +
+         FilmPage::tr("Film and rig belong together (sure to %1 %).").arg(numbers.fixed(100.0 * check->confidence, 0));
+}
+
 }  // namespace
 
 FilmPage::FilmPage(FilmDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
@@ -106,7 +115,7 @@ void FilmPage::showProgress() {
     case FilmState::Measuring:
       break;
     case FilmState::Done:
-      words_->setText(measuredFilmWords(*desk_.report(), numbers_));
+      words_->setText(measuredFilmWords(*desk_.report(), numbers_) + checkedWords(desk_, numbers_));
       return;
     case FilmState::Stopped:
       words_->setText(stoppedFilmWords(desk_.sessionName(), static_cast<int>(desk_.shots().size())));

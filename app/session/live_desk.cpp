@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/live_desk.h"
 
+#include <QFileInfo>
+
 #include "app/session/record_folder.h"
 #include "core/measure/plan_situation.h"
 #include "core/measure/record_entries.h"
+#include "core/vision/lean_watch.h"
 
 namespace ferrule {
 
@@ -33,6 +36,7 @@ LiveDesk::LiveDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
   });
   connect(&feed_, &MeasuringFeed::imageSeen, this, [this](std::shared_ptr<const SeenImage> image) {
     image_ = std::move(image);
+    if (firstRest_.empty()) firstRest_ = ballsNow();
     emit imageSeen();
   });
   connect(&feed_, &MeasuringFeed::shotMeasured, this, [this](std::shared_ptr<const MeasuredShot> shot) {
@@ -58,6 +62,7 @@ LiveDesk::LiveDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
 LiveDesk::~LiveDesk() {
   if (source_) source_->stop();
   if (images_) images_->close();
+  if (checks_) checks_->close();
 }
 
 void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> source) {
@@ -80,15 +85,78 @@ void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> 
     emit said(sentence);
   });
   state_ = LiveState::Waiting;
+  LiveObserver observer = feed_.liveObserver();
+  startChecks(observer.measured);
+  watchPeople(observer.measured);
   job_.start<Result<MeasureReport>>(
-      [options = options_, images = images_, inbox = inbox_, clock = clock_,
-       observer = feed_.liveObserver()](const JobControl& job) {
+      [options = options_, images = images_, inbox = inbox_, clock = clock_, observer](const JobControl& job) {
         makeFolderOf(options.record);
         return measureLive(options, {*images, *inbox, clock}, job, observer);
       },
       [this](const Result<MeasureReport>& report) { finish(report); });
   source_->start(images_);
   emit changed();
+}
+
+void LiveDesk::startChecks(MeasureObserver& observer) {
+  checks_ = std::make_shared<LiveCheck>(table_);
+  lastCheck_.reset();
+  observer.picture = [checks = checks_, shown = observer.picture](const ImageReading& reading,
+                                                                  const KeptPicture& kept) {
+    checks->offer(kept, reading.time_s);
+    shown(reading, kept);
+  };
+  checking_.start<bool>(
+      [this, checks = checks_](const JobControl& job) {
+        while (auto report = checks->next(job)) {
+          QMetaObject::invokeMethod(
+              this,
+              [this, checks, report = std::make_shared<LiveCheckReport>(std::move(*report))] {
+                if (checks != checks_) return;
+                lastCheck_ = std::move(*report);
+                emit checked();
+              },
+              Qt::QueuedConnection);
+        }
+        return true;
+      },
+      [](bool) {});
+}
+
+void LiveDesk::watchPeople(MeasureObserver& observer) {
+  auto watch = std::make_shared<std::optional<LeanWatch>>();
+  observer.picture = [this, watch, watches = watchesPeople_, table = table_, shown = observer.picture](
+                         const ImageReading& reading, const KeptPicture& kept) {
+    if (!*watches) {
+      watch->reset();
+    } else {
+      if (!*watch || (*watch)->rig() != kept.rig) watch->emplace(kept.rig, table);
+      if (const auto leans = (*watch)->look(kept.picture)) {
+        QMetaObject::invokeMethod(
+            this, [this, leans = *leans] { emit somebodyLeans(leans); }, Qt::QueuedConnection);
+      }
+    }
+    shown(reading, kept);
+  };
+}
+
+Position LiveDesk::lastRest() const {
+  return shots_.empty() ? firstRest_ : shots_.back()->reading.after;
+}
+
+Position LiveDesk::ballsNow() const {
+  return image_ ? positionOf(*image_) : Position();
+}
+
+CheckNames LiveDesk::checkNames() const {
+  const auto name = [](const std::string& path) {
+    return QFileInfo(QString::fromStdString(path)).fileName().toStdString();
+  };
+  return {name(options_.film), name(options_.rig), name(options_.table)};
+}
+
+void LiveDesk::checkNow() {
+  if (checks_) checks_->askNow();
 }
 
 void LiveDesk::stop() {
@@ -107,13 +175,19 @@ void LiveDesk::close() {
   session_.reset();
   shots_.clear();
   image_.reset();
+  firstRest_.clear();
   standing_.reset();
   images_.reset();
+  checks_.reset();
+  lastCheck_.reset();
   emit changed();
 }
 
 void LiveDesk::finish(const Result<MeasureReport>& report) {
   source_->stop();
+  checks_->close();
+  // Nobody looks any more who could say that a person stepped back.
+  emit somebodyLeans(false);
   suggestion_.want(false);
   think();
   state_ = session_ ? LiveState::Done : LiveState::None;

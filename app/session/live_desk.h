@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <atomic>
+
 #include "app/live/live_source.h"
 #include "app/session/judge_service.h"
 #include "app/session/measuring_feed.h"
 #include "app/session/suggestion_desk.h"
 #include "app/window/background_job.h"
+#include "core/camera/check_file.h"
+#include "core/measure/live_check.h"
 #include "core/measure/measure_live.h"
 
 namespace ferrule {
@@ -49,9 +53,20 @@ class LiveDesk : public QObject {
   [[nodiscard]] const std::vector<std::shared_ptr<const MeasuredShot>>& shots() const { return shots_; }
   /// Null until the first one.
   [[nodiscard]] const SeenImage* image() const { return image_.get(); }
+  /// Where the balls must lie: as they came to rest after the last shot, before the first as they were first seen.
+  [[nodiscard]] Position lastRest() const;
+  /// As the newest image shows them; balls that it does not show are left out.
+  [[nodiscard]] Position ballsNow() const;
   /// Nothing before the first shot, and without a referee.
   [[nodiscard]] const std::optional<LiveStanding>& standing() const { return standing_; }
   [[nodiscard]] ImageQueue::Counts counts() const { return images_ ? images_->counts() : ImageQueue::Counts{}; }
+  /// The last self-check of the rig in this session; null before the first.
+  [[nodiscard]] const LiveCheckReport* lastCheck() const { return lastCheck_ ? &*lastCheck_ : nullptr; }
+  [[nodiscard]] CheckNames checkNames() const;
+  /// Checks the rig with the next pictures, whenever the last check was.
+  void checkNow();
+  /// Whether the pictures are to be asked who leans over the table; answered by somebodyLeans().
+  void watchForPeople(bool watches) { *watchesPeople_ = watches; }
   /// The name of who is at the table; empty where nobody knows.
   [[nodiscard]] std::string shooter() const;
   [[nodiscard]] SuggestionDesk& suggestion() { return suggestion_; }
@@ -62,6 +77,9 @@ class LiveDesk : public QObject {
   /// The session could not be begun.
   void refused(const ferrule::Error& error);
   void failed(const ferrule::Error& error);
+  /// lastCheck() is a new one.
+  void checked();
+  void somebodyLeans(bool leans);
   /// One sentence of the camera.
   void said(const QString& sentence);
   /// The shots of a session that ended were set beside what would have been suggested.
@@ -69,6 +87,8 @@ class LiveDesk : public QObject {
 
  private:
   void finish(const Result<MeasureReport>& report);
+  void startChecks(MeasureObserver& observer);
+  void watchPeople(MeasureObserver& observer);
   void think();
   void noteShown();
   [[nodiscard]] std::optional<GameState> stateNow(const Position& balls) const;
@@ -87,7 +107,12 @@ class LiveDesk : public QObject {
   std::shared_ptr<ImageQueue> images_;
   std::shared_ptr<LiveInbox> inbox_;
   std::shared_ptr<LiveSource> source_;
+  std::shared_ptr<LiveCheck> checks_;
+  std::optional<LiveCheckReport> lastCheck_;
+  Position firstRest_;
+  std::shared_ptr<std::atomic<bool>> watchesPeople_ = std::make_shared<std::atomic<bool>>(false);
   MeasuringFeed feed_;
+  BackgroundJob checking_;
   BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
 };
 

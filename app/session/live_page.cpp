@@ -13,6 +13,7 @@
 #include "app/session/measured_shot_list.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/session_light.h"
 #include "app/session/session_page.h"
 #include "app/session/session_words.h"
 #include "app/session/suggestion_panel.h"
@@ -31,17 +32,24 @@ constexpr int kLeastList_px = 140;
 
 }  // namespace
 
-LivePage::LivePage(LiveDesk& desk, const ActionSet& actions, QWidget* parent) : QWidget(parent), desk_(desk) {
+LivePage::LivePage(LiveDesk& desk, ProjectorDesk& projector, const ActionSet& actions, QWidget* parent)
+    : QWidget(parent), desk_(desk) {
   setObjectName(QStringLiteral("livePage"));
   pictures_ = new MeasuringPictures;
   title_ = sessionTitle("liveTitle");
+  light_ = new SessionLight(projector);
+  connect(light_, &SessionLight::chosenChanged, this, &LivePage::showLight);
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, 0, 0);
   row->addWidget(sessionColumns(titledMiddle(title_, pictures_), makePanel(actions)));
   counting_.setInterval(kCount_ms);
   connect(&counting_, &QTimer::timeout, this, &LivePage::showCounts);
   connect(&desk_, &LiveDesk::changed, this, &LivePage::refresh);
-  connect(&desk_, &LiveDesk::imageSeen, this, [this] { pictures_->setImage(*desk_.image()); });
+  connect(&desk_, &LiveDesk::checked, this, &LivePage::showCheck);
+  connect(&desk_, &LiveDesk::imageSeen, this, [this] {
+    pictures_->setImage(*desk_.image());
+    showLight();
+  });
   refresh();
 }
 
@@ -51,6 +59,7 @@ QWidget* LivePage::makePanel(const ActionSet& actions) {
   score_ = wordsLabel("liveScore");
   counts_ = wordsLabel("liveCounts");
   counts_->setFont(withTabularFigures(font()));
+  check_ = wordsLabel("liveCheck");
   suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
   connect(suggestion_, &SuggestionPanel::levelChosen, this, [this] {
     if (desk_.suggestion().isWanted()) desk_.showSuggestion(true, suggestion_->level());
@@ -78,8 +87,10 @@ QWidget* LivePage::makePanel(const ActionSet& actions) {
   column->addWidget(turn_);
   column->addWidget(score_);
   column->addWidget(suggestion_);
+  column->addWidget(light_);
   column->addWidget(shots_, 1);
   column->addWidget(counts_);
+  column->addWidget(check_);
   column->addWidget(end_);
   column->addWidget(look_);
   column->addWidget(close_);
@@ -110,6 +121,8 @@ void LivePage::refresh() {
   shots_->setRows(rows);
   showSuggestion();
   const bool over = state == LiveState::Done;
+  light_->setVisible(state == LiveState::Running);
+  showLight();
   suggestion_->setVisible(state == LiveState::Running && !desk_.options().game.empty());
   end_->setVisible(!over);
   end_->setEnabled(state == LiveState::Waiting || state == LiveState::Running);
@@ -122,6 +135,21 @@ void LivePage::refresh() {
     counting_.start();
   }
   showCounts();
+  showCheck();
+}
+
+void LivePage::showLight() {
+  if (desk_.state() != LiveState::Running) return;
+  light_->setSuggestion(desk_.suggestion().shownPlan(), desk_.table());
+  light_->setBalls(desk_.lastRest(), desk_.ballsNow(), desk_.table());
+}
+
+void LivePage::showCheck() {
+  check_->setText(liveCheckWords(desk_, numbers_));
+  check_->setVisible(!check_->text().isEmpty());
+  QFont font = this->font();
+  font.setBold(desk_.lastCheck() != nullptr && isMisfit(*desk_.lastCheck()));
+  check_->setFont(font);
 }
 
 void LivePage::showCounts() {

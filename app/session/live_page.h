@@ -16,6 +16,8 @@ namespace ferrule {
 
 class MeasuredShotList;
 class MeasuringPictures;
+class ProjectorDesk;
+class SessionLight;
 class SuggestionPanel;
 
 /// A session while it is played: what the camera sees and the plan of the same image in the middle, whose turn it is,
@@ -23,7 +25,7 @@ class SuggestionPanel;
 class LivePage : public QWidget {
   Q_OBJECT
  public:
-  LivePage(LiveDesk& desk, const ActionSet& actions, QWidget* parent = nullptr);
+  LivePage(LiveDesk& desk, ProjectorDesk& projector, const ActionSet& actions, QWidget* parent = nullptr);
 
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] MeasuringPictures& pictures() { return *pictures_; }
@@ -39,7 +41,9 @@ class LivePage : public QWidget {
   QWidget* makePanel(const ActionSet& actions);
   void refresh();
   void showCounts();
+  void showCheck();
   void showSuggestion();
+  void showLight();
 
   LiveDesk& desk_;
   Numbers numbers_;
@@ -49,7 +53,9 @@ class LivePage : public QWidget {
   QLabel* turn_;
   QLabel* score_;
   QLabel* counts_;
+  QLabel* check_;
   SuggestionPanel* suggestion_;
+  SessionLight* light_;
   MeasuredShotList* shots_;
   QToolButton* end_;
   QPushButton* look_;

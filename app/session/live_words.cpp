@@ -3,7 +3,9 @@
 
 #include <QCoreApplication>
 
+#include "app/session/measuring_words.h"
 #include "app/session/session_words.h"
+#include "app/words/error_sentence.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -58,6 +60,23 @@ QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers) {
     words += LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting));
   }
   return words;
+}
+
+bool isMisfit(const LiveCheckReport& report) {
+  return report.check && report.check->check.verdict != RigFault::None;
+}
+
+QString liveCheckWords(const LiveDesk& desk, const Numbers& numbers) {
+  const LiveCheckReport* report = desk.lastCheck();
+  if (report == nullptr) return {};
+  const QString when = numbers.clock(report->time_s);
+  if (!report->check) {
+    return LiveWords::tr("Rig not checked at %1: %2", "time, why").arg(when, errorSentence(report->check.error()));
+  }
+  const SelfCheck& check = report->check->check;
+  if (check.verdict == RigFault::None) return LiveWords::tr("Rig checked at %1: it fits.").arg(when);
+  return LiveWords::tr("Rig checked at %1: %2", "time, what is wrong")
+      .arg(when, misfitWords(check, desk.checkNames(), numbers));
 }
 
 }  // namespace ferrule

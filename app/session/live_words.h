@@ -15,4 +15,9 @@ namespace ferrule {
 /// "1,204 images, none dropped": how many came, were dropped, and wait to be measured.
 [[nodiscard]] QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers);
 
+/// How the rig's last self-check came out, with what it costs and the cure. Empty before the first.
+[[nodiscard]] QString liveCheckWords(const LiveDesk& desk, const Numbers& numbers);
+/// Whether it found something wrong.
+[[nodiscard]] bool isMisfit(const LiveCheckReport& report);
+
 }  // namespace ferrule

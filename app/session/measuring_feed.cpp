@@ -3,16 +3,15 @@
 
 #include <utility>
 
+#include "app/picture/image_of.h"
+
 namespace ferrule {
 
 namespace {
 
 SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
   SeenImage seen;
-  const cv::Mat& pixels = kept.picture;
-  const QImage view(pixels.data, pixels.cols, pixels.rows, static_cast<qsizetype>(pixels.step), QImage::Format_BGR888);
-  // The pixels belong to the measuring thread; the screen's copy is in the form that paints fastest.
-  seen.picture = {view.convertToFormat(QImage::Format_RGB32), reading.image, reading.time_s};
+  seen.picture = {imageOf(kept.picture), reading.image, reading.time_s};
   seen.rig = kept.rig;
   for (const BallSample& ball : reading.balls)
     seen.balls.push_back({ball.ball, ball.position, ball.standardUncertainty_m, ball.seen});

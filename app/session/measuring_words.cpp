@@ -4,8 +4,10 @@
 #include <QCoreApplication>
 #include <cmath>
 
+#include "app/words/check_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
+#include "core/geometry/units.h"
 
 namespace ferrule {
 
@@ -42,6 +44,9 @@ QString measuringWords(const QString& step, long images, double share, double el
     return share < 0.0 ? MeasuringWords::tr("Looking for the shot to suggest beside each one")
                        : MeasuringWords::tr("Looking for the shot to suggest beside each one, %1 %")
                              .arg(numbers.fixed(100.0 * share, 0));
+  }
+  if (step == QLatin1String("looking") || step == QLatin1String("comparing")) {
+    return MeasuringWords::tr("Checking that film and rig belong together");
   }
   if (images == 0) return MeasuringWords::tr("Opening the film");
   QString words = MeasuringWords::tr("Image %1").arg(numbers.whole(images));
@@ -82,6 +87,15 @@ QString measuredFilmWords(const MeasureReport& report, const Numbers& numbers) {
                                 report.judged->judged);
   }
   return words.join(' ');
+}
+
+QString misfitWords(const SelfCheck& check, const CheckNames& names, const Numbers& numbers) {
+  QString words = checkSentence(check, names);
+  if (check.costMax_m > 0.0) {
+    words += QLatin1Char(' ') + MeasuringWords::tr("As it is, a ball's place is off by up to %1 mm.")
+                                    .arg(numbers.fixed(millimetresFromMetres(check.costMax_m), 1));
+  }
+  return words;
 }
 
 QString stoppedFilmWords(const QString& session, int shots) {

@@ -6,6 +6,7 @@
 #include "app/session/measured_values.h"
 #include "app/words/numbers.h"
 #include "app/words/ruling_words.h"
+#include "core/camera/check_file.h"
 #include "core/measure/film_in_record.h"
 #include "core/measure/measure.h"
 
@@ -22,6 +23,8 @@ namespace ferrule {
 /// What came of a film that was measured to its end.
 [[nodiscard]] QString measuredFilmWords(const MeasureReport& report, const Numbers& numbers);
 /// What remains of a film that was stopped on the way.
+/// What does not belong together, with its cure and what it costs as it is.
+[[nodiscard]] QString misfitWords(const SelfCheck& check, const CheckNames& names, const Numbers& numbers);
 [[nodiscard]] QString stoppedFilmWords(const QString& session, int shots);
 /// Where a film was measured before, and what may be done now.
 [[nodiscard]] QString knownFilmWords(const FilmInRecord& known);

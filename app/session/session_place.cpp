@@ -12,10 +12,14 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/projector/projector_desk.h"
 #include "app/session/ball_tray.h"
 #include "app/session/film_page.h"
 #include "app/session/live_page.h"
+#include "app/session/live_words.h"
 #include "app/session/measuring_pictures.h"
+#include "app/session/measuring_words.h"
+#include "app/session/session_light.h"
 #include "app/session/session_page.h"
 #include "app/session/session_words.h"
 #include "app/session/start_form.h"
@@ -40,8 +44,11 @@ constexpr int kPadRow_px = 34;
 
 }  // namespace
 
-SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent)
-    : Place(parent), desk_(clock), live_(clock) {
+SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, ProjectorDesk* projector, QWidget* parent)
+    : Place(parent),
+      desk_(clock),
+      live_(clock),
+      projector_(projector != nullptr ? projector : new ProjectorDesk(this)) {
   setObjectName(QStringLiteral("sessionPlace"));
   setAccessibleName(tr("Session"));
   message_ = new MessageBar;
@@ -53,7 +60,7 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
   stack_->addWidget(columns_);
   filmPage_ = new FilmPage(film_, actions);
   stack_->addWidget(filmPage_);
-  livePage_ = new LivePage(live_, actions);
+  livePage_ = new LivePage(live_, *projector_, actions);
   stack_->addWidget(livePage_);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -90,10 +97,12 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWid
 void SessionPlace::connectFilm() {
   connect(start_, &StartForm::said, this, &SessionPlace::tell);
   connect(start_, &StartForm::setUpWanted, this, [this] { emit placeWanted(QStringLiteral("setup")); });
-  connect(start_, &StartForm::filmWanted, this, [this](MeasureOptions options) {
+  connect(start_, &StartForm::filmWanted, this, [this](MeasureOptions options, bool despiteCheck) {
     options.record = recordPath().toStdString();
-    film_.start(options);
+    film_.start(options, despiteCheck);
   });
+  connect(&film_, &FilmDesk::doubted, this,
+          [this] { start_->setMisfit(misfitWords(*film_.check(), film_.checkNames(), numbers_)); });
   connect(start_, &StartForm::lookWanted, this, [this](SessionId session) { film_.list(recordPath(), session); });
   connect(filmPage_, &FilmPage::lookWanted, this, [this] { look(film_.options(), film_.session()); });
   connect(filmPage_, &FilmPage::closeWanted, this, [this] {
@@ -125,6 +134,12 @@ void SessionPlace::connectLive() {
   connect(&live_, &LiveDesk::refused, this, tellError);
   connect(&live_, &LiveDesk::failed, this, tellError);
   connect(&live_, &LiveDesk::said, this, &SessionPlace::tell);
+  // The session's own camera sees who leans over the table.
+  connect(projector_, &ProjectorDesk::changed, this, [this] { live_.watchForPeople(!projector_->shown().isEmpty()); });
+  connect(&live_, &LiveDesk::somebodyLeans, projector_, &ProjectorDesk::setSomebodyLeans);
+  connect(&live_, &LiveDesk::checked, this, [this] {
+    if (isMisfit(*live_.lastCheck())) tell(liveCheckWords(live_, numbers_));
+  });
 }
 
 void SessionPlace::look(const MeasureOptions& options, std::optional<SessionId> session) {
@@ -202,6 +217,10 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   column->addLayout(edits);
   column->addLayout(steps);
   column->addWidget(suggestion_);
+  light_ = new SessionLight(*projector_);
+  connect(light_, &SessionLight::chosenChanged, this, &SessionPlace::showLight);
+  connect(projector_, &ProjectorDesk::said, this, &SessionPlace::tell);
+  column->addWidget(light_);
   column->addWidget(ruling_);
   column->addWidget(shots_, 1);
   auto* scrolled = new VerticalScroll(panel);
@@ -283,6 +302,9 @@ bool SessionPlace::actLive(ActionId action) {
     case ActionId::EndSession:
       live_.stop();
       return true;
+    case ActionId::CheckAgain:
+      live_.checkNow();
+      return true;
     default:
       return livePage_->pictures().act(action);
   }
@@ -350,6 +372,7 @@ void SessionPlace::refresh() {
   suggestion_->setShooter(QString::fromStdString(desk_.shooter()));
   suggestion_->show(desk_.suggestions().isWanted(), desk_.suggestion(), desk_.shownPlan(), desk_.triedInVain(),
                     numbers_);
+  showLight();
   tray_->setBalls(terms.table.balls, desk_.ballsOff());
   turn_->setText(turnWords(session));
   aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));
@@ -358,6 +381,14 @@ void SessionPlace::refresh() {
   shots_->clear();
   for (std::size_t shot = session.state().shots.size(); shot-- > 0;)
     shots_->addItem(loggedWords(session, shot));
+}
+
+void SessionPlace::showLight() {
+  const KeptHand* hand = desk_.hand();
+  if (hand == nullptr) return;
+  const MeasuredTable& table = hand->session.terms().table;
+  light_->setSuggestion(desk_.shownPlan(), table);
+  light_->setBalls(hand->session.state().balls, std::nullopt, table);
 }
 
 void SessionPlace::openRecord(const QString& path) {

@@ -19,6 +19,8 @@ class LivePage;
 class MessageBar;
 class StartForm;
 class SuggestionPanel;
+class ProjectorDesk;
+class SessionLight;
 class TableEditor;
 
 /// Session: what is played comes into the record by hand, from a film or from a camera. The table in the middle, who
@@ -26,7 +28,9 @@ class TableEditor;
 class SessionPlace : public Place {
   Q_OBJECT
  public:
-  SessionPlace(const ActionSet& actions, HandDesk::Clock clock, QWidget* parent = nullptr);
+  /// projector: that every place shares; null: one of this place's own.
+  SessionPlace(const ActionSet& actions, HandDesk::Clock clock, ProjectorDesk* projector = nullptr,
+               QWidget* parent = nullptr);
 
   bool act(ActionId action) override;
   /// Puts the balls of the session by hand where this photo shows them, with the rig in use.
@@ -43,6 +47,7 @@ class SessionPlace : public Place {
   [[nodiscard]] HandDesk& desk() { return desk_; }
   [[nodiscard]] FilmDesk& film() { return film_; }
   [[nodiscard]] LiveDesk& live() { return live_; }
+  [[nodiscard]] ProjectorDesk& projector() { return *projector_; }
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -56,6 +61,7 @@ class SessionPlace : public Place {
   /// Where sessions are kept.
   [[nodiscard]] QString recordPath() const;
   void refresh();
+  void showLight();
   bool actLive(ActionId action);
   void log(Outcome outcome, std::optional<MissSide> missSide = {});
   void chooseFoul();
@@ -65,6 +71,7 @@ class SessionPlace : public Place {
   HandDesk desk_;
   FilmDesk film_;
   LiveDesk live_;
+  ProjectorDesk* projector_;
   Numbers numbers_;
   bool goesOn_ = false;   ///< once the record is open, with what was broken off
   QString wantedRecord_;  ///< where sessions are kept; empty for the program's own record
@@ -80,6 +87,7 @@ class SessionPlace : public Place {
   QLabel* aim_;
   QLabel* ruling_;
   SuggestionPanel* suggestion_;
+  SessionLight* light_;
   QListWidget* shots_;
   QWidget* pad_;
   MessageBar* message_;

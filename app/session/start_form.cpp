@@ -109,6 +109,7 @@ StartForm::StartForm(QWidget* parent) : QWidget(parent) {
   whole->addWidget(new VerticalScroll(page));
   setRecord({}, {});
   setKnownFilm({});
+  setMisfit({});
   showWay();
 }
 
@@ -144,9 +145,13 @@ void StartForm::makeSource(QFormLayout* form) {
   form->addRow(tr("&Rig"), rig_);
   camera_ = new CameraChoice;
   form->addRow(tr("&Camera"), camera_);
-  connect(rig_, &RigChoice::chosenChanged, this, &StartForm::showRigSize);
+  connect(rig_, &RigChoice::chosenChanged, this, [this] {
+    if (chosenRig() != misfitRig_) setMisfit({});
+    showRigSize();
+  });
   connect(film_, &PathField::pathChanged, this, [this] {
     setKnownFilm({});
+    setMisfit({});
     showName();
   });
   connect(film_, &PathField::entered, this, &StartForm::begin);
@@ -197,6 +202,24 @@ void StartForm::makeEnd(QFormLayout* form) {
   begin_->setDefault(true);
   connect(begin_, &QPushButton::clicked, this, &StartForm::begin);
   form->addRow(begin_);
+
+  misfitWords_ = wordsLabel("filmMisfit");
+  auto* despite = new QPushButton(tr("Measure it all the &same"));
+  despite->setObjectName(QStringLiteral("measureDespite"));
+  auto* setUp = new QPushButton(tr("Mend &it in Set-up"));
+  setUp->setObjectName(QStringLiteral("mendInSetup"));
+  connect(despite, &QPushButton::clicked, this, [this] { beginFilm(false, true); });
+  connect(setUp, &QPushButton::clicked, this, &StartForm::setUpWanted);
+  misfitNote_ = new QWidget;
+  auto* misfit = new QVBoxLayout(misfitNote_);
+  misfit->setContentsMargins(0, 0, 0, 0);
+  misfit->setSpacing(8);
+  misfit->addWidget(misfitWords_);
+  auto* ways = new QHBoxLayout;
+  ways->addWidget(setUp);
+  ways->addWidget(despite);
+  misfit->addLayout(ways);
+  form->addRow(misfitNote_);
 
   knownWords_ = wordsLabel("knownFilm");
   look_ = new QPushButton(tr("&Look at it in Review"));
@@ -249,6 +272,7 @@ void StartForm::showWay() {
   form_->setRowVisible(rig_, !byHand);
   form_->setRowVisible(table_, byHand);
   form_->setRowVisible(knownNote_, way_ == SessionWay::FromFilm && known_.has_value());
+  form_->setRowVisible(misfitNote_, way_ == SessionWay::FromFilm && !misfitWords_->text().isEmpty());
   showName();
 }
 
@@ -267,6 +291,17 @@ void StartForm::setKnownFilm(const std::optional<FilmInRecord>& known) {
   known_ = known;
   if (known) knownWords_->setText(knownFilmWords(*known));
   form_->setRowVisible(knownNote_, known.has_value());
+}
+
+QString StartForm::chosenRig() const {
+  const auto rig = rig_->chosen();
+  return rig ? rig->rig : QString();
+}
+
+void StartForm::setMisfit(const QString& words) {
+  misfitWords_->setText(words);
+  misfitRig_ = chosenRig();
+  form_->setRowVisible(misfitNote_, way_ == SessionWay::FromFilm && !words.isEmpty());
 }
 
 void StartForm::showEvent(QShowEvent* event) {
@@ -333,7 +368,7 @@ std::optional<MeasureOptions> StartForm::measureOptions() {
   return options;
 }
 
-void StartForm::beginFilm(bool again) {
+void StartForm::beginFilm(bool again, bool despiteCheck) {
   if (film_->path().isEmpty()) {
     emit said(tr("Choose the film first."));
     return;
@@ -342,7 +377,8 @@ void StartForm::beginFilm(bool again) {
   if (!options) return;
   options->film = film_->path().toStdString();
   options->again = again;
-  emit filmWanted(*options);
+  setMisfit({});
+  emit filmWanted(*options, despiteCheck);
 }
 
 void StartForm::beginLive() {

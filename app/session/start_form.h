@@ -41,6 +41,8 @@ class StartForm : public QWidget {
   void setFilm(const QString& path);
   /// The film that was wanted is in the record already; what may be done about it is offered until another is chosen.
   void setKnownFilm(const std::optional<FilmInRecord>& known);
+  /// What does not belong together of the chosen film and rig; empty: nothing is known to be wrong.
+  void setMisfit(const QString& words);
 
   void save(QSettings& settings) const;
   void restore(const QSettings& settings);
@@ -49,7 +51,8 @@ class StartForm : public QWidget {
   void beginWanted(const ferrule::HandTerms& terms, ferrule::SessionKind kind);
   void resumeWanted();
   /// options: without its record.
-  void filmWanted(const ferrule::MeasureOptions& options);
+  /// despiteCheck: although film and rig do not belong together.
+  void filmWanted(const ferrule::MeasureOptions& options, bool despiteCheck);
   /// The same with a camera; source is not started yet.
   void liveWanted(const ferrule::MeasureOptions& options, std::shared_ptr<ferrule::LiveSource> source);
   /// The shots of the session that holds the film already.
@@ -71,7 +74,8 @@ class StartForm : public QWidget {
   void makeEnd(QFormLayout* form);
   void begin();
   void beginByHand();
-  void beginFilm(bool again);
+  [[nodiscard]] QString chosenRig() const;
+  void beginFilm(bool again, bool despiteCheck = false);
   void beginLive();
   /// What is measured with and for whom; nothing, and said so, where the rig or its table is missing.
   [[nodiscard]] std::optional<MeasureOptions> measureOptions();
@@ -98,6 +102,9 @@ class StartForm : public QWidget {
   QPushButton* begin_;
   QLabel* brokenWords_;
   QPushButton* resume_;
+  QWidget* misfitNote_;
+  QLabel* misfitWords_;
+  QString misfitRig_;  ///< that the words speak of
   QWidget* knownNote_;
   QLabel* knownWords_;
   QPushButton* look_;

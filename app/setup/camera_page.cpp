@@ -73,8 +73,10 @@ CameraPage::CameraPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, Setup
          "load, never to a ceiling tile, and add a steel tether to a second point. Work from a proper ladder with "
          "a second person, not from the table, and secure yourself against a fall. Fixed mains wiring is the work "
          "of a licensed electrician; lead no cable where people walk. Local codes come first."));
-  connect(camera_, &QLineEdit::editingFinished, this,
-          [this] { this->desk().change([&](SetupState& state) { state.camera = camera_->text().trimmed(); }); });
+  connect(camera_, &QLineEdit::editingFinished, this, [this] {
+    camera_->setModified(false);
+    this->desk().change(tr("the camera's name"), [&](SetupState& state) { state.camera = camera_->text().trimmed(); });
+  });
   connect(choose, &QPushButton::clicked, this, [this] {
     const QString film = askForFilm(this, this->desk().state().film);
     if (!film.isEmpty()) this->desk().look(film);
@@ -84,7 +86,7 @@ CameraPage::CameraPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, Setup
 
 void CameraPage::refresh() {
   const SetupState& state = desk().state();
-  if (!camera_->hasFocus()) camera_->setText(state.camera);
+  if (!camera_->isModified()) camera_->setText(state.camera);
   film_->setText(state.film.isEmpty() ? tr("none yet") : QFileInfo(state.film).fileName());
   film_->setToolTip(state.film);
   const auto& look = desk().filmLook();

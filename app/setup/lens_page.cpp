@@ -66,7 +66,7 @@ LensPage::LensPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   parameters_->setMinimumHeight(6 * kFigureRow_px);
   column()->addWidget(parameters_);
   connect(withoutBoard_, &QCheckBox::clicked, this, [this](bool checked) {
-    this->desk().change([&](SetupState& state) {
+    this->desk().change(tr("without a board"), [&](SetupState& state) {
       state.withoutBoard = checked;
       // Tags are used with a lens alone.
       if (checked) state.withoutTags = true;
@@ -139,7 +139,7 @@ void LensPage::makeBoardForm() {
     connect(box, &QComboBox::activated, this, &LensPage::boardChanged);
   connect(sheet, &QPushButton::clicked, this, &LensPage::printBoard);
   const auto rulerChanged = [this] {
-    desk().change([&](SetupState& state) {
+    desk().change(tr("the lines on the print"), [&](SetupState& state) {
       state.rulerAcross_mm = rulerAcross_->value();
       state.rulerDown_mm = rulerDown_->value();
     });
@@ -235,7 +235,7 @@ void LensPage::boardChanged() {
   board.dictionary = dictionary_->currentText().toStdString();
   marker_->setEnabled(charuco);
   dictionary_->setEnabled(charuco);
-  desk().change([&](SetupState& state) { state.board = QString::fromStdString(boardText(board)); });
+  desk().change(tr("the board"), [&](SetupState& state) { state.board = QString::fromStdString(boardText(board)); });
 }
 
 void LensPage::printBoard() {

@@ -10,20 +10,14 @@
 #include <QScreen>
 #include <QVBoxLayout>
 
-#include "app/setup/projector_screen.h"
+#include "app/picture/image_of.h"
+#include "app/projector/projector_desk.h"
 #include "core/geometry/units.h"
 #include "core/vision/projection_picture.h"
 
 namespace ferrule {
 
 namespace {
-
-QImage imageOf(const cv::Mat& picture) {
-  const bool grey = picture.channels() == 1;
-  const QImage view(picture.data, picture.cols, picture.rows, static_cast<qsizetype>(picture.step),
-                    grey ? QImage::Format_Grayscale8 : QImage::Format_BGR888);
-  return view.convertToFormat(QImage::Format_RGB32);
-}
 
 LightLine between(TablePoint from, TablePoint to) {
   LightLine line;
@@ -52,7 +46,8 @@ LightDrawing checkDrawing(const MeasuredTable& measured) {
 
 }  // namespace
 
-ProjectorPage::ProjectorPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::Projector, parent) {
+ProjectorPage::ProjectorPage(SetupDesk& desk, ProjectorDesk& projector, QWidget* parent)
+    : SetupPage(desk, SetupStep::Projector, parent), projector_(projector) {
   setObjectName(QStringLiteral("projectorPage"));
   addCaution(
       tr("Never look into the beam, and let nobody bend into it: black is one key away (B). The pictures change in "
@@ -66,8 +61,9 @@ ProjectorPage::ProjectorPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk,
   QPushButton* black = button("projectBlack", tr("&Black"));
   QPushButton* grid = button("projectGrid", tr("&Grid of tags"));
   QPushButton* lines = button("projectLines", tr("&Lines and spots of the table"));
+  QPushButton* position = button("projectPosition", tr("A &position file…"));
   QPushButton* off = button("projectorOff", tr("C&lose its screen"));
-  addButtons({black, grid, lines, off});
+  addButtons({black, grid, lines, position, off});
   addQuiet(tr(
       "Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own "
       "picture size."));
@@ -81,22 +77,26 @@ ProjectorPage::ProjectorPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk,
   listScreens();
   connect(qGuiApp, &QGuiApplication::screenAdded, this, &ProjectorPage::listScreens);
   connect(qGuiApp, &QGuiApplication::screenRemoved, this, &ProjectorPage::listScreens);
-  connect(black, &QPushButton::clicked, this, [this] { light()->setPicture({}); });
+  connect(screens_, &QComboBox::activated, this, [this] { projector_.chooseScreen(screen()); });
+  connect(black, &QPushButton::clicked, this, [this] {
+    projector_.chooseScreen(screen());
+    projector_.showPicture({}, {});
+  });
   connect(grid, &QPushButton::clicked, this, &ProjectorPage::showGrid);
   connect(lines, &QPushButton::clicked, this, &ProjectorPage::showLines);
-  connect(off, &QPushButton::clicked, this, [this] {
-    if (screen_) screen_->close();
+  connect(position, &QPushButton::clicked, this, [this] {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("A position file"), {}, tr("Positions (*.json);;All files (*)"));
+    if (!path.isEmpty()) showPosition(path);
   });
+  connect(off, &QPushButton::clicked, &projector_, &ProjectorDesk::close);
+  connect(&projector_, &ProjectorDesk::said, &this->desk(), &SetupDesk::said);
   connect(find, &QPushButton::clicked, this, [this] {
     const QString path = QFileDialog::getOpenFileName(this, tr("A still of the grid on the cloth"), {},
                                                       tr("Pictures (*.png *.jpg *.jpeg);;All files (*)"));
     if (!path.isEmpty()) this->desk().findProjector(path);
   });
   ProjectorPage::refresh();
-}
-
-ProjectorPage::~ProjectorPage() {
-  delete screen_;
 }
 
 void ProjectorPage::listScreens() {
@@ -107,47 +107,51 @@ void ProjectorPage::listScreens() {
     screens_->addItem(tr("%1: %2 × %3 px", "a screen").arg(screen->name()).arg(size.width()).arg(size.height()));
   }
   // The first one has the window.
-  screens_->setCurrentIndex(std::max(0, static_cast<int>(all.size()) - 1));
+  const auto chosen = all.indexOf(ProjectorDesk::chosenScreen());
+  screens_->setCurrentIndex(chosen >= 0 ? static_cast<int>(chosen) : std::max(0, static_cast<int>(all.size()) - 1));
 }
 
-ProjectorScreen* ProjectorPage::light() {
-  const auto all = QGuiApplication::screens();
-  QScreen* screen = all.value(screens_->currentIndex(), QGuiApplication::primaryScreen());
-  if (!screen_) screen_ = new ProjectorScreen;
-  screen_->showOn(screen);
-  return screen_;
+QScreen* ProjectorPage::screen() const {
+  return QGuiApplication::screens().value(screens_->currentIndex(), QGuiApplication::primaryScreen());
 }
 
 void ProjectorPage::showGrid() {
-  const auto all = QGuiApplication::screens();
-  const QScreen* screen = all.value(screens_->currentIndex(), QGuiApplication::primaryScreen());
-  const QSize size = ProjectorScreen::pixelsOf(screen);
+  const QSize size = ProjectorScreen::pixelsOf(screen());
   const ProjectorGrid grid = projectorGridFor({size.width(), size.height()});
   if (!desk().keepGrid(grid)) return;
-  light()->setPicture(imageOf(gridPicture(grid)));
+  projector_.chooseScreen(screen());
+  projector_.showPicture(tr("grid of tags"), imageOf(gridPicture(grid)));
 }
 
-void ProjectorPage::showLines() {
+bool ProjectorPage::lacksProjector() {
   const auto& projector = desk().projector();
   if (!projector) {
     emit desk().said(
         tr("It is not known yet where the projector's light falls; show the grid and find it in a still."));
-    return;
+    return true;
   }
-  const auto all = QGuiApplication::screens();
-  const QSize size = ProjectorScreen::pixelsOf(all.value(screens_->currentIndex(), QGuiApplication::primaryScreen()));
-  if (size != QSize(projector->size.width, projector->size.height)) {
-    emit desk().said(
-        tr("The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its "
-           "screen, or show the grid again and find it anew.")
-            .arg(projector->size.width)
-            .arg(projector->size.height)
-            .arg(size.width())
-            .arg(size.height()));
-    return;
-  }
+  const QSize size = ProjectorScreen::pixelsOf(screen());
+  if (size == QSize(projector->size.width, projector->size.height)) return false;
+  emit desk().said(tr("The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its "
+                      "screen, or show the grid again and find it anew.")
+                       .arg(projector->size.width)
+                       .arg(projector->size.height)
+                       .arg(size.width())
+                       .arg(size.height()));
+  return true;
+}
+
+void ProjectorPage::showLines() {
+  if (lacksProjector()) return;
   const MeasuredTable& measured = desk().rig() ? desk().rigTable() : desk().state().measured;
-  light()->setPicture(imageOf(projectionPicture(*projector, checkDrawing(measured))));
+  projector_.chooseScreen(screen());
+  projector_.show(tr("lines and spots"), checkDrawing(measured), *desk().projector());
+}
+
+void ProjectorPage::showPosition(const QString& path) {
+  if (lacksProjector()) return;
+  projector_.chooseScreen(screen());
+  projector_.showPosition(path, *desk().projector());
 }
 
 void ProjectorPage::refresh() {

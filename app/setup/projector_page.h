@@ -1,34 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QPointer>
-
 #include "app/setup/setup_page.h"
 
 class QComboBox;
+class QScreen;
 
 namespace ferrule {
 
-class ProjectorScreen;
+class ProjectorDesk;
 
 /// A projector over the table, which not everybody has: its screen, its grid, and where its light falls.
 class ProjectorPage : public SetupPage {
   Q_OBJECT
  public:
-  explicit ProjectorPage(SetupDesk& desk, QWidget* parent = nullptr);
-  ~ProjectorPage() override;
+  ProjectorPage(SetupDesk& desk, ProjectorDesk& projector, QWidget* parent = nullptr);
   void refresh() override;
+  /// A position file by the projector that is being set up.
+  void showPosition(const QString& path);
 
  private:
   void listScreens();
-  /// The chosen screen's own window, opened black where it is not open yet.
-  ProjectorScreen* light();
+  [[nodiscard]] QScreen* screen() const;
+  /// Says so where its light is not known, or was found on another screen.
+  bool lacksProjector();
   void showGrid();
   void showLines();
 
+  ProjectorDesk& projector_;
   QComboBox* screens_;
   QLabel* result_;
-  QPointer<ProjectorScreen> screen_;
 };
 
 }  // namespace ferrule

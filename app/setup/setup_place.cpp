@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QToolButton>
 
+#include "app/projector/projector_desk.h"
 #include "app/setup/camera_page.h"
 #include "app/setup/check_page.h"
 #include "app/setup/keep_page.h"
@@ -22,6 +23,7 @@
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/undo_row.h"
 #include "app/window/vertical_scroll.h"
 
 namespace ferrule {
@@ -30,16 +32,23 @@ QString ownSetupFolder() {
   return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + QStringLiteral("/ferrule/setup");
 }
 
-SetupPlace::SetupPlace(const ActionSet& actions, const QString& folder, QWidget* parent)
-    : Place(parent), desk_(folder) {
+SetupPlace::SetupPlace(const ActionSet& actions, const QString& folder, ProjectorDesk* projector, QWidget* parent)
+    : Place(parent), desk_(folder), projector_(projector != nullptr ? projector : new ProjectorDesk(this)) {
   setObjectName(QStringLiteral("setupPlace"));
   setAccessibleName(tr("Set-up"));
   message_ = new MessageBar;
   message_->setObjectName(QStringLiteral("setupMessage"));
   auto* keep = new KeepPage(desk_);
-  pages_ = {
-      new TablePage(desk_), new BallsPage(desk_), new CameraPage(desk_), new LensPage(desk_),      new TagsPage(desk_),
-      new RigPage(desk_),   new CheckPage(desk_), new MapPage(desk_),    new ProjectorPage(desk_), keep};
+  pages_ = {new TablePage(desk_),
+            new BallsPage(desk_),
+            new CameraPage(desk_),
+            new LensPage(desk_),
+            new TagsPage(desk_),
+            new RigPage(desk_),
+            new CheckPage(desk_),
+            new MapPage(desk_),
+            new ProjectorPage(desk_, *projector_),
+            keep};
   stack_ = new QStackedWidget;
   for (SetupPage* page : pages_) {
     auto* scroll = new VerticalScroll(page);
@@ -114,6 +123,8 @@ QWidget* SetupPlace::makeFoot(const ActionSet& actions) {
   work->addWidget(stop);
   work->addWidget(work_);
   working_->hide();
+  edits_ = new UndoRow(actions, QStringLiteral("Setup"));
+  row->addWidget(edits_);
   row->addWidget(working_);
   row->addStretch(1);
   for (const ActionId id : {ActionId::StepBack, ActionId::StepOn}) {
@@ -133,7 +144,7 @@ void SetupPlace::showEvent(QShowEvent* event) {
 
 void SetupPlace::showStep(SetupStep step) {
   message_->tell({});
-  desk_.change([step](SetupState& state) { state.step = step; });
+  desk_.go(step);
   refresh();
 }
 
@@ -153,6 +164,7 @@ void SetupPlace::refresh() {
   }
   stack_->setCurrentIndex(static_cast<int>(state.step));
   pages_[static_cast<std::size_t>(state.step)]->refresh();
+  edits_->setSteps(desk_.undoName(), desk_.redoName());
   emit actionsChanged();
 }
 
@@ -169,6 +181,12 @@ bool SetupPlace::act(ActionId action) {
       return true;
     case ActionId::StepOn:
       showStep(static_cast<SetupStep>(std::min(kSetupSteps - 1, step + 1)));
+      return true;
+    case ActionId::Undo:
+      desk_.undo();
+      return true;
+    case ActionId::Redo:
+      desk_.redo();
       return true;
     case ActionId::CheckAgain:
       checkAgain();

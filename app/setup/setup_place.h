@@ -13,14 +13,18 @@ class QStackedWidget;
 namespace ferrule {
 
 class MessageBar;
+class ProjectorDesk;
 class SetupPage;
+class UndoRow;
 
 /// Set-up: a path of steps from the table to a rig that can be trusted, which may be left and entered again anywhere.
 class SetupPlace : public Place {
   Q_OBJECT
  public:
   /// folder: where a set-up under way is kept.
-  SetupPlace(const ActionSet& actions, const QString& folder, QWidget* parent = nullptr);
+  /// projector: that every place shares; null: one of this place's own.
+  SetupPlace(const ActionSet& actions, const QString& folder, ProjectorDesk* projector = nullptr,
+             QWidget* parent = nullptr);
 
   bool act(ActionId action) override;
   [[nodiscard]] bool isBusy() const override { return desk_.job().isRunning(); }
@@ -29,6 +33,7 @@ class SetupPlace : public Place {
   void restore(const QSettings&) override {}
 
   [[nodiscard]] SetupDesk& desk() { return desk_; }
+  [[nodiscard]] ProjectorDesk& projector() { return *projector_; }
   void showStep(SetupStep step);
 
  protected:
@@ -41,9 +46,11 @@ class SetupPlace : public Place {
   void checkAgain();
 
   SetupDesk desk_;
+  ProjectorDesk* projector_;
   bool opened_ = false;
   std::vector<SetupPage*> pages_;
   QButtonGroup steps_;
+  UndoRow* edits_;
   QLabel* title_;
   MessageBar* message_;
   QStackedWidget* stack_;

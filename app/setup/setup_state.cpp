@@ -41,6 +41,29 @@ TagEntry tagOf(const json& object) {
   return tag;
 }
 
+json jsonOf(const LineTrace& line) {
+  json places = json::array();
+  for (const ImagePoint& place : line.places)
+    places.push_back({place.x, place.y});
+  return {{"back", line.kind == LineTrace::Kind::Back},
+          {"cushion", std::string(toText(line.cushion))},
+          {"u_px", line.u_px},
+          {"places_px", std::move(places)}};
+}
+
+/// Nothing for a cushion that nobody knows.
+std::optional<LineTrace> lineOf(const json& object) {
+  const auto cushion = cushionFromText(object.at("cushion").get<std::string>());
+  if (!cushion) return std::nullopt;
+  LineTrace line;
+  line.kind = object.at("back").get<bool>() ? LineTrace::Kind::Back : LineTrace::Kind::Nose;
+  line.cushion = *cushion;
+  line.u_px = object.at("u_px").get<double>();
+  for (const json& place : object.at("places_px"))
+    line.places.push_back({place.at(0).get<double>(), place.at(1).get<double>()});
+  return line;
+}
+
 double tableFileDigits(double length_m) {
   return std::round(100.0 * millimetresFromMetres(length_m)) / 100.0;
 }
@@ -121,6 +144,9 @@ std::string setupText(const SetupState& state) {
   json tags = json::array();
   for (const TagEntry& tag : state.tags)
     tags.push_back(jsonOf(tag));
+  json lines = json::array();
+  for (const LineTrace& line : state.handLines)
+    lines.push_back(jsonOf(line));
   MeasuredTable bare = state.measured;
   bare.tags.clear();
   const json object{{"format", kFormat},
@@ -141,6 +167,7 @@ std::string setupText(const SetupState& state) {
                     {"tag_side_mm", state.tagSide_mm},
                     {"tag_height_mm", state.tagHeight_mm},
                     {"tags", std::move(tags)},
+                    {"lines", std::move(lines)},
                     {"rig", state.rig.toStdString()},
                     {"folder", state.folder.toStdString()}};
   return object.dump(2) + "\n";
@@ -176,6 +203,10 @@ std::optional<SetupState> setupFromText(const std::string& text) {
     state.tags.clear();
     for (const json& tag : object.at("tags"))
       state.tags.push_back(tagOf(tag));
+    // Set-ups that were kept before lines could be placed by hand have none.
+    for (const json& line : object.value("lines", json::array())) {
+      if (auto read = lineOf(line)) state.handLines.push_back(std::move(*read));
+    }
     state.rig = words("rig");
     state.folder = words("folder");
     return state;

@@ -47,8 +47,9 @@ struct SetupState {
   double tagSide_mm = 80.0;
   double tagHeight_mm = 38.0;
   std::vector<TagEntry> tags{{0, {}, {}}, {1, {}, {}}, {2, {}, {}}, {3, {}, {}}};
-  QString rig;     ///< the rig file; empty: none yet
-  QString folder;  ///< where the files were saved; empty: not yet
+  std::vector<LineTrace> handLines;  ///< placed by hand in the film's picture, in place of those found
+  QString rig;                       ///< the rig file; empty: none yet
+  QString folder;                    ///< where the files were saved; empty: not yet
 
   bool operator==(const SetupState&) const = default;
 };

@@ -72,11 +72,13 @@ TablePage::TablePage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
   picture_ = new MeasurePicture(MeasurePicture::Shows::Sides);
   column()->addWidget(picture_, 1);
 
-  connect(name_, &QLineEdit::editingFinished, this,
-          [this] { this->desk().change([&](SetupState& state) { state.name = name_->text().trimmed(); }); });
+  connect(name_, &QLineEdit::editingFinished, this, [this] {
+    name_->setModified(false);
+    this->desk().change(tr("the table's name"), [&](SetupState& state) { state.name = name_->text().trimmed(); });
+  });
   connect(size_, &QComboBox::activated, this, [this] {
     const QString preset = size_->currentData().toString();
-    this->desk().change([&](SetupState& state) {
+    this->desk().change(tr("the table's size"), [&](SetupState& state) {
       state.preset = preset;
       if (const auto size = tableSizeNamed(preset.toStdString())) {
         state.measured.table.length_m = size->length_m;
@@ -86,7 +88,7 @@ TablePage::TablePage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
     refresh();
   });
   const auto lengthChanged = [this] {
-    this->desk().change([&](SetupState& state) {
+    this->desk().change(tr("the table's size"), [&](SetupState& state) {
       state.preset.clear();
       state.measured.table.length_m = metresFromMillimetres(length_->value());
       state.measured.table.width_m = metresFromMillimetres(width_->value());
@@ -95,7 +97,7 @@ TablePage::TablePage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
   connect(length_, &QDoubleSpinBox::valueChanged, this, lengthChanged);
   connect(width_, &QDoubleSpinBox::valueChanged, this, lengthChanged);
   const auto diagonalChanged = [this] {
-    this->desk().change([&](SetupState& state) {
+    this->desk().change(tr("the diagonals"), [&](SetupState& state) {
       state.diagonalA_mm = diagonalA_->value();
       state.diagonalB_mm = diagonalB_->value();
     });
@@ -112,7 +114,7 @@ TablePage::TablePage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
 
 void TablePage::refresh() {
   const SetupState& state = desk().state();
-  if (!name_->hasFocus()) name_->setText(state.name);
+  if (!name_->isModified()) name_->setText(state.name);
   const QSignalBlocker quiet(size_);
   size_->setCurrentIndex(std::max(0, size_->findData(state.preset)));
   const Table& table = state.measured.table;
@@ -163,7 +165,7 @@ BallsPage::BallsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
          "diameter, five times as exact. Balls of the world specification have 57.15 mm and 156 to 170 g."));
   column()->addStretch(1);
   connect(diameter_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-    this->desk().change([&](SetupState& state) {
+    this->desk().change(tr("the balls' diameter"), [&](SetupState& state) {
       // The nose goes with the ball unless it was measured: 63.5 % of its diameter.
       BallSet& balls = state.measured.balls;
       const double share = state.measured.table.noseHeight_m / balls.diameter_m;
@@ -172,7 +174,8 @@ BallsPage::BallsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupSt
     });
   });
   connect(mass_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
-    this->desk().change([&](SetupState& state) { state.measured.balls.mass_kg = value / 1000.0; });
+    this->desk().change(tr("the balls' weight"),
+                        [&](SetupState& state) { state.measured.balls.mass_kg = value / 1000.0; });
   });
   BallsPage::refresh();
 }

@@ -85,20 +85,26 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   picture_ = new MeasurePicture(MeasurePicture::Shows::Tags);
   column()->addWidget(picture_, 1);
 
-  connect(withoutTags_, &QCheckBox::clicked, this,
-          [this](bool checked) { this->desk().change([&](SetupState& state) { state.withoutTags = checked; }); });
-  connect(head_, &QComboBox::activated, this, [this] {
-    this->desk().change(
-        [&](SetupState& state) { state.head = static_cast<PictureSide>(head_->currentData().toInt()); });
+  connect(withoutTags_, &QCheckBox::clicked, this, [this](bool checked) {
+    this->desk().change(tr("without tags"), [&](SetupState& state) { state.withoutTags = checked; });
   });
-  connect(side_, &QDoubleSpinBox::valueChanged, this,
-          [this](double value) { this->desk().change([&](SetupState& state) { state.tagSide_mm = value; }); });
-  connect(height_, &QDoubleSpinBox::valueChanged, this,
-          [this](double value) { this->desk().change([&](SetupState& state) { state.tagHeight_mm = value; }); });
+  connect(head_, &QComboBox::activated, this, [this] {
+    this->desk().change(tr("the head's side"), [&](SetupState& state) {
+      state.head = static_cast<PictureSide>(head_->currentData().toInt());
+      // Their cushions have other names now.
+      state.handLines.clear();
+    });
+  });
+  connect(side_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
+    this->desk().change(tr("the tags' side"), [&](SetupState& state) { state.tagSide_mm = value; });
+  });
+  connect(height_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
+    this->desk().change(tr("the tags' height"), [&](SetupState& state) { state.tagHeight_mm = value; });
+  });
   connect(sheet, &QPushButton::clicked, this, &TagsPage::printTags);
   connect(tags_, &QTableWidget::cellChanged, this, &TagsPage::cellChanged);
   connect(more, &QPushButton::clicked, this, [this] {
-    this->desk().change([](SetupState& state) {
+    this->desk().change(tr("a tag added"), [](SetupState& state) {
       int next = 0;
       for (const TagEntry& tag : state.tags)
         next = std::max(next, tag.id + 1);
@@ -107,7 +113,7 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   });
   connect(fewer, &QPushButton::clicked, this, [this] {
     const int row = tags_->currentRow();
-    this->desk().change([row](SetupState& state) {
+    this->desk().change(tr("a tag removed"), [row](SetupState& state) {
       if (row >= 0 && row < static_cast<int>(state.tags.size())) state.tags.erase(state.tags.begin() + row);
     });
   });
@@ -142,7 +148,8 @@ void TagsPage::cellChanged(int row, int column) {
   }
   emit desk().said({});
   const std::optional<double> entered = isNumber ? std::optional(value) : std::nullopt;
-  desk().change([&](SetupState& state) {
+  const int id = desk().state().tags[static_cast<std::size_t>(row)].id;
+  desk().change(tr("tag %1, as measured").arg(id), [&](SetupState& state) {
     TagEntry& tag = state.tags[static_cast<std::size_t>(row)];
     if (column == 0) {
       if (entered) tag.id = static_cast<int>(*entered);

@@ -33,7 +33,10 @@ constexpr std::array kSetup{
                       "Ask the self-check whether lens and rig fit the film, and the error map how far a ball "
                       "may be off."),
     QT_TRANSLATE_NOOP("PlaceHelp",
-                      "Without tags and board the cushions serve; the error map then says what they cost."),
+                      "Without tags and board the cushions serve; the error map then says what they cost. A cushion "
+                      "that was missed or mistaken is placed by hand under a loupe, in the step Rig."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Every edit can be undone, and brings back what it had made void, the rig included."),
 };
 constexpr std::array kSession{
     QT_TRANSLATE_NOOP("PlaceHelp", "Begin with the game and who plays, or with practice alone."),
@@ -44,6 +47,12 @@ constexpr std::array kSession{
     QT_TRANSLATE_NOOP("PlaceHelp", "The referee keeps turn and score; undo takes back any step."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "Ask for a suggestion only when you want one: that it was shown is kept with the shot."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "The rig is checked against the film before it is measured, and every five minutes of live play; "
+                      "check the rig again at any moment by its key."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "With a projector the suggestion, or where balls must be put back, lies on the cloth. A live "
+                      "session makes it black while somebody leans over the table."),
 };
 constexpr std::array kReview{
     QT_TRANSLATE_NOOP("PlaceHelp", "Choose a shot on the left, or scrub along the time line."),
@@ -61,6 +70,7 @@ constexpr std::array kReview{
 constexpr std::array kDrills{
     QT_TRANSLATE_NOOP("PlaceHelp", "Choose a drill on the left; point at a ball to see how its place is measured."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Every drill has mirror images: what is easy to one side may be hard to the other."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "With a projector the set-up can lie on the cloth; never look into the beam."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "Begin a run, click where the cue ball came to rest, and press the key of what happened."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Or let the tries be counted from a session that was recorded."),

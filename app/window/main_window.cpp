@@ -2,6 +2,7 @@
 #include "app/window/main_window.h"
 
 #include <QAbstractButton>
+#include <QAbstractSpinBox>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
@@ -12,6 +13,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -22,6 +24,7 @@
 #include <algorithm>
 #include <array>
 
+#include "app/projector/projector_desk.h"
 #include "app/window/about_page.h"
 #include "app/window/appearance.h"
 #include "app/window/help_page.h"
@@ -29,6 +32,7 @@
 #include "app/window/languages.h"
 #include "app/window/place_list.h"
 #include "app/window/recent_records.h"
+#include "app/window/undo_row.h"
 
 namespace ferrule {
 
@@ -63,8 +67,11 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   row->addWidget(list_);
   row->addWidget(stack_, 1);
   setCentralWidget(whole);
+  Openers shared = openers;
+  if (shared.projector == nullptr) shared.projector = new ProjectorDesk(this);
+  projector_ = shared.projector;
   for (const PlaceRow& place : placeRows()) {
-    places_.push_back(place.make(openers, *actions_));
+    places_.push_back(place.make(shared, *actions_));
     stack_->addWidget(places_.back());
     connect(places_.back(), &Place::shotsWanted, this, &MainWindow::showShots);
     connect(places_.back(), &Place::playerErased, this, &MainWindow::forgetPlayer);
@@ -233,6 +240,10 @@ void MainWindow::act(ActionId action) {
       AboutPage(this).exec();
       return;
     default:
+      if (auto* place = qobject_cast<Place*>(stack_->currentWidget()); place != nullptr && place->act(action)) return;
+      // A rig is asked again from anywhere.
+      if (action != ActionId::CheckAgain) return;
+      showPlace(QStringLiteral("setup"));
       if (auto* place = qobject_cast<Place*>(stack_->currentWidget())) place->act(action);
       return;
   }
@@ -296,6 +307,18 @@ bool MainWindow::eventFilter(QObject* object, QEvent* event) {
       return true;
     }
   }
+  // A field in which nothing waits to be taken over leaves undo to the place.
+  if (event->type() == QEvent::ShortcutOverride) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const auto* field = qobject_cast<QWidget*>(object);
+    const bool steps = key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo);
+    const bool takesText =
+        qobject_cast<QLineEdit*>(object) != nullptr || qobject_cast<QAbstractSpinBox*>(object) != nullptr;
+    if (steps && takesText && !isBeingTyped(*field)) {
+      event->ignore();
+      return true;
+    }
+  }
   return QMainWindow::eventFilter(object, event);
 }
 
@@ -326,6 +349,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
                     QString::fromLatin1(placeRows()[static_cast<std::size_t>(stack_->currentIndex())].name));
   for (Place* place : places_)
     place->save(settings);
+  // Its screen is a window too: left open it would shine on over an empty room and keep the program alive.
+  projector_->close();
   event->accept();
 }
 

@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace ferrule {
 
 class PlaceList;
+class ProjectorDesk;
 
 /// Composes the list of places, the places and the menus, and nothing else.
 class MainWindow : public QMainWindow {
@@ -57,6 +58,7 @@ class MainWindow : public QMainWindow {
   ActionSet* actions_;
   PlaceList* list_;
   QStackedWidget* stack_;
+  ProjectorDesk* projector_;
   std::vector<Place*> places_;
   SpeedUnit speedUnit_ = SpeedUnit::MetresPerSecond;
 };

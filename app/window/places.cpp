@@ -18,14 +18,15 @@ namespace ferrule {
 namespace {
 
 constexpr std::array kRows{
-    PlaceRow{
-        "setup", QT_TRANSLATE_NOOP("Places", "Set-up"),
-        QT_TRANSLATE_NOOP("Places", "Set up table, lens and rig, and see how far to trust them"), "setup", "Alt+1",
-        [](const Openers&, const ActionSet& actions) -> Place* { return new SetupPlace(actions, ownSetupFolder()); }},
+    PlaceRow{"setup", QT_TRANSLATE_NOOP("Places", "Set-up"),
+             QT_TRANSLATE_NOOP("Places", "Set up table, lens and rig, and see how far to trust them"), "setup", "Alt+1",
+             [](const Openers& openers, const ActionSet& actions) -> Place* {
+               return new SetupPlace(actions, ownSetupFolder(), openers.projector);
+             }},
     PlaceRow{"session", QT_TRANSLATE_NOOP("Places", "Session"),
              QT_TRANSLATE_NOOP("Places", "Put in what is played, shot by shot"), "session", "Alt+2",
-             [](const Openers&, const ActionSet& actions) -> Place* {
-               return new SessionPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             [](const Openers& openers, const ActionSet& actions) -> Place* {
+               return new SessionPlace(actions, QDateTime::currentMSecsSinceEpoch, openers.projector);
              }},
     PlaceRow{
         "review", QT_TRANSLATE_NOOP("Places", "Review"),
@@ -33,8 +34,8 @@ constexpr std::array kRows{
         [](const Openers& openers, const ActionSet& actions) -> Place* { return new ReviewPlace(openers, actions); }},
     PlaceRow{"drills", QT_TRANSLATE_NOOP("Places", "Drills"),
              QT_TRANSLATE_NOOP("Places", "Set up a drill, repeat it, and see the scatter shrink"), "drills", "Alt+4",
-             [](const Openers&, const ActionSet& actions) -> Place* {
-               return new DrillsPlace(actions, QDateTime::currentMSecsSinceEpoch);
+             [](const Openers& openers, const ActionSet& actions) -> Place* {
+               return new DrillsPlace(actions, QDateTime::currentMSecsSinceEpoch, openers.projector);
              }},
     PlaceRow{"progress", QT_TRANSLATE_NOOP("Places", "Progress"),
              QT_TRANSLATE_NOOP("Places", "See how a player's aim, speed and makes hold up"), "progress", "Alt+5",

@@ -10,11 +10,15 @@
 
 namespace ferrule {
 
+class ProjectorDesk;
+
 /// What places are made of: how to reach records and films. Given once, by main.
 struct Openers {
   ReviewSourceOpener record;
   FilmOpener film;
   QString demoRecord;  ///< path of the demo's record; empty where it is not installed
+  /// That all places share; null: a place has one of its own.
+  ProjectorDesk* projector = nullptr;
 };
 
 /// One row of the list of places.

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <cmath>
 
+#include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -18,6 +19,9 @@ struct CheckSentence {
  public:
   [[nodiscard]] static QString sentence(const SelfCheck& check, const CheckNames& names);
   [[nodiscard]] static QString line(const CheckFinding& finding);
+
+ private:
+  [[nodiscard]] static QString cushions(const std::string& what);
 };
 
 QString number(double value, int decimals) {
@@ -94,26 +98,35 @@ QString CheckSentence::sentence(const SelfCheck& check, const CheckNames& names)
   return {};
 }
 
+/// Cushions by the words of the files, alone or as a pair, in the words of people.
+QString CheckSentence::cushions(const std::string& what) {
+  QStringList words;
+  for (const QString& name : QString::fromStdString(what).split(QStringLiteral(" and "))) {
+    const auto cushion = cushionFromText(name.toStdString());
+    words << (cushion ? cushionWords(*cushion) : name);
+  }
+  return atStart(words.size() == 2 ? tr("%1 and %2", "two cushions").arg(words[0], words[1]) : words.join(' '));
+}
+
 QString CheckSentence::line(const CheckFinding& finding) {
-  const QString what = QString::fromStdString(finding.what);
   const auto name = [&]() -> QString {
     switch (finding.kind) {
       case CheckFinding::Kind::Tag:
-        return tr("tag %1 from its place").arg(what);
+        return tr("Tag %1: from its place").arg(QString::fromStdString(finding.what));
       case CheckFinding::Kind::NoseStraight:
-        return tr("nose %1 from a straight line").arg(what);
+        return tr("%1: nose from a straight line", "a cushion").arg(cushions(finding.what));
       case CheckFinding::Kind::NosePlace:
-        return tr("nose %1 from its place (+ inward)").arg(what);
+        return tr("%1: nose from its place (+ inward)", "a cushion").arg(cushions(finding.what));
       case CheckFinding::Kind::Parallel:
-        return tr("%1 from parallel").arg(what);
+        return tr("%1: from parallel", "two cushions").arg(cushions(finding.what));
       case CheckFinding::Kind::Length:
-        return tr("length nose to nose, seen minus measured");
+        return tr("Length nose to nose, seen minus measured");
       case CheckFinding::Kind::Width:
-        return tr("width nose to nose, seen minus measured");
+        return tr("Width nose to nose, seen minus measured");
       case CheckFinding::Kind::BallSize:
-        return tr("diameters of the balls, largest minus smallest");
+        return tr("Diameters of the balls, largest minus smallest");
       case CheckFinding::Kind::BallPlace:
-        return tr("deepest ball inside a cushion or another ball");
+        return tr("Deepest ball inside a cushion or another ball");
     }
     return {};
   }();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <span>
+
 #include "core/camera/rig.h"
 
 namespace ferrule {
@@ -16,5 +18,19 @@ struct CameraMove {
 
   bool operator==(const CameraMove&) const = default;
 };
+
+/// Whether the camera moved between these times of the film: what was read of them is doubtful.
+[[nodiscard]] inline bool isDuring(const CameraMove& move, double from_s, double until_s) {
+  return from_s < move.settled_s && until_s > move.since_s;
+}
+
+/// The rig that held at a time of the film. moves: in order.
+[[nodiscard]] inline const Rig& rigAt(const Rig& first, std::span<const CameraMove> moves, double time_s) {
+  const Rig* rig = &first;
+  for (const CameraMove& move : moves) {
+    if (time_s >= move.time_s) rig = &move.rig;
+  }
+  return *rig;
+}
 
 }  // namespace ferrule

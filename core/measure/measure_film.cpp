@@ -8,6 +8,7 @@
 #include "core/camera/rig_file.h"
 #include "core/measure/film_readings.h"
 #include "core/measure/measured_frame.h"
+#include "core/record/frame_moves.h"
 
 namespace ferrule {
 
@@ -127,6 +128,12 @@ Result<MeasureReport> measureFilm(const MeasureOptions& options, const JobContro
   }
   FilmReadings source(std::move(*film), *rig, *measured, *kit);
   auto report = measureReadings(source, *measured, sinks, job, observer);
+  // Shots that were committed stay, so what they were seen from does too.
+  if (frame) {
+    if (auto kept = keepMoves(frame->record, frame->frame, source.moves()); !kept) {
+      return tl::make_unexpected(kept.error());
+    }
+  }
   if (!report) return report;
   report->endedEarly = source.endedEarly();
   report->moves = source.moves();

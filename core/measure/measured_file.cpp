@@ -4,7 +4,7 @@
 #include <nlohmann/json.hpp>
 #include <utility>
 
-#include "core/camera/rig_file.h"
+#include "core/camera/move_json.h"
 #include "core/geometry/units.h"
 #include "core/table/shot_text.h"
 
@@ -167,7 +167,7 @@ Result<void> MeasuredFile::writeList(Spool& entries) {
 std::vector<int> MeasuredFile::shotsDuring(const CameraMove& move) const {
   std::vector<int> shots;
   for (const ShotTime& shot : shotTimes_) {
-    if (shot.strike_s < move.settled_s && shot.rest_s > move.since_s) shots.push_back(shot.number);
+    if (isDuring(move, shot.strike_s, shot.rest_s)) shots.push_back(shot.number);
   }
   return shots;
 }
@@ -180,13 +180,9 @@ Result<void> MeasuredFile::keep(const MeasuredFilm& film, const Rig& rig, std::s
   output_.write(",\n\"rig\": ");
   nlohmann::ordered_json moveList = nlohmann::ordered_json::array();
   for (const CameraMove& move : moves) {
-    moveList.push_back({{"image", move.image},
-                        {"time_s", move.time_s},
-                        {"since_s", move.since_s},
-                        {"settled_s", move.settled_s},
-                        {"moved_mm", millimetresFromMetres(move.moved_m)},
-                        {"shots", shotsDuring(move)},
-                        {"rig", nlohmann::ordered_json::parse(rigText(move.rig))}});
+    nlohmann::ordered_json told = jsonOf(move);
+    told["shots"] = shotsDuring(move);
+    moveList.push_back(std::move(told));
   }
   output_.write(rigSummaryText(rig, moveList));
   if (table) output_.write(",\n\"fingerprint\": " + fingerprintSummaryText(*table));

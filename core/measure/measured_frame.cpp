@@ -4,6 +4,7 @@
 #include <filesystem>
 
 #include "core/measure/record_entries.h"
+#include "core/record/frame_moves.h"
 
 namespace ferrule {
 
@@ -66,6 +67,7 @@ Result<void> completeFrame(MeasuredFrame& frame, const MeasureReport& report) {
   frame.film.images = report.images;
   frame.film.duration_s = report.duration_s;
   if (const auto updated = frame.record.addFilm(frame.film); !updated) return tl::make_unexpected(updated.error());
+  if (auto kept = keepMoves(frame.record, frame.frame, report.moves); !kept) return kept;
   return frame.record.completeFrame(frame.frame);
 }
 

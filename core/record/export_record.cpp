@@ -3,10 +3,13 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <nlohmann/json.hpp>
 
+#include "core/camera/move_json.h"
 #include "core/camera/rig_file.h"
 #include "core/record/drill_rows.h"
 #include "core/record/export_writers.h"
+#include "core/record/frame_moves.h"
 #include "core/record/people.h"
 #include "core/table/shot_text.h"
 
@@ -161,6 +164,14 @@ class Exporter {
     json_.write(summary.film ? filmJson(*summary.film) : "null");
     json_.write(",\n   \"rig\": ");
     json_.write(*rig ? rigText(**rig) : "null");
+    const auto moves = movesOf(record_, summary.id);
+    if (!moves) return tl::make_unexpected(moves.error());
+    json_.write(",\n   \"moves\": [");
+    for (std::size_t i = 0; i < moves->size(); ++i) {
+      json_.write(i > 0 ? ", " : "");
+      json_.write(jsonOf((*moves)[i]).dump());
+    }
+    json_.write("]");
     json_.write(",\n   \"placements\": [");
     for (std::size_t i = 0; i < placements->size(); ++i) {
       json_.write(i > 0 ? ", " : "");

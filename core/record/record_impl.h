@@ -33,6 +33,9 @@ struct RecordInside {
   [[nodiscard]] static Record::Impl& of(Record& record) { return *record.impl_; }
 };
 
+/// Of a text, lower-case hex.
+[[nodiscard]] std::string sha256Of(const std::string& content);
+
 /// A random name, unique over all machines.
 [[nodiscard]] std::string freshUid();
 

@@ -15,11 +15,11 @@
 
 namespace ferrule {
 
-namespace {
-
 std::string sha256Of(const std::string& content) {
   return QCryptographicHash::hash(QByteArray::fromStdString(content), QCryptographicHash::Sha256).toHex().toStdString();
 }
+
+namespace {
 
 Result<std::optional<std::int64_t>> idOf(Connection& connection, const QString& sql,
                                          const std::vector<QVariant>& values) {

@@ -43,27 +43,34 @@ Result<RigEvidence> evidenceOf(const RigWanted& wanted, const FilmInfo& film) {
   return evidence;
 }
 
-Result<Rig> fromCushions(const RigWanted& wanted, const RigEvidence& evidence, FilmSource& film,
-                         const JobControl& job) {
+Result<SeenLines> linesIn(FilmSource& film, const RigWanted& wanted, NoseSurvey* noses, const JobControl& job) {
   std::vector<cv::Mat> pictures;
-  NoseSurvey noses;
   FilmImage image;
   while (image.number < kMostNoseImages * kNoseStride && film.next(image)) {
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
     if (image.number % kNoseStride != 0) continue;
     pictures.push_back(image.picture.clone());
-    noses.add(image.picture);
+    if (noses != nullptr) noses->add(image.picture);
     job.reportShare(-1.0, "looking for cushions");
   }
-  std::vector<LineTrace> lines;
+  SeenLines seen;
   if (!pictures.empty()) {
-    const cv::Mat median = medianPicture(pictures);
-    if (const auto outline = ClothOutline::find(median)) {
-      lines = traceLines(median, *outline, wayWithHead(*outline, wanted.head), wanted.measured.table);
+    seen.picture = medianPicture(pictures);
+    if (const auto outline = ClothOutline::find(seen.picture)) {
+      seen.lines = traceLines(seen.picture, *outline, wayWithHead(*outline, wanted.head), wanted.measured.table);
     }
   }
+  seen.lines = withHandLines(std::move(seen.lines), wanted.handLines);
   if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
-  auto rig = rigFromLines(evidence, wanted.measured, lines);
+  return seen;
+}
+
+Result<Rig> fromCushions(const RigWanted& wanted, const RigEvidence& evidence, FilmSource& film,
+                         const JobControl& job) {
+  NoseSurvey noses;
+  const auto seen = linesIn(film, wanted, &noses, job);
+  if (!seen) return tl::make_unexpected(seen.error());
+  auto rig = rigFromLines(evidence, wanted.measured, seen->lines);
   if (rig) addNoses(*rig, noses.result(*rig, wanted.measured.table));
   return rig;
 }
@@ -90,6 +97,14 @@ Result<Rig> fromTags(const RigWanted& wanted, RigEvidence evidence, FilmSource& 
 }
 
 }  // namespace
+
+Result<SeenLines> linesOfFilm(const RigWanted& wanted, const JobControl& job) {
+  auto film = FilmSource::open(wanted.film);
+  if (!film) return tl::make_unexpected(film.error());
+  auto seen = linesIn(*film, wanted, nullptr, job);
+  if (seen && seen->picture.empty()) return failure(ErrorCode::FilmTruncated, wanted.film);
+  return seen;
+}
 
 Result<Rig> rigFromFilm(const RigWanted& wanted, const JobControl& job) {
   auto film = FilmSource::open(wanted.film);

@@ -120,4 +120,11 @@ std::vector<LineTrace> traceLines(const cv::Mat& picture, const ClothOutline& ou
   return traces;
 }
 
+std::vector<LineTrace> withHandLines(std::vector<LineTrace> found, const std::vector<LineTrace>& placed) {
+  for (const LineTrace& line : placed)
+    std::erase_if(found, [&](const LineTrace& other) { return other.cushion == line.cushion; });
+  found.insert(found.end(), placed.begin(), placed.end());
+  return found;
+}
+
 }  // namespace ferrule

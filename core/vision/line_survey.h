@@ -30,4 +30,8 @@ enum class PictureSide { Left, Right, Top, Bottom };
 [[nodiscard]] std::vector<LineTrace> traceLines(const cv::Mat& picture, const ClothOutline& outline, TableWay way,
                                                 const Table& table);
 
+/// Found lines, but for those of cushions that a person placed: they stand in for all that was found of the cushion,
+/// since whoever mistakes its nose mistakes its back edge too.
+[[nodiscard]] std::vector<LineTrace> withHandLines(std::vector<LineTrace> found, const std::vector<LineTrace>& placed);
+
 }  // namespace ferrule

@@ -16,6 +16,7 @@
 #include "app/session/measuring_words.h"
 #include "app/session/start_form.h"
 #include "app/window/main_window.h"
+#include "core/camera/rig_file.h"
 #include "tests/app/session_screen.h"
 #include "tests/support/test_registry.h"
 
@@ -39,6 +40,8 @@ class FilmSessionTest : public QObject {
   void aDroppedFilmStandsInTheForm();
   void whatIsDroppedOnTheWindowGoesToItsPlace();
   void theTimeLeftIsSaidInWords();
+  void aFilmThatFitsItsRigSaysSo();
+  void aFilmThatDoesNotFitItsRigIsDoubtedBeforeItIsMeasured();
 
  private:
   void fill(const QString& film = kClipFolder + "stop-shot.mp4", const QString& rig = kClipFolder + "rig.json",
@@ -260,6 +263,39 @@ void FilmSessionTest::theTimeLeftIsSaidInWords() {
   QCOMPARE(remainingWords(30.0, 0.5), QString("less than a minute left"));
   QCOMPARE(remainingWords(60.0, 0.25), QString("about 3 minute(s) left"));
   QCOMPARE(remainingWords(3600.0, 0.25), QString("about 3 hour(s) left"));
+}
+
+void FilmSessionTest::aFilmThatFitsItsRigSaysSo() {
+  fill();
+  measure();
+  QVERIFY(film().check() != nullptr);
+  QCOMPARE(film().check()->verdict, RigFault::None);
+  QVERIFY2(screen_->words("measuringWords").contains("belong together"), qPrintable(screen_->words("measuringWords")));
+}
+
+/// A rig whose camera was pushed since it was made.
+void FilmSessionTest::aFilmThatDoesNotFitItsRigIsDoubtedBeforeItIsMeasured() {
+  Rig pushed = readRigFile((kClipFolder + "rig.json").toStdString()).value();
+  pushed.pose.translation_m.x() += 0.020;
+  const QString rig = screen_->file("pushed.json");
+  QVERIFY(writeRigFile(rig.toStdString(), pushed).has_value());
+  fill(kClipFolder + "stop-shot.mp4", rig);
+  begin();
+  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("filmMisfit"), 120'000);
+  const QString said = screen_->words("filmMisfit");
+  QVERIFY2(said.contains("moved by 2") && said.contains("off by up to"), qPrintable(said));
+  auto record = Record::open(screen_->record().toStdString());
+  QVERIFY(record->sessions()->empty());
+  // The way to the cure, and the way on.
+  QSignalSpy wanted(&screen_->place(), &Place::placeWanted);
+  screen_->find<QPushButton>("mendInSetup")->click();
+  QCOMPARE(wanted.front().front().toString(), QString("setup"));
+  screen_->find<QPushButton>("measureDespite")->click();
+  QTRY_COMPARE_WITH_TIMEOUT(film().state(), FilmState::Done, 120'000);
+  QVERIFY(record->sessions()->size() == 1);
+  // Another rig is another matter.
+  screen_->find<QPushButton>("anotherSession")->click();
+  QVERIFY(!screen_->isVisible("filmMisfit"));
 }
 
 FERRULE_TEST(FilmSessionTest)

@@ -13,6 +13,7 @@
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
 #include "app/session/live_words.h"
+#include "core/camera/rig_file.h"
 #include "tests/app/session_screen.h"
 #include "tests/support/test_registry.h"
 
@@ -65,6 +66,8 @@ class LiveSessionTest : public QObject {
   void aSuggestionIsShownWhenAskedForAndKeptWithTheShot();
   void aSourceThatCannotBeReadIsOneSentence();
   void imagesOfAnotherSizeAreRefused();
+  void theRigIsCheckedAsTheSessionBegins();
+  void aCameraThatWasPushedIsSaidAtOnce();
   void withoutACameraAFilmIsAskedFor();
   void countsAreSaidInWords();
   void everyFormOfACamerasImageBecomesThePicture();
@@ -221,6 +224,30 @@ void LiveSessionTest::everyFormOfACamerasImageBecomesThePicture() {
       QVERIFY2(std::abs(grey[channel] - 129) <= 2, qPrintable(QString::number(grey[channel])));
   }
   QVERIFY(pictureOf(QVideoFrame()).empty());
+}
+
+void LiveSessionTest::theRigIsCheckedAsTheSessionBegins() {
+  play();
+  QTRY_VERIFY_WITH_TIMEOUT(live().lastCheck() != nullptr, 120'000);
+  QTRY_VERIFY(screen_->isVisible("liveCheck"));
+  QVERIFY2(screen_->words("liveCheck").contains("it fits"), qPrintable(screen_->words("liveCheck")));
+  // What fits is no news: it is said beside the counts alone.
+  QVERIFY(!screen_->words("sessionMessage").contains("checked"));
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+}
+
+void LiveSessionTest::aCameraThatWasPushedIsSaidAtOnce() {
+  Rig pushed = readRigFile((kClipFolder + "rig.json").toStdString()).value();
+  pushed.pose.translation_m.x() += 0.020;
+  MeasureOptions made = options(*screen_);
+  made.rig = screen_->file("pushed.json").toStdString();
+  QVERIFY(writeRigFile(made.rig, pushed).has_value());
+  live().start(made, std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken));
+  QTRY_VERIFY_WITH_TIMEOUT(live().lastCheck() != nullptr, 120'000);
+  QTRY_VERIFY(screen_->isVisible("sessionMessage"));
+  const QString said = screen_->words("sessionMessage");
+  QVERIFY2(said.contains("moved by 2") && said.contains("pushed.json"), qPrintable(said));
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
 }
 
 FERRULE_TEST(LiveSessionTest)

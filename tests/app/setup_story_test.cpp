@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QDoubleSpinBox>
@@ -12,10 +13,11 @@
 #include <QToolButton>
 #include <QtTest>
 
+#include "app/projector/projector_screen.h"
 #include "app/setup/chain_row.h"
 #include "app/setup/error_map_view.h"
 #include "app/setup/lens_page.h"
-#include "app/setup/projector_screen.h"
+#include "app/setup/lines_view.h"
 #include "app/setup/rig_in_use.h"
 #include "app/setup/setup_place.h"
 #include "core/base/text_file.h"
@@ -42,6 +44,11 @@ class SetupStoryTest : public QObject {
   void badFilesAreOneSentence();
   void aStateComesBackAsItWas();
   void aProjectorsPictureNeverJumps();
+  void everyEditIsUndoneAndDoneAgain();
+  void undoingAnEditBringsBackWhatItMadeVoid();
+  void aRigMadeMeanwhileOfOtherThingsIsNotKept();
+  void aSetUpIsReadAgainBesideTheWindow();
+  void aCushionIsPlacedByHandUnderTheLoupe();
 
  private:
   void openPlace();
@@ -132,7 +139,7 @@ void SetupStoryTest::unequalDiagonalsAreSaid() {
 
 void SetupStoryTest::stillsGiveALensAndOneGivenTwiceCountsOnce() {
   place_->showStep(SetupStep::Lens);
-  desk().change([](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
+  desk().change("step", [](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
   QStringList stills = LensPage::picturesIn({kBoards});
   QCOMPARE(stills.size(), 13);
   stills << stills.first();
@@ -234,7 +241,7 @@ void SetupStoryTest::withoutTagsThePlacesAreSaidToBeLessSure() {
   desk().makeRig();
   waitForWork();
   const double tagged_m = desk().errorMap()->at({0.9, 0.4})->reach95_m();
-  desk().change([](SetupState& state) {
+  desk().change("step", [](SetupState& state) {
     state.withoutTags = true;
     state.withoutBoard = true;
   });
@@ -272,7 +279,7 @@ void SetupStoryTest::aShotTellsWhatTheMapIsWorth() {
 }
 
 void SetupStoryTest::longWorkCanBeStopped() {
-  desk().change([](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
+  desk().change("step", [](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
   QStringList many;
   for (int i = 0; i < 20; ++i)
     many << LensPage::picturesIn({kBoards});
@@ -356,6 +363,199 @@ void SetupStoryTest::aProjectorsPictureNeverJumps() {
   QTRY_COMPARE(light(), 0);
   QTest::keyClick(&screen, Qt::Key_Escape);
   QVERIFY(!screen.isVisible());
+}
+
+/// One edit of every kind, then all of them back and on again: the state is what it was at every step.
+void SetupStoryTest::everyEditIsUndoneAndDoneAgain() {
+  const auto act = [this](ActionId id) { actions_->at(id)->trigger(); };
+  std::vector<SetupState> states{desk().state()};
+  const auto edited = [&] {
+    QVERIFY2(!(desk().state() == states.back()), qPrintable(desk().undoName()));
+    states.push_back(desk().state());
+  };
+  const auto spin = [&](const char* name, double value) {
+    find<QDoubleSpinBox>(name)->setValue(value);
+    edited();
+  };
+  place_->showStep(SetupStep::Table);
+  states.back() = desk().state();
+  auto* name = find<QLineEdit>("tableName");
+  QTest::keyClicks(name, "Hall");
+  QTest::keyClick(name, Qt::Key_Return);
+  edited();
+  spin("tableLength", 2400.0);
+  spin("tableWidth", 1200.0);
+  spin("diagonalA", 2683.0);
+  spin("diagonalB", 2684.0);
+  place_->showStep(SetupStep::Balls);
+  states.back() = desk().state();
+  spin("ballDiameter", 57.0);
+  spin("ballMass", 165.0);
+  place_->showStep(SetupStep::Camera);
+  states.back() = desk().state();
+  auto* camera = find<QLineEdit>("cameraName");
+  QTest::keyClicks(camera, "wide");
+  QTest::keyClick(camera, Qt::Key_Return);
+  edited();
+  place_->showStep(SetupStep::Lens);
+  states.back() = desk().state();
+  spin("boardSquare", 31.0);
+  spin("rulerAcross", 99.0);
+  desk().useLensFile(kClip + "lens.json");
+  edited();
+  find<QCheckBox>("withoutBoard")->click();
+  edited();
+  place_->showStep(SetupStep::Tags);
+  states.back() = desk().state();
+  find<QCheckBox>("withoutTags")->click();
+  edited();
+  spin("tagSide", 90.0);
+  spin("tagHeight", 40.0);
+  auto* tags = find<QTableWidget>("tagList");
+  tags->item(0, 2)->setText("-1117.5");
+  edited();
+  tags->item(1, 1)->setText("41");
+  edited();
+  find<QPushButton>("addTag")->click();
+  edited();
+  tags->setCurrentCell(4, 0);
+  find<QPushButton>("removeTag")->click();
+  edited();
+  desk().openTable(kClip + "table.json");
+  edited();
+  const auto same = [&](std::size_t at) {
+    SetupState expected = states[at];
+    // The page shown is that of the edit, which is no part of what was put in.
+    expected.step = desk().state().step;
+    return desk().state() == expected;
+  };
+  for (std::size_t at = states.size() - 1; at-- > 0;) {
+    act(ActionId::Undo);
+    QVERIFY2(same(at), qPrintable(QStringLiteral("undo to %1; next: %2").arg(at).arg(desk().undoName())));
+  }
+  QVERIFY(desk().undoName().isEmpty());
+  QVERIFY(!find<QToolButton>("undoSetup")->isEnabled());
+  QCOMPARE(find<QLineEdit>("tableName")->text(), QString());
+  act(ActionId::Undo);
+  for (std::size_t at = 1; at < states.size(); ++at) {
+    act(ActionId::Redo);
+    QVERIFY2(same(at), qPrintable(QStringLiteral("redo to %1; next: %2").arg(at).arg(desk().redoName())));
+  }
+  QVERIFY(desk().redoName().isEmpty());
+  QVERIFY2(find<QToolButton>("undoSetup")->toolTip().contains("the table file"),
+           qPrintable(find<QToolButton>("undoSetup")->toolTip()));
+  // A new edit leaves nothing to do again.
+  act(ActionId::Undo);
+  find<QDoubleSpinBox>("tagSide")->setValue(85.0);
+  QVERIFY(desk().redoName().isEmpty());
+  // What was undone is also what is kept.
+  openPlace();
+  QTRY_COMPARE(desk().state().tagSide_mm, 85.0);
+}
+
+void SetupStoryTest::undoingAnEditBringsBackWhatItMadeVoid() {
+  putInClip();
+  desk().makeRig();
+  waitForWork();
+  const Rig made = *desk().rig();
+  place_->showStep(SetupStep::Tags);
+  find<QTableWidget>("tagList")->item(0, 2)->setText("-1100");
+  QVERIFY(!desk().rig().has_value());
+  actions_->at(ActionId::Undo)->trigger();
+  QVERIFY(desk().rig() == made);
+  QVERIFY(desk().errorMap() != nullptr);
+  actions_->at(ActionId::Redo)->trigger();
+  QVERIFY(!desk().rig().has_value());
+  // A whole new set-up begun by mistake, too; and what the folder holds is what shows.
+  actions_->at(ActionId::Undo)->trigger();
+  desk().startAgain();
+  QVERIFY(desk().state().film.isEmpty());
+  actions_->at(ActionId::Undo)->trigger();
+  QVERIFY(desk().rig() == made);
+  openPlace();
+  QTRY_VERIFY(desk().rig().has_value());
+  // To the digits of the file.
+  QVERIFY((desk().rig()->pose.translation_m - made.pose.translation_m).norm() < 1e-9);
+}
+
+void SetupStoryTest::aRigMadeMeanwhileOfOtherThingsIsNotKept() {
+  putInClip();
+  desk().makeRig();
+  desk().change("step", [](SetupState& state) { state.measured.table.length_m += 0.010; });
+  actions_->at(ActionId::Undo)->trigger();
+  QVERIFY2(message().contains("Work goes on"), qPrintable(message()));
+  waitForWork();
+  QVERIFY(!desk().rig().has_value());
+  QVERIFY2(message().contains("changed meanwhile"), qPrintable(message()));
+}
+
+/// The error map is worked out over the whole table: the window must not wait for it.
+void SetupStoryTest::aSetUpIsReadAgainBesideTheWindow() {
+  putInClip();
+  desk().makeRig();
+  waitForWork();
+  openPlace();
+  QVERIFY(desk().job().isRunning());
+  QVERIFY(desk().errorMap() == nullptr);
+  QTRY_VERIFY(desk().errorMap() != nullptr);
+  waitForWork();
+  QVERIFY(desk().filmLook().has_value());
+  // Whoever edits before it was read keeps the edit.
+  openPlace();
+  desk().change("step", [](SetupState& state) { state.tagHeight_mm = 33.0; });
+  waitForWork();
+  QCOMPARE(desk().state().tagHeight_mm, 33.0);
+  QVERIFY(!desk().rig().has_value());
+}
+
+void SetupStoryTest::aCushionIsPlacedByHandUnderTheLoupe() {
+  putInClip();
+  place_->showStep(SetupStep::Rig);
+  QVERIFY(!find<QPushButton>("adjustLines")->isVisible());
+  desk().change("step", [](SetupState& state) { state.withoutTags = true; });
+  QVERIFY(find<QPushButton>("adjustLines")->isVisible());
+  find<QPushButton>("adjustLines")->click();
+  waitForWork();
+  auto* lines = find<LinesView>("linesView");
+  QVERIFY(lines->isVisible());
+  QCOMPARE(lines->noses().size(), std::size_t{6});
+  QCOMPARE(lines->guesses(), 0);
+  // Dragged away and back by keys: the loupe shows while it has the focus.
+  const LineTrace before = lines->noses().front();
+  const QPoint from = lines->screenFromImage(before.places[2]).toPoint();
+  QTest::mousePress(lines, Qt::LeftButton, {}, from);
+  QTest::mouseMove(lines, from + QPoint(12, 0));
+  QTest::mouseRelease(lines, Qt::LeftButton, {}, from + QPoint(12, 0));
+  QCOMPARE(desk().state().handLines.size(), std::size_t{1});
+  QVERIFY(lines->noses().front().places[2].x > before.places[2].x + 5.0);
+  QVERIFY2(lines->handleWords().contains("place 3 of 5"), qPrintable(lines->handleWords()));
+  const double dragged = lines->noses().front().places[2].x;
+  QTest::keyClick(lines, Qt::Key_Left);
+  QVERIFY(std::abs(lines->noses().front().places[2].x - (dragged - 0.25)) < 1e-9);
+  QTest::keyClick(lines, Qt::Key_PageDown);
+  QVERIFY(lines->handleWords().contains("place 4 of 5"));
+  actions_->at(ActionId::Undo)->trigger();
+  QVERIFY(std::abs(lines->noses().front().places[2].x - dragged) < 1e-9);
+  actions_->at(ActionId::Undo)->trigger();
+  QVERIFY(desk().state().handLines.empty());
+  QVERIFY(lines->noses().front() == before);
+  // Placed where it was found, it gives a rig like the one from the found lines.
+  desk().change("step", [&](SetupState& state) { state.handLines = lines->noses(); });
+  find<QPushButton>("makeRig")->click();
+  waitForWork();
+  QVERIFY2(desk().rig().has_value(), qPrintable(message()));
+  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
+  const double radius_m = desk().rigTable().balls.radius_m();
+  for (const TablePoint place : {TablePoint{0.0, 0.0}, TablePoint{0.9, 0.4}, TablePoint{-0.9, -0.4}}) {
+    const ImagePoint pixel = imageFromTable(shipped, {place.x, place.y, radius_m}).value();
+    const double off_m = distance(tableFromImage(*desk().rig(), pixel, radius_m).value(), place);
+    QVERIFY2(off_m < 0.003, qPrintable(QString::number(1000.0 * off_m)));
+  }
+  // They are kept, and taken back as one.
+  openPlace();
+  QTRY_COMPARE(desk().state().handLines.size(), std::size_t{6});
+  find<QPushButton>("linesAsFound")->click();
+  QVERIFY(desk().state().handLines.empty());
 }
 
 FERRULE_TEST(SetupStoryTest)

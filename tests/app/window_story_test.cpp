@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QDoubleSpinBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QToolButton>
@@ -15,6 +17,7 @@
 #include "app/review/time_line.h"
 #include "app/window/main_window.h"
 #include "app/window/window_call.h"
+#include "core/record/frame_moves.h"
 #include "core/record/record.h"
 #include "tests/app/fresh_settings.h"
 #include "tests/app/review_sample.h"
@@ -66,6 +69,8 @@ class WindowStoryTest : public QObject {
   void speedsFollowTheChosenUnit();
   void everythingFitsAt960By600();
   void callsOfTheWindowAreToldFromCommands();
+  void aCameraThatMovedIsFollowedOverTheFilm();
+  void aFieldLeavesUndoToItsPlaceOnceItWasTakenOver();
 
  private:
   std::unique_ptr<MainWindow> open(const Openers& openers, const QString& record);
@@ -255,6 +260,59 @@ void WindowStoryTest::callsOfTheWindowAreToldFromCommands() {
   QVERIFY(!call({"measure", "film.mp4"}));
   QVERIFY(!call({"--help"}));
   QVERIFY(!call({"calibrate"}));
+}
+
+/// The camera was pushed while the second shot was played: what is drawn over the third follows it.
+void WindowStoryTest::aCameraThatMovedIsFollowedOverTheFilm() {
+  const QString path = folder_->filePath(QStringLiteral("lesson.sqlite"));
+  writeSample(path.toStdString());
+  {
+    auto record = Record::open(path.toStdString());
+    const auto frames = record->frames(record->sessions()->front().id);
+    CameraMove move{1212, 20.2, 19.5, 20.6, 0.0123, sampleRig()};
+    move.rig.pose.translation_m.x() += 0.05;
+    QVERIFY(keepMoves(*record, frames->front().id, std::vector{move}).has_value());
+  }
+  window_ = open({openRecordSource, sampleFilmOpener(), {}}, path);
+  auto* film = find<FilmView>("filmView");
+  key(Qt::Key_2, Qt::ControlModifier);
+  QTRY_VERIFY(film->isVisible() && film->hasPicture());
+  const auto words = [this] { return find<QLabel>("outcomeLines")->text(); };
+  QTRY_COMPARE(review().desk().shot()->reading.number, 1);
+  QVERIFY2(!words().contains("camera moved"), qPrintable(words()));
+  const auto before = film->screenFromTable({0.2, 0.1});
+  key(Qt::Key_PageDown);
+  QTRY_COMPARE(review().desk().shot()->reading.number, 2);
+  QTRY_VERIFY2(words().contains("moved by 12.3 mm"), qPrintable(words()));
+  key(Qt::Key_PageDown);
+  QTRY_COMPARE(review().desk().shot()->reading.number, 3);
+  QTRY_VERIFY(!words().contains("camera moved"));
+  const auto after = film->screenFromTable({0.2, 0.1});
+  QVERIFY(before && after);
+  QVERIFY(std::abs(after->x() - before->x()) > 5.0);
+}
+
+void WindowStoryTest::aFieldLeavesUndoToItsPlaceOnceItWasTakenOver() {
+  window_ = open({sampleOpener(), sampleFilmOpener(), {}}, {});
+  window_->showPlace(QStringLiteral("setup"));
+  auto* length = find<QDoubleSpinBox>("tableLength");
+  QTRY_VERIFY(length->isVisible());
+  length->setFocus();
+  length->selectAll();
+  QTest::keyClicks(length, "2400");
+  QTest::keyClick(length, Qt::Key_Return);
+  QCOMPARE(length->value(), 2400.0);
+  auto* edit = length->findChild<QLineEdit*>();
+  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(length->value(), 2540.0);
+  QTest::keyClick(edit, Qt::Key_Y, Qt::ControlModifier);
+  QCOMPARE(length->value(), 2400.0);
+  // What is still being typed is the field's own to take back.
+  length->selectAll();
+  QTest::keyClicks(edit, "23");
+  QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+  QCOMPARE(length->value(), 2400.0);
+  QVERIFY2(edit->text().startsWith("2400"), qPrintable(edit->text()));
 }
 
 FERRULE_TEST(WindowStoryTest)

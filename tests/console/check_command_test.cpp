@@ -39,7 +39,7 @@ void CheckCommandTest::aSoundRigEndsWithNoughtAndDrawsItsMap() {
   const Ended ended = workplace_->run(check(dataPath("clip/table.json"), {"-o", "check.json", "--map", "map.png"}));
   QVERIFY2(ended.status == 0, qPrintable(ended.out + ended.words.join('\n')));
   QVERIFY2(ended.out.contains("verdict: fits"), qPrintable(ended.out));
-  QVERIFY2(ended.out.contains("tag 0 from its place"), qPrintable(ended.out));
+  QVERIFY2(ended.out.contains("Tag 0: from its place"), qPrintable(ended.out));
   QVERIFY(!ended.out.contains("too much"));
   QVERIFY(workplace_->content("map.png").startsWith("\x89PNG"));
   const json file = json::parse(workplace_->content("check.json").toStdString(), nullptr, false);

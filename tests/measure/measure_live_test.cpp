@@ -8,6 +8,7 @@
 #include "core/camera/rig_file.h"
 #include "core/measure/film_readings.h"
 #include "core/measure/live_readings.h"
+#include "core/record/frame_moves.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
 
@@ -26,6 +27,7 @@ class MeasureLiveTest : public QObject {
   void imagesOfAnotherSizeAreRefusedBeforeAnythingIsMade();
   void withoutAnImageNothingIsMade();
   void aStopEndsTheSessionWhole();
+  void aCameraThatIsPushedBetweenShotsKeepsBothRigs();
 
  private:
   [[nodiscard]] static MeasureOptions options(const sample::Folder& folder);
@@ -231,6 +233,44 @@ void MeasureLiveTest::aStopEndsTheSessionWhole() {
   QVERIFY(report->images < static_cast<long>(images_.size()));
   Record record = sample::openOrDie(folder.file("r.sqlite"));
   QVERIFY(record.frames(record.sessions()->front().id)->front().complete);
+}
+
+/// The clip, its last picture for a while, and then that picture shifted by 5 px: a camera that was pushed after the
+/// shot.
+void MeasureLiveTest::aCameraThatIsPushedBetweenShotsKeepsBothRigs() {
+  const sample::Folder folder;
+  ImageQueue queue(images_.size() + 400);
+  double time_s = 0.0;
+  for (const FilmImage& image : images_) {
+    queue.offer(image.picture, image.time_s);
+    time_s = image.time_s;
+  }
+  const cv::Mat& last = images_.back().picture;
+  cv::Mat pushed = last.clone();
+  last.colRange(0, last.cols - 5).copyTo(pushed.colRange(5, last.cols));
+  const double pushed_s = time_s + 2.0;
+  while (time_s < pushed_s + 4.0) {
+    time_s += 1.0 / 30.0;
+    QVERIFY(queue.offer(time_s < pushed_s ? last : pushed, time_s));
+  }
+  queue.close();
+  const auto report = measureLive(options(folder), input(queue), {});
+  QVERIFY(report.has_value());
+  QCOMPARE(report->shots, 1);
+  QCOMPARE(report->moves.size(), std::size_t{1});
+  QVERIFY(report->moves.front().moved_m > 0.005);
+  auto record = Record::open(folder.file("r.sqlite"));
+  const auto frames = record->frames(*report->session);
+  const auto moves = movesOf(*record, frames->front().id);
+  QVERIFY(moves.has_value());
+  QCOMPARE(moves->size(), std::size_t{1});
+  const CameraMove& move = moves->front();
+  QVERIFY2(std::abs(move.time_s - pushed_s) < 1.3, qPrintable(QString::number(move.time_s)));
+  const Rig before = **record->rigOf(frames->front().id);
+  QVERIFY(before == readRigFile(kClip + "rig.json").value());
+  QVERIFY(before.pose.translation_m != move.rig.pose.translation_m);
+  const auto shots = record->shots(frames->front().id);
+  QVERIFY(!isDuring(move, shots->front().strike_s, shots->front().rest_s));
 }
 
 FERRULE_TEST(MeasureLiveTest)

@@ -17,12 +17,20 @@ class ProjectorScreen : public QWidget {
   void showOn(QScreen* screen);
   /// A null picture is black.
   void setPicture(const QImage& picture);
+  /// Black, in a short fade: somebody's eyes may be in the beam.
+  void darkenNow();
   /// In the projector's own pixels.
   [[nodiscard]] static QSize pixelsOf(const QScreen* screen);
   /// 0 while the picture before still shows, 1 when the new one does.
   [[nodiscard]] double faded() const { return fade_.currentValue().toDouble(); }
 
+ signals:
+  void closed();
+  /// The key for black was pressed.
+  void darkWanted();
+
  protected:
+  void closeEvent(QCloseEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/setup/projector_screen.h"
+#include "app/projector/projector_screen.h"
 
+#include <QCloseEvent>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScreen>
@@ -13,6 +14,9 @@ namespace {
 /// Light that changes three times a second or more is flashing (Web content accessibility guidelines 2.1, 2.3.1); this
 /// is far slower, and there is no step in it.
 constexpr int kFade_ms = 1200;
+/// To black when somebody leans in: quick enough to spare the eyes; since light returns only after seconds without
+/// anybody, it cannot flash.
+constexpr int kDarken_ms = 200;
 
 }  // namespace
 
@@ -44,7 +48,22 @@ void ProjectorScreen::setPicture(const QImage& picture) {
   before_ = fade_.state() == QAbstractAnimation::Running ? mixed() : picture_;
   picture_ = picture;
   fade_.stop();
+  fade_.setDuration(kFade_ms);
   fade_.start();
+}
+
+void ProjectorScreen::darkenNow() {
+  setPicture({});
+  fade_.stop();
+  fade_.setDuration(kDarken_ms);
+  fade_.start();
+}
+
+void ProjectorScreen::closeEvent(QCloseEvent* event) {
+  picture_ = before_ = {};
+  fade_.stop();
+  event->accept();
+  emit closed();
 }
 
 void ProjectorScreen::paintPicture(QPainter& painter, const QImage& picture, double opacity) const {
@@ -83,6 +102,7 @@ void ProjectorScreen::keyPressEvent(QKeyEvent* event) {
     close();
   } else if (event->key() == Qt::Key_B) {
     setPicture({});
+    emit darkWanted();
   } else {
     QWidget::keyPressEvent(event);
   }
