@@ -66,7 +66,7 @@ ProjectorPage::ProjectorPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk,
   QPushButton* black = button("projectBlack", tr("&Black"));
   QPushButton* grid = button("projectGrid", tr("&Grid of tags"));
   QPushButton* lines = button("projectLines", tr("&Lines and spots of the table"));
-  QPushButton* off = button("projectorOff", tr("C&lose its screen"));
+  QPushButton* off = button("projectorOff", tr("&Close its screen"));
   addButtons({black, grid, lines, off});
   addQuiet(tr(
       "Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own "
