@@ -20,13 +20,16 @@ add_library(ferrule_window STATIC
   drills/editor_panel.cpp
   drills/run_panel.cpp
   drills/zone_editor.cpp
+  film/clip_file.cpp
   film/film_file.cpp
   film/film_service.cpp
+  film/film_sound.cpp
   live/camera_list.cpp
   live/camera_picture.cpp
   live/camera_source.cpp
   live/paced_film.cpp
   picture/ball_painter.cpp
+  picture/film_projection.cpp
   picture/film_view.cpp
   picture/image_of.cpp
   picture/picture_file.cpp
@@ -61,6 +64,9 @@ add_library(ferrule_window STATIC
   projector/projector_screen.cpp
   reports/reports_place.cpp
   reports/sheets_view.cpp
+  review/clip_desk.cpp
+  review/clip_images.cpp
+  review/compare_view.cpp
   review/correction_desk.cpp
   review/correction_menu.cpp
   review/correction_service.cpp
@@ -68,6 +74,7 @@ add_library(ferrule_window STATIC
   review/cue_section.cpp
   review/event_list_model.cpp
   review/judgement_section.cpp
+  review/judging_anew.cpp
   review/legend.cpp
   review/moment.cpp
   review/outcome_mark.cpp
@@ -76,6 +83,8 @@ add_library(ferrule_window STATIC
   review/record_service.cpp
   review/record_source.cpp
   review/remarks_section.cpp
+  review/review_clips.cpp
+  review/review_compare.cpp
   review/review_corrections.cpp
   review/review_desk.cpp
   review/review_layout.cpp
@@ -84,6 +93,7 @@ add_library(ferrule_window STATIC
   review/review_picture.cpp
   review/review_places.cpp
   review/review_words.cpp
+  review/shot_comparison.cpp
   review/shot_filter.cpp
   review/shot_panel.cpp
   review/shot_row_delegate.cpp
@@ -170,6 +180,7 @@ add_library(ferrule_window STATIC
   window/vertical_scroll.cpp
   window/window_call.cpp
   window/window_host.cpp
+  window/work_strip.cpp
   window/wrapping_row.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
@@ -186,6 +197,7 @@ target_sources(ferrule_window PRIVATE
   players/consent_section.h players/erase_panel.h players/note_section.h players/people_desk.h players/people_list_model.h players/people_service.h
   players/person_form.h players/players_place.h
   progress/chart_view.h progress/filter_bar.h progress/progress_place.h progress/progress_service.h reports/reports_place.h reports/sheets_view.h
+  film/film_sound.h review/clip_desk.h review/compare_view.h review/judging_anew.h window/work_strip.h
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
   review/tip_point_view.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h

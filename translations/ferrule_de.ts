@@ -70,7 +70,7 @@
         </message>
         <message>
             <source>&amp;Narrow list of places</source>
-            <translation>&amp;Schmale Bereichsleiste</translation>
+            <translation>Schma&amp;le Bereichsleiste</translation>
         </message>
         <message>
             <source>Show the places as icons only</source>
@@ -234,7 +234,7 @@
         </message>
         <message>
             <source>The chosen ball went into its pocket</source>
-            <translation>Die gewählte Kugel wurde in ihre Tasche versenkt</translation>
+            <translation>Die gewählte Kugel wurde in ihre Tasche gelocht</translation>
         </message>
         <message>
             <source>Missed thic&amp;k</source>
@@ -294,7 +294,7 @@
         </message>
         <message>
             <source>&amp;Rack the balls</source>
-            <translation>Kugeln au&amp;fbauen</translation>
+            <translation>Kugeln a&amp;ufbauen</translation>
         </message>
         <message>
             <source>Set all balls up for a break</source>
@@ -326,7 +326,7 @@
         </message>
         <message>
             <source>Su&amp;ggest a shot</source>
-            <translation>Stoß &amp;vorschlagen</translation>
+            <translation>Stoß v&amp;orschlagen</translation>
         </message>
         <message>
             <source>Show what would be suggested here, or hide it</source>
@@ -350,7 +350,7 @@
         </message>
         <message>
             <source>Fi&amp;gures</source>
-            <translation>&amp;Bilder</translation>
+            <translation>Bil&amp;der</translation>
         </message>
         <message>
             <source>&amp;Filter the shots</source>
@@ -442,7 +442,7 @@
         </message>
         <message>
             <source>Balls from a &amp;photo…</source>
-            <translation>Kugeln aus einem &amp;Foto …</translation>
+            <translation>Kugeln aus einem Fo&amp;to …</translation>
         </message>
         <message>
             <source>Put the balls where a photo of the table's camera shows them</source>
@@ -517,10 +517,6 @@
             <translation>Bild &amp;speichern…</translation>
         </message>
         <message>
-            <source>Write the plan of the shot in Review as PNG or SVG</source>
-            <translation>Den Plan des Stoßes im Rückblick als PNG oder SVG schreiben</translation>
-        </message>
-        <message>
             <source>&amp;Add a player</source>
             <translation>&amp;Spieler hinzufügen</translation>
         </message>
@@ -547,6 +543,50 @@
         <message>
             <source>Write all that is kept of the chosen player into a folder</source>
             <translation>Alles, was vom gewählten Spieler behalten wird, in einen Ordner schreiben</translation>
+        </message>
+        <message>
+            <source>Split or &amp;join shots…</source>
+            <translation>Stöße teilen oder &amp;zusammenlegen …</translation>
+        </message>
+        <message>
+            <source>Say where a shot ends: another one began in it, or the next belongs to it</source>
+            <translation>Sagen, wo ein Stoß endet: ein weiterer begann in ihm, oder der nächste gehört dazu</translation>
+        </message>
+        <message>
+            <source>Balls put do&amp;wn…</source>
+            <translation>&amp;Hingelegte Kugeln …</translation>
+        </message>
+        <message>
+            <source>Put right which balls were put down before the shot</source>
+            <translation>Berichtigen, welche Kugeln vor dem Stoß hingelegt wurden</translation>
+        </message>
+        <message>
+            <source>Write the picture that Review shows as PNG, or the plan as SVG</source>
+            <translation>Das Bild, das der Rückblick zeigt, als PNG schreiben, die Draufsicht auch als SVG</translation>
+        </message>
+        <message>
+            <source>Save a &amp;clip…</source>
+            <translation>&amp;Clip speichern …</translation>
+        </message>
+        <message>
+            <source>Write the shot in Review as a short film</source>
+            <translation>Den Stoß im Rückblick als kurzen Film schreiben</translation>
+        </message>
+        <message>
+            <source>&amp;Compare shots</source>
+            <translation>Stöße &amp;vergleichen</translation>
+        </message>
+        <message>
+            <source>Hold this shot and set others beside it, or end that</source>
+            <translation>Diesen Stoß festhalten und andere danebenstellen, oder damit aufhören</translation>
+        </message>
+        <message>
+            <source>Play with &amp;sound</source>
+            <translation>Mit &amp;Ton abspielen</translation>
+        </message>
+        <message>
+            <source>Let the film be heard while it plays, or not</source>
+            <translation>Den Film beim Abspielen hören lassen oder nicht</translation>
         </message>
     </context>
     <context>
@@ -976,6 +1016,38 @@
             <source>&amp;Strike and rest</source>
             <translation>&amp;Stoß und Ruhe</translation>
         </message>
+        <message>
+            <source>Another shot was struck in this image</source>
+            <translation>In diesem Bild wurde ein weiterer Stoß gespielt</translation>
+        </message>
+        <message>
+            <source>The next shot belongs to this one</source>
+            <translation>Der nächste Stoß gehört zu diesem</translation>
+        </message>
+        <message>
+            <source>%1, put down at %2</source>
+            <translation>%1, hingelegt bei %2</translation>
+        </message>
+        <message>
+            <source>Nobody put it down</source>
+            <translation>Niemand hat sie hingelegt</translation>
+        </message>
+        <message>
+            <source>It was another ball</source>
+            <translation>Es war eine andere Kugel</translation>
+        </message>
+        <message>
+            <source>A ball was put down that is not listed</source>
+            <translation>Es wurde eine Kugel hingelegt, die hier fehlt</translation>
+        </message>
+        <message>
+            <source>&amp;Where the shot ends</source>
+            <translation>&amp;Wo der Stoß endet</translation>
+        </message>
+        <message>
+            <source>Balls put &amp;down before it</source>
+            <translation>&amp;Davor hingelegte Kugeln</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -1085,7 +1157,7 @@
         </message>
         <message>
             <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>Sagen Sie zuerst, welche Kugel für welche Tasche gedacht war; dann kann sie versenkt sein.</translation>
+            <translation>Sagen Sie zuerst, welche Kugel für welche Tasche gedacht war; dann kann sie gelocht sein.</translation>
         </message>
         <message>
             <source>No referee watched this shot, so there is no ruling to replace.</source>
@@ -1119,6 +1191,58 @@
         <message>
             <source>tag</source>
             <translation>Stichwort</translation>
+        </message>
+        <message>
+            <source>two shots in one</source>
+            <translation>zwei Stöße in einem</translation>
+        </message>
+        <message>
+            <source>one shot in two</source>
+            <translation>ein Stoß in zweien</translation>
+        </message>
+        <message>
+            <source>a ball put down before the shot</source>
+            <translation>eine vor dem Stoß hingelegte Kugel</translation>
+        </message>
+        <message>
+            <source>suggestion</source>
+            <translation>Vorschlag</translation>
+        </message>
+        <message>
+            <source>%1 was not put down at %2</source>
+            <translation>%1 wurde bei %2 nicht hingelegt</translation>
+        </message>
+        <message>
+            <source>%1 was put down at %2</source>
+            <translation>%1 wurde bei %2 hingelegt</translation>
+        </message>
+        <message>
+            <source>Put down at %1: measured %2, corrected to %3</source>
+            <translation>Hingelegt bei %1: gemessen %2, berichtigt zu %3</translation>
+        </message>
+        <message>
+            <source>%1 put down %2 away from where it was measured</source>
+            <translation>%1 %2 neben dem gemessenen Ort hingelegt</translation>
+        </message>
+        <message>
+            <source>Measured as one shot, split in two at %1</source>
+            <translation>Als ein Stoß gemessen, bei %1 in zwei geteilt</translation>
+        </message>
+        <message>
+            <source>Measured as two shots, joined at %1</source>
+            <translation>Als zwei Stöße gemessen, bei %1 zusammengelegt</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: its shots have no film by which to part or join them.</source>
+            <translation>Dieses Spiel wurde von Hand eingegeben: Seine Stöße haben keinen Film, nach dem sie zu teilen oder zusammenzulegen wären.</translation>
+        </message>
+        <message>
+            <source>No shot follows in this frame, so there is nothing to join with.</source>
+            <translation>In diesem Spiel folgt kein Stoß, mit dem er zusammengelegt werden könnte.</translation>
+        </message>
+        <message>
+            <source>This ball was not put down there any more; choose again.</source>
+            <translation>Diese Kugel gilt dort nicht mehr als hingelegt; bitte neu wählen.</translation>
         </message>
     </context>
     <context>
@@ -1211,7 +1335,7 @@
         </message>
         <message>
             <source>Straight pots from four distances, each a step longer. The cue ball stops within one ball's width of the contact. Stay on a rung until eight of ten succeed.</source>
-            <translation>Gerade Bälle aus vier Entfernungen, jede einen Schritt länger. Die Weiße bleibt innerhalb einer Kugelbreite vom Treffpunkt stehen. Auf einer Stufe bleiben, bis acht von zehn gelingen.</translation>
+            <translation>Gerade Kugeln aus vier Entfernungen, jede einen Schritt länger. Die Weiße bleibt innerhalb einer Kugelbreite vom Treffpunkt stehen. Auf einer Stufe bleiben, bis acht von zehn gelingen.</translation>
         </message>
         <message>
             <source>Straight follow bands</source>
@@ -1219,7 +1343,7 @@
         </message>
         <message>
             <source>A straight pot; the cue ball follows into the first, second or third band behind the contact. Say the band before the stroke.</source>
-            <translation>Ein gerader Ball; die Weiße läuft in die erste, zweite oder dritte Zone hinter dem Treffpunkt nach. Die Zone vor dem Stoß ansagen.</translation>
+            <translation>Eine gerade Kugel; die Weiße läuft in die erste, zweite oder dritte Zone hinter dem Treffpunkt nach. Die Zone vor dem Stoß ansagen.</translation>
         </message>
         <message>
             <source>Straight draw bands</source>
@@ -1227,7 +1351,7 @@
         </message>
         <message>
             <source>A straight pot; the cue ball comes back into the band that is called: stop, a quarter, a half or three quarters of the table's width.</source>
-            <translation>Ein gerader Ball; die Weiße läuft in die angesagte Zone zurück: Stopp, ein Viertel, die Hälfte oder drei Viertel der Tischbreite.</translation>
+            <translation>Eine gerade Kugel; die Weiße läuft in die angesagte Zone zurück: Stopp, ein Viertel, die Hälfte oder drei Viertel der Tischbreite.</translation>
         </message>
         <message>
             <source>Lag to the head rail</source>
@@ -1307,7 +1431,7 @@
         </message>
         <message>
             <source>One pot, three places for the cue ball, called in turn. Pot and landing are counted apart and together.</source>
-            <translation>Ein Ball, drei Plätze für die Weiße, reihum angesagt. Ball und Platz werden einzeln und zusammen gezählt.</translation>
+            <translation>Eine Kugel, drei Plätze für die Weiße, reihum angesagt. Kugel und Platz werden einzeln und zusammen gezählt.</translation>
         </message>
         <message>
             <source>Row on the centre string</source>
@@ -1709,7 +1833,7 @@
         </message>
         <message>
             <source>Placed balls of these sessions</source>
-            <translation>Hingelegte Bälle dieser Sitzungen</translation>
+            <translation>Hingelegte Kugeln dieser Sitzungen</translation>
         </message>
         <message>
             <source>Table fingerprints of these sessions</source>
@@ -1725,7 +1849,7 @@
         </message>
         <message>
             <source>Places of balls</source>
-            <translation>Orte von Bällen</translation>
+            <translation>Orte von Kugeln</translation>
         </message>
         <message>
             <source>Deliveries</source>
@@ -1737,7 +1861,7 @@
         </message>
         <message>
             <source>Pocketed balls</source>
-            <translation>Versenkte Bälle</translation>
+            <translation>Gelochte Kugeln</translation>
         </message>
         <message>
             <source>Tracks</source>
@@ -1837,7 +1961,7 @@
         </message>
         <message>
             <source>Others' shots in sessions with this player: %1, with %2 places of balls, which name nobody</source>
-            <translation>Stöße anderer in Sitzungen mit diesem Spieler: %1, mit %2 Orten von Bällen, die niemanden nennen</translation>
+            <translation>Stöße anderer in Sitzungen mit diesem Spieler: %1, mit %2 Orten von Kugeln, die niemanden nennen</translation>
         </message>
         <message>
             <source>Consents of others that name this person as giver or writer, as evidence: %1</source>
@@ -2211,7 +2335,7 @@
         </message>
         <message>
             <source>Made, by cut and way of the object ball</source>
-            <translation>Gelocht, nach Schnitt und Weg des Objektballs</translation>
+            <translation>Gelocht, nach Schnitt und Weg der Objektkugel</translation>
         </message>
         <message>
             <source>Deliveries on the target</source>
@@ -2239,7 +2363,7 @@
         </message>
         <message>
             <source>Where the tip met the ball</source>
-            <translation>Wo das Leder den Ball traf</translation>
+            <translation>Wo das Leder die Kugel traf</translation>
         </message>
         <message>
             <source>Like shots under other conditions</source>
@@ -3098,6 +3222,14 @@
             <translation>Die Stöße eines Gastes können einem Spieler gegeben werden, sobald bekannt ist, wer es war.</translation>
         </message>
         <message>
+            <source>Hold a shot to set another one beside it, with what differs below.</source>
+            <translation>Einen Stoß festhalten und einen anderen danebenstellen; darunter steht, worin sie sich unterscheiden.</translation>
+        </message>
+        <message>
+            <source>Save what you see as a picture, or the shot as a short film; a film of people is written only with their consent, the plan always.</source>
+            <translation>Was Sie sehen, als Bild speichern, oder den Stoß als kurzen Film; ein Film von Menschen wird nur mit ihrer Einwilligung geschrieben, die Draufsicht immer.</translation>
+        </message>
+        <message>
             <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
             <translation>Ohne Marken und Tafel genügen die Banden; die Fehlerkarte sagt dann, was das kostet. Eine Bande, die fehlt oder verwechselt ist, wird im Schritt Kamerastandort unter einer Lupe von Hand gesetzt.</translation>
         </message>
@@ -3345,7 +3477,7 @@
         </message>
         <message>
             <source>pots tried: %1</source>
-            <translation>versuchte Bälle: %1</translation>
+            <translation>versuchte Kugeln: %1</translation>
         </message>
         <message>
             <source>Not tracked: %1. Changed by a person: %2. Waiting for a person: %3.</source>
@@ -3353,7 +3485,7 @@
         </message>
         <message>
             <source>Pocket named by a person: %1 of %2; never mixed with pockets read from the balls.</source>
-            <translation>Tasche von einem Menschen genannt: %1 von %2; nie vermischt mit Taschen, die aus den Bällen gelesen wurden.</translation>
+            <translation>Tasche von einem Menschen genannt: %1 von %2; nie vermischt mit Taschen, die aus den Kugeln gelesen wurden.</translation>
         </message>
         <message>
             <source>Left out, since its pockets differ: %1 (mouth %2 mm, %3).</source>
@@ -3841,7 +3973,7 @@
         </message>
         <message>
             <source>Straight pots from four distances, each a step longer; the cue ball stops dead at the contact.</source>
-            <translation>Gerade Bälle aus vier Entfernungen, jede einen Schritt länger; die Weiße bleibt beim Treffen stehen.</translation>
+            <translation>Gerade Kugeln aus vier Entfernungen, jede einen Schritt länger; die Weiße bleibt beim Treffen stehen.</translation>
         </message>
         <message>
             <source>Object ball a quarter of the table from the foot cushion and near the side; cut of 65 degrees into the corner.</source>
@@ -3929,7 +4061,7 @@
         </message>
         <message>
             <source>Straight pots of a metre; the cue ball comes back by nothing, one, two and three hands' breadths, called before each stroke.</source>
-            <translation>Gerade Bälle über einen Meter; die Weiße kommt um nichts, eine, zwei und drei Handbreit zurück, vor jedem Stoß angesagt.</translation>
+            <translation>Gerade Kugeln über einen Meter; die Weiße kommt um nichts, eine, zwei und drei Handbreit zurück, vor jedem Stoß angesagt.</translation>
         </message>
         <message>
             <source>Control of the speed</source>
@@ -3937,7 +4069,7 @@
         </message>
         <message>
             <source>Where the tip meets the ball</source>
-            <translation>Wo das Leder den Ball trifft</translation>
+            <translation>Wo das Leder die Kugel trifft</translation>
         </message>
         <message>
             <source>%1 shots were played again in the simulator with a fifth less scatter of the speed.</source>
@@ -4479,7 +4611,7 @@
         </message>
         <message>
             <source>Choose the table's size, or measure it from cushion nose to cushion nose.</source>
-            <translation>Die Tischgröße wählen oder von Bandenkante zu Bandenkante messen.</translation>
+            <translation>Die Tischgröße wählen oder von Bandennase zu Bandennase messen.</translation>
         </message>
         <message>
             <source>A ball's size tells how high its middle lies above the cloth, and where a pocket takes it.</source>
@@ -4654,7 +4786,7 @@
         </message>
         <message>
             <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
-            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, versenkt %5 %.</translation>
+            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, gelocht %5 %.</translation>
         </message>
     </context>
     <context>
@@ -4689,11 +4821,11 @@
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
-            <translation>Hohl: verfehlte Bälle. Ellipse: 95 von 100 Stößen.</translation>
+            <translation>Hohl: verfehlte Kugeln. Ellipse: 95 von 100 Stößen.</translation>
         </message>
         <message>
             <source>Where the tip met the ball</source>
-            <translation>Wo das Leder den Ball traf</translation>
+            <translation>Wo das Leder die Kugel traf</translation>
         </message>
         <message>
             <source>side %1 R, height %2 R</source>
@@ -4701,7 +4833,7 @@
         </message>
         <message>
             <source>As seen along the cue. Dashed: miscue limit. Hollow: missed pots.</source>
-            <translation>Entlang des Queues gesehen. Gestrichelt: Abrutschgrenze. Hohl: verfehlte Bälle.</translation>
+            <translation>Entlang des Queues gesehen. Gestrichelt: Abrutschgrenze. Hohl: verfehlte Kugeln.</translation>
         </message>
         <message>
             <source>Speed asked and delivered</source>
@@ -4721,7 +4853,7 @@
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
-            <translation>Auf der gestrichelten Linie stimmen beide überein. Hohl: verfehlte Bälle.</translation>
+            <translation>Auf der gestrichelten Linie stimmen beide überein. Hohl: verfehlte Kugeln.</translation>
         </message>
         <message>
             <source>Where the cue ball came to rest</source>
@@ -4761,7 +4893,50 @@
         </message>
         <message>
             <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
-            <translation>Objektbälle, die verfehlt wurden, Kopf links. Gefüllt: zu dick, hohl: zu dünn. An den Taschen: was dort verfehlt wurde.</translation>
+            <translation>Objektkugeln, die verfehlt wurden, Kopf links. Gefüllt: zu dick, hohl: zu dünn. An den Taschen: was dort verfehlt wurde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShotComparison</name>
+        <message>
+            <source>Aim</source>
+            <translation>Zielrichtung</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Tempo</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Seite</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Höhe</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Neigung</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>Line error</source>
+            <translation>Linienfehler</translation>
+        </message>
+        <message>
+            <source>Cue ball at rest</source>
+            <translation>Weiße in Ruhe</translation>
+        </message>
+        <message>
+            <source>%1 apart</source>
+            <translation>%1 auseinander</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
         </message>
     </context>
     <context>
@@ -5003,7 +5178,7 @@
         </message>
         <message>
             <source>made</source>
-            <translation>versenkt</translation>
+            <translation>gelocht</translation>
         </message>
         <message>
             <source>missed</source>
@@ -5483,6 +5658,41 @@
         <message>
             <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1: Wahrscheinlichkeit %2 %, weicht vom Gesehenen um %3 Standardabweichungen ab</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CompareView</name>
+        <message>
+            <source>Plan of the shot that is held</source>
+            <translation>Draufsicht des festgehaltenen Stoßes</translation>
+        </message>
+        <message>
+            <source>Plan of the shot that is compared with it</source>
+            <translation>Draufsicht des Stoßes, der damit verglichen wird</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <translation>Festgehalten</translation>
+        </message>
+        <message>
+            <source>Other</source>
+            <translation>Anderer</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Unterschied</translation>
+        </message>
+        <message>
+            <source>What differs between the two shots</source>
+            <translation>Worin sich die zwei Stöße unterscheiden</translation>
+        </message>
+        <message>
+            <source>Choose the shot that is to be compared.</source>
+            <translation>Den Stoß wählen, der verglichen werden soll.</translation>
         </message>
     </context>
     <context>
@@ -6427,11 +6637,11 @@
         </message>
         <message>
             <source>&amp;Narrow list of places</source>
-            <translation>&amp;Schmale Bereichsleiste</translation>
+            <translation>Schma&amp;le Bereichsleiste</translation>
         </message>
         <message>
             <source>Se&amp;ttings</source>
-            <translation>&amp;Einstellungen</translation>
+            <translation>Einste&amp;llungen</translation>
         </message>
         <message>
             <source>Open a record</source>
@@ -6566,7 +6776,7 @@
         <name>ferrule::MeasurePicture</name>
         <message>
             <source>Where to measure the table: from nose to nose, and both diagonals</source>
-            <translation>Wo der Tisch gemessen wird: von Bandenkante zu Bandenkante, und beide Diagonalen</translation>
+            <translation>Wo der Tisch gemessen wird: von Bandennase zu Bandennase, und beide Diagonalen</translation>
         </message>
         <message>
             <source>Where to measure the tags: their corners from the table's middle</source>
@@ -7018,10 +7228,6 @@
             <translation>&amp;Linien und Punkte des Tisches</translation>
         </message>
         <message>
-            <source>C&amp;lose its screen</source>
-            <translation>Bildschirm s&amp;chließen</translation>
-        </message>
-        <message>
             <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
             <translation>Den Tisch abräumen, den Raum abdunkeln, das Gitter zeigen und mit der Kamera dieses Standorts ein Standbild in deren Bildgröße aufnehmen.</translation>
         </message>
@@ -7061,6 +7267,10 @@
         <message>
             <source>The projector was found with a picture of %1 × %2 px and this screen has %3 × %4 px; choose its screen, or show the grid again and find it anew.</source>
             <translation>Der Projektor wurde mit einem Bild von %1 × %2 px gefunden und dieser Bildschirm hat %3 × %4 px; seinen Bildschirm wählen oder das Gitter noch einmal zeigen und ihn neu finden.</translation>
+        </message>
+        <message>
+            <source>&amp;Close its screen</source>
+            <translation>Bildschirm s&amp;chließen</translation>
         </message>
         <message>
             <source>A &amp;position file…</source>
@@ -7284,10 +7494,6 @@
             <translation>Geändert: %1 von Stoß %2. Rückgängig nimmt es zurück.</translation>
         </message>
         <message>
-            <source>Taken back: the last change of shot %1.</source>
-            <translation>Zurückgenommen: die letzte Änderung an Stoß %1.</translation>
-        </message>
-        <message>
             <source>shot-%1.png</source>
             <translation>stoss-%1.png</translation>
         </message>
@@ -7318,6 +7524,80 @@
         <message>
             <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
             <translation>Dieses Spiel wurde live gemessen: Sein Film wurde nicht behalten. Die Draufsicht zeigt es.</translation>
+        </message>
+        <message>
+            <source>No guardian's consent to films that are handed on is noted for: %1.</source>
+            <translation>Für folgende Minderjährige ist keine Einwilligung der Erziehungsberechtigten in die Weitergabe von Filmen vermerkt: %1.</translation>
+        </message>
+        <message>
+            <source>No consent to films that are handed on is noted for: %1.</source>
+            <translation>Keine Einwilligung in die Weitergabe von Filmen ist vermerkt für: %1.</translation>
+        </message>
+        <message>
+            <source>Note it in Players, or save the plan as a clip: it shows nobody.</source>
+            <translation>Sie unter Spieler vermerken, oder die Draufsicht als Clip speichern: Sie zeigt niemanden.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The clip is in %1 (%n image(s)).</source>
+            <translation>
+                <numerusform>Der Clip ist in %1 (%n Bild).</numerusform>
+                <numerusform>Der Clip ist in %1 (%n Bilder).</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Film with the ways drawn over it (*.mp4 *.avi)</source>
+            <translation>Film mit den Wegen darüber (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Film alone (*.mp4 *.avi)</source>
+            <translation>Film allein (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Plan of the table (*.mp4 *.avi)</source>
+            <translation>Draufsicht des Tischs (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Save a clip</source>
+            <translation>Clip speichern</translation>
+        </message>
+        <message>
+            <source>shot-%1.mp4</source>
+            <translation>stoss-%1.mp4</translation>
+        </message>
+        <message>
+            <source>Shot %1 is held: choose another one to see both side by side. Q ends it.</source>
+            <translation>Stoß %1 ist festgehalten: einen anderen wählen, um beide nebeneinander zu sehen. Q beendet es.</translation>
+        </message>
+        <message>
+            <source>Taken back: a change of shot %1.</source>
+            <translation>Zurückgenommen: eine Änderung an Stoß %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Suggestions worked out anew: %n shot(s).</source>
+            <translation>
+                <numerusform>Vorschläge neu berechnet: %n Stoß.</numerusform>
+                <numerusform>Vorschläge neu berechnet: %n Stöße.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Films are played without sound.</source>
+            <translation>Filme werden ohne Ton abgespielt.</translation>
+        </message>
+        <message>
+            <source>Films are played with sound.</source>
+            <translation>Filme werden mit Ton abgespielt.</translation>
+        </message>
+        <message>
+            <source>Suggestions are worked out anew from what was corrected.</source>
+            <translation>Die Vorschläge werden nach der Berichtigung neu berechnet.</translation>
+        </message>
+        <message>
+            <source>The clip is written.</source>
+            <translation>Der Clip wird geschrieben.</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png)</source>
+            <translation>Bilder (*.png)</translation>
         </message>
     </context>
     <context>
@@ -7403,7 +7683,7 @@
         </message>
         <message>
             <source>How straight each cushion's nose comes out</source>
-            <translation>Wie gerade jede Bandenkante herauskommt</translation>
+            <translation>Wie gerade jede Bandennase herauskommt</translation>
         </message>
         <message>
             <source>no film yet</source>
@@ -7591,7 +7871,7 @@
         </message>
         <message>
             <source>Choose the ball that was made and its pocket first.</source>
-            <translation>Zuerst die versenkte Kugel und ihre Tasche wählen.</translation>
+            <translation>Zuerst die gelochte Kugel und ihre Tasche wählen.</translation>
         </message>
         <message>
             <source>%1, frame %2</source>
@@ -7858,7 +8138,7 @@
         </message>
         <message>
             <source>Missed pots</source>
-            <translation>Verfehlte Bälle</translation>
+            <translation>Verfehlte Kugeln</translation>
         </message>
         <message>
             <source>Made, but position lost</source>
@@ -7898,7 +8178,7 @@
         </message>
         <message>
             <source>Longest pot</source>
-            <translation>Längster Ball</translation>
+            <translation>Längster Weg</translation>
         </message>
         <message>
             <source>&amp;Longest</source>
@@ -7906,7 +8186,7 @@
         </message>
         <message>
             <source>Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long</source>
-            <translation>Weg der Weißen mal Weg der Objektkugel, in Diamanten: bei geraden Bällen ist 2 kurz und 12 lang</translation>
+            <translation>Weg der Weißen mal Weg der Objektkugel, in Diamanten: bei geraden Kugeln ist 2 kurz und 12 lang</translation>
         </message>
         <message>
             <source>Tag</source>
@@ -7919,6 +8199,94 @@
         <message>
             <source>T&amp;ag</source>
             <translation>Stichw&amp;ort</translation>
+        </message>
+        <message>
+            <source>Corrected by a person</source>
+            <translation>Von einem Menschen berichtigt</translation>
+        </message>
+        <message>
+            <source>Not sure: please check</source>
+            <translation>Nicht sicher: bitte prüfen</translation>
+        </message>
+        <message>
+            <source>Put in by hand, or not followed</source>
+            <translation>Von Hand eingegeben oder nicht verfolgt</translation>
+        </message>
+        <message>
+            <source>Side of the cut</source>
+            <translation>Seite des Schnitts</translation>
+        </message>
+        <message>
+            <source>Cut to the left or right</source>
+            <translation>Schnitt nach links oder rechts</translation>
+        </message>
+        <message>
+            <source>Cut to the left</source>
+            <translation>Schnitt nach links</translation>
+        </message>
+        <message>
+            <source>Cut to the right</source>
+            <translation>Schnitt nach rechts</translation>
+        </message>
+        <message>
+            <source>Cut si&amp;de</source>
+            <translation>Sc&amp;hnittseite</translation>
+        </message>
+        <message>
+            <source>Occasion</source>
+            <translation>Anlass</translation>
+        </message>
+        <message>
+            <source>Practice, match or lesson</source>
+            <translation>Training, Match oder Unterricht</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Training</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>Match</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>Unterricht</translation>
+        </message>
+        <message>
+            <source>Occasio&amp;n</source>
+            <translation>A&amp;nlass</translation>
+        </message>
+        <message>
+            <source>Minutes into the session</source>
+            <translation>Minuten seit Beginn der Sitzung</translation>
+        </message>
+        <message>
+            <source>From the first shot</source>
+            <translation>Vom ersten Stoß an</translation>
+        </message>
+        <message>
+            <source> min on</source>
+            <translation> min an</translation>
+        </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>A&amp;b</translation>
+        </message>
+        <message>
+            <source>Until</source>
+            <translation>Bis</translation>
+        </message>
+        <message>
+            <source>Only until a day</source>
+            <translation>Nur bis zu einem Tag</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Letzter Tag</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Bedingungen</translation>
         </message>
     </context>
     <context>
@@ -8336,7 +8704,7 @@
         </message>
         <message>
             <source>Length from nose to nose</source>
-            <translation>Länge von Bandenkante zu Bandenkante</translation>
+            <translation>Länge von Bandennase zu Bandennase</translation>
         </message>
         <message>
             <source>&amp;Length</source>
@@ -8344,7 +8712,7 @@
         </message>
         <message>
             <source>Width from nose to nose</source>
-            <translation>Breite von Bandenkante zu Bandenkante</translation>
+            <translation>Breite von Bandennase zu Bandennase</translation>
         </message>
         <message>
             <source>&amp;Width</source>
@@ -8388,7 +8756,7 @@
         </message>
         <message>
             <source>No table has these lengths and diagonals (%1 mm apart); measure again, every time from nose to nose.</source>
-            <translation>Kein Tisch hat diese Längen und Diagonalen (%1 mm auseinander); neu messen, jedes Mal von Bandenkante zu Bandenkante.</translation>
+            <translation>Kein Tisch hat diese Längen und Diagonalen (%1 mm auseinander); neu messen, jedes Mal von Bandennase zu Bandennase.</translation>
         </message>
         <message>
             <source>Square, as well as a tape can tell (%1 mm).</source>
@@ -8406,7 +8774,7 @@
         </message>
         <message>
             <source>Out of square: the foot is pushed %1 mm to the %2 against the head. A ball's place is off by up to half of that; have the rails set, or measure from noses that are straight.</source>
-            <translation>Nicht rechtwinklig: Das Fußende ist um %1 mm nach %2 gegen das Kopfende verschoben. Der Ort einer Kugel liegt bis zur Hälfte davon daneben; die Banden richten lassen oder von geraden Bandenkanten aus messen.</translation>
+            <translation>Nicht rechtwinklig: Das Fußende ist um %1 mm nach %2 gegen das Kopfende verschoben. Der Ort einer Kugel liegt bis zur Hälfte davon daneben; die Banden richten lassen oder von geraden Bandennasen aus messen.</translation>
         </message>
         <message>
             <source>the table's name</source>
@@ -8607,7 +8975,7 @@
         </message>
         <message>
             <source>made above, missed below</source>
-            <translation>oben versenkt, unten verfehlt</translation>
+            <translation>oben gelocht, unten verfehlt</translation>
         </message>
     </context>
     <context>
@@ -8634,6 +9002,13 @@
         <message>
             <source>Nothing to redo</source>
             <translation>Nichts zu wiederholen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::WorkStrip</name>
+        <message>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
         </message>
     </context>
 </TS>

@@ -205,6 +205,23 @@
         </message>
     </context>
     <context>
+        <name>ferrule::ReviewPlace</name>
+        <message numerus="yes">
+            <source>The clip is in %1 (%n image(s)).</source>
+            <translation>
+                <numerusform>The clip is in %1 (%n image).</numerusform>
+                <numerusform>The clip is in %1 (%n images).</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Suggestions worked out anew: %n shot(s).</source>
+            <translation>
+                <numerusform>Suggestions worked out anew: %n shot.</numerusform>
+                <numerusform>Suggestions worked out anew: %n shots.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RigPage</name>
         <message numerus="yes">
             <source>%n cushion(s) are placed by hand.</source>

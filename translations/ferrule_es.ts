@@ -442,7 +442,7 @@
         </message>
         <message>
             <source>Balls from a &amp;photo…</source>
-            <translation>Bolas de una &amp;foto…</translation>
+            <translation>Bolas de una f&amp;oto…</translation>
         </message>
         <message>
             <source>Put the balls where a photo of the table's camera shows them</source>
@@ -474,7 +474,7 @@
         </message>
         <message>
             <source>Correct the ru&amp;ling…</source>
-            <translation>Corregir la &amp;decisión…</translation>
+            <translation>Corregir la dec&amp;isión…</translation>
         </message>
         <message>
             <source>Replace what the referee made of the shot</source>
@@ -482,7 +482,7 @@
         </message>
         <message>
             <source>&amp;Swap the names of two balls…</source>
-            <translation>In&amp;tercambiar los nombres de dos bolas…</translation>
+            <translation>I&amp;ntercambiar los nombres de dos bolas…</translation>
         </message>
         <message>
             <source>Say that two balls were taken for each other</source>
@@ -517,10 +517,6 @@
             <translation>&amp;Guardar la imagen…</translation>
         </message>
         <message>
-            <source>Write the plan of the shot in Review as PNG or SVG</source>
-            <translation>Escribir el plano del tiro en la revisión como PNG o SVG</translation>
-        </message>
-        <message>
             <source>&amp;Add a player</source>
             <translation>&amp;Añadir un jugador</translation>
         </message>
@@ -547,6 +543,50 @@
         <message>
             <source>Write all that is kept of the chosen player into a folder</source>
             <translation>Escribir en una carpeta todo lo que se guarda del jugador elegido</translation>
+        </message>
+        <message>
+            <source>Split or &amp;join shots…</source>
+            <translation>&amp;Partir o unir tiros…</translation>
+        </message>
+        <message>
+            <source>Say where a shot ends: another one began in it, or the next belongs to it</source>
+            <translation>Decir dónde acaba un tiro: otro empezó en él, o el siguiente le pertenece</translation>
+        </message>
+        <message>
+            <source>Balls put do&amp;wn…</source>
+            <translation>B&amp;olas colocadas…</translation>
+        </message>
+        <message>
+            <source>Put right which balls were put down before the shot</source>
+            <translation>Corregir qué bolas se colocaron antes del tiro</translation>
+        </message>
+        <message>
+            <source>Write the picture that Review shows as PNG, or the plan as SVG</source>
+            <translation>Escribir la imagen que muestra la revisión como PNG, o el plano como SVG</translation>
+        </message>
+        <message>
+            <source>Save a &amp;clip…</source>
+            <translation>Guardar un &amp;clip…</translation>
+        </message>
+        <message>
+            <source>Write the shot in Review as a short film</source>
+            <translation>Escribir el tiro de la revisión como video corto</translation>
+        </message>
+        <message>
+            <source>&amp;Compare shots</source>
+            <translation>&amp;Comparar tiros</translation>
+        </message>
+        <message>
+            <source>Hold this shot and set others beside it, or end that</source>
+            <translation>Fijar este tiro y poner otros al lado, o terminar</translation>
+        </message>
+        <message>
+            <source>Play with &amp;sound</source>
+            <translation>Con &amp;sonido</translation>
+        </message>
+        <message>
+            <source>Let the film be heard while it plays, or not</source>
+            <translation>Oír el video mientras se reproduce, o no</translation>
         </message>
     </context>
     <context>
@@ -976,6 +1016,38 @@
             <source>&amp;Strike and rest</source>
             <translation>&amp;Golpe y reposo</translation>
         </message>
+        <message>
+            <source>Another shot was struck in this image</source>
+            <translation>En este fotograma se jugó otro tiro</translation>
+        </message>
+        <message>
+            <source>The next shot belongs to this one</source>
+            <translation>El siguiente tiro pertenece a este</translation>
+        </message>
+        <message>
+            <source>%1, put down at %2</source>
+            <translation>%1, colocada en %2</translation>
+        </message>
+        <message>
+            <source>Nobody put it down</source>
+            <translation>Nadie la colocó</translation>
+        </message>
+        <message>
+            <source>It was another ball</source>
+            <translation>Era otra bola</translation>
+        </message>
+        <message>
+            <source>A ball was put down that is not listed</source>
+            <translation>Se colocó una bola que no está en la lista</translation>
+        </message>
+        <message>
+            <source>&amp;Where the shot ends</source>
+            <translation>&amp;Fin del tiro</translation>
+        </message>
+        <message>
+            <source>Balls put &amp;down before it</source>
+            <translation>Bolas colocadas &amp;antes</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -1085,7 +1157,7 @@
         </message>
         <message>
             <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>Diga primero qué bola iba a qué tronera; después puede estar metida.</translation>
+            <translation>Diga primero qué bola iba a qué tronera; después puede estar embocada.</translation>
         </message>
         <message>
             <source>No referee watched this shot, so there is no ruling to replace.</source>
@@ -1119,6 +1191,58 @@
         <message>
             <source>tag</source>
             <translation>etiqueta</translation>
+        </message>
+        <message>
+            <source>two shots in one</source>
+            <translation>dos tiros en uno</translation>
+        </message>
+        <message>
+            <source>one shot in two</source>
+            <translation>un tiro en dos</translation>
+        </message>
+        <message>
+            <source>a ball put down before the shot</source>
+            <translation>una bola colocada antes del tiro</translation>
+        </message>
+        <message>
+            <source>suggestion</source>
+            <translation>sugerencia</translation>
+        </message>
+        <message>
+            <source>%1 was not put down at %2</source>
+            <translation>%1 no se colocó en %2</translation>
+        </message>
+        <message>
+            <source>%1 was put down at %2</source>
+            <translation>%1 se colocó en %2</translation>
+        </message>
+        <message>
+            <source>Put down at %1: measured %2, corrected to %3</source>
+            <translation>Colocada en %1: medido %2, corregido a %3</translation>
+        </message>
+        <message>
+            <source>%1 put down %2 away from where it was measured</source>
+            <translation>%1 colocada a %2 de donde se midió</translation>
+        </message>
+        <message>
+            <source>Measured as one shot, split in two at %1</source>
+            <translation>Medido como un tiro, partido en dos en %1</translation>
+        </message>
+        <message>
+            <source>Measured as two shots, joined at %1</source>
+            <translation>Medido como dos tiros, unidos en %1</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: its shots have no film by which to part or join them.</source>
+            <translation>Esta partida se introdujo a mano: sus tiros no tienen video con el que partirlos o unirlos.</translation>
+        </message>
+        <message>
+            <source>No shot follows in this frame, so there is nothing to join with.</source>
+            <translation>En esta partida no sigue ningún tiro, así que no hay nada que unir.</translation>
+        </message>
+        <message>
+            <source>This ball was not put down there any more; choose again.</source>
+            <translation>Esa bola ya no consta como colocada ahí; elija de nuevo.</translation>
         </message>
     </context>
     <context>
@@ -1339,7 +1463,7 @@
         </message>
         <message>
             <source>The cue ball touches the cushion, so that only its top can be struck. A short stroke and a level cue pot more than force.</source>
-            <translation>La blanca toca la banda y solo se puede golpear arriba. Una tacada corta con el taco nivelado emboca más que la fuerza.</translation>
+            <translation>La blanca toca la banda y solo se puede golpear arriba. Un golpe corto con el taco nivelado emboca más que la fuerza.</translation>
         </message>
         <message>
             <source>Straight-back bank to the side</source>
@@ -1809,7 +1933,7 @@
         </message>
         <message>
             <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>Películas: los archivos son suyos y solo se borran si usted lo pide</translation>
+            <translation>Videos: los archivos son suyos y solo se borran si usted lo pide</translation>
         </message>
         <message>
             <source>%1 (others play in it too: it stays in the record)</source>
@@ -2846,7 +2970,7 @@
         </message>
         <message>
             <source>No film is kept of this person.</source>
-            <translation>No se guarda ninguna película de esta persona.</translation>
+            <translation>No se guarda ningún video de esta persona.</translation>
         </message>
         <message>
             <source>The report goes to nobody but this person.</source>
@@ -2874,11 +2998,11 @@
         </message>
         <message>
             <source>Film</source>
-            <translation>Película</translation>
+            <translation>Video</translation>
         </message>
         <message>
             <source>Film of a minor</source>
-            <translation>Película de un menor</translation>
+            <translation>Video de un menor</translation>
         </message>
         <message>
             <source>Handing on the report</source>
@@ -2938,7 +3062,7 @@
         </message>
         <message>
             <source>no film</source>
-            <translation>sin película</translation>
+            <translation>sin video</translation>
         </message>
         <message>
             <source>Has not played yet.</source>
@@ -3087,7 +3211,7 @@
         </message>
         <message>
             <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
-            <translation>Lo que falta o ha caducado se dice con palabras, con sus consecuencias: sin consentimiento no se guarda ninguna película.</translation>
+            <translation>Lo que falta o ha caducado se dice con palabras, con sus consecuencias: sin consentimiento no se guarda ningún video.</translation>
         </message>
         <message>
             <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
@@ -3096,6 +3220,14 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
+        </message>
+        <message>
+            <source>Hold a shot to set another one beside it, with what differs below.</source>
+            <translation>Fije un tiro para poner otro al lado; debajo aparece en qué difieren.</translation>
+        </message>
+        <message>
+            <source>Save what you see as a picture, or the shot as a short film; a film of people is written only with their consent, the plan always.</source>
+            <translation>Guarde lo que ve como imagen, o el tiro como video corto; un video de personas solo se escribe con su consentimiento, el plano siempre.</translation>
         </message>
         <message>
             <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
@@ -4765,6 +4897,49 @@
         </message>
     </context>
     <context>
+        <name>ShotComparison</name>
+        <message>
+            <source>Aim</source>
+            <translation>Puntería</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Velocidad</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Lateral</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Altura</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Elevación</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Corte</translation>
+        </message>
+        <message>
+            <source>Line error</source>
+            <translation>Error de línea</translation>
+        </message>
+        <message>
+            <source>Cue ball at rest</source>
+            <translation>Blanca en reposo</translation>
+        </message>
+        <message>
+            <source>%1 apart</source>
+            <translation>a %1 una de otra</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Resultado</translation>
+        </message>
+    </context>
+    <context>
         <name>ShotWords</name>
         <message>
             <source>%1 from the foot cushion</source>
@@ -5486,6 +5661,41 @@
         </message>
     </context>
     <context>
+        <name>ferrule::CompareView</name>
+        <message>
+            <source>Plan of the shot that is held</source>
+            <translation>Plano del tiro fijado</translation>
+        </message>
+        <message>
+            <source>Plan of the shot that is compared with it</source>
+            <translation>Plano del tiro que se compara</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Valor</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <translation>Fijado</translation>
+        </message>
+        <message>
+            <source>Other</source>
+            <translation>Otro</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Diferencia</translation>
+        </message>
+        <message>
+            <source>What differs between the two shots</source>
+            <translation>En qué difieren los dos tiros</translation>
+        </message>
+        <message>
+            <source>Choose the shot that is to be compared.</source>
+            <translation>Elija el tiro que quiere comparar.</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::ConsentSection</name>
         <message>
             <source>Filming people, minors above all: ask first, and in writing. For a minor a parent or guardian gives consent before the camera runs; the law where you play may ask for more.</source>
@@ -5889,7 +6099,7 @@
         </message>
         <message>
             <source>Delete the films of this player alone</source>
-            <translation>Borrar las películas de este jugador solo</translation>
+            <translation>Borrar los videos de este jugador solo</translation>
         </message>
         <message>
             <source>Delete the older copies</source>
@@ -6866,7 +7076,7 @@
         </message>
         <message>
             <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
-            <translation>Aún no hay nadie en %1. Añada primero un jugador: nombre, grupos y consentimiento; así las sesiones y las películas lo conocerán por su nombre.</translation>
+            <translation>Aún no hay nadie en %1. Añada primero un jugador: nombre, grupos y consentimiento; así las sesiones y los videos lo conocerán por su nombre.</translation>
         </message>
         <message>
             <source>Every group</source>
@@ -7018,10 +7228,6 @@
             <translation>&amp;Líneas y puntos de la mesa</translation>
         </message>
         <message>
-            <source>C&amp;lose its screen</source>
-            <translation>Ce&amp;rrar su pantalla</translation>
-        </message>
-        <message>
             <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
             <translation>Despeje la mesa, oscurezca la sala, muestre la cuadrícula y tome una foto de ella con la cámara de este montaje, en su propio tamaño de imagen.</translation>
         </message>
@@ -7061,6 +7267,10 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>La luz cae con una exactitud de %1 (rms) en el paño, según marcas que no intervinieron en el cálculo (%2 marcas, %3 × %4 px, %5).</translation>
+        </message>
+        <message>
+            <source>&amp;Close its screen</source>
+            <translation>Ce&amp;rrar su pantalla</translation>
         </message>
         <message>
             <source>A &amp;position file…</source>
@@ -7284,10 +7494,6 @@
             <translation>Cambiado: %1 del tiro %2. Deshacer lo retira.</translation>
         </message>
         <message>
-            <source>Taken back: the last change of shot %1.</source>
-            <translation>Retirado: el último cambio del tiro %1.</translation>
-        </message>
-        <message>
             <source>shot-%1.png</source>
             <translation>tiro-%1.png</translation>
         </message>
@@ -7318,6 +7524,80 @@
         <message>
             <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
             <translation>Esta partida se midió en directo: nadie guardó su video. El plano la muestra.</translation>
+        </message>
+        <message>
+            <source>No guardian's consent to films that are handed on is noted for: %1.</source>
+            <translation>No consta el consentimiento de un tutor para entregar videos de: %1.</translation>
+        </message>
+        <message>
+            <source>No consent to films that are handed on is noted for: %1.</source>
+            <translation>No consta el consentimiento para entregar videos de: %1.</translation>
+        </message>
+        <message>
+            <source>Note it in Players, or save the plan as a clip: it shows nobody.</source>
+            <translation>Anótelo en Jugadores, o guarde el plano como clip: no muestra a nadie.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The clip is in %1 (%n image(s)).</source>
+            <translation>
+                <numerusform>El clip está en %1 (%n fotograma).</numerusform>
+                <numerusform>El clip está en %1 (%n fotogramas).</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Film with the ways drawn over it (*.mp4 *.avi)</source>
+            <translation>Video con los recorridos dibujados (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Film alone (*.mp4 *.avi)</source>
+            <translation>Solo el video (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Plan of the table (*.mp4 *.avi)</source>
+            <translation>Plano de la mesa (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Save a clip</source>
+            <translation>Guardar un clip</translation>
+        </message>
+        <message>
+            <source>shot-%1.mp4</source>
+            <translation>tiro-%1.mp4</translation>
+        </message>
+        <message>
+            <source>Shot %1 is held: choose another one to see both side by side. Q ends it.</source>
+            <translation>El tiro %1 está fijado: elija otro para ver los dos lado a lado. Q lo termina.</translation>
+        </message>
+        <message>
+            <source>Taken back: a change of shot %1.</source>
+            <translation>Deshecho: un cambio del tiro %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Suggestions worked out anew: %n shot(s).</source>
+            <translation>
+                <numerusform>Sugerencias calculadas de nuevo: %n tiro.</numerusform>
+                <numerusform>Sugerencias calculadas de nuevo: %n tiros.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Films are played without sound.</source>
+            <translation>Los videos se reproducen sin sonido.</translation>
+        </message>
+        <message>
+            <source>Films are played with sound.</source>
+            <translation>Los videos se reproducen con sonido.</translation>
+        </message>
+        <message>
+            <source>Suggestions are worked out anew from what was corrected.</source>
+            <translation>Las sugerencias se calculan de nuevo según lo corregido.</translation>
+        </message>
+        <message>
+            <source>The clip is written.</source>
+            <translation>Se está escribiendo el clip.</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png)</source>
+            <translation>Imágenes (*.png)</translation>
         </message>
     </context>
     <context>
@@ -7919,6 +8199,94 @@
         <message>
             <source>T&amp;ag</source>
             <translation>&amp;Etiqueta</translation>
+        </message>
+        <message>
+            <source>Corrected by a person</source>
+            <translation>Corregidos por una persona</translation>
+        </message>
+        <message>
+            <source>Not sure: please check</source>
+            <translation>No seguros: compruébelos</translation>
+        </message>
+        <message>
+            <source>Put in by hand, or not followed</source>
+            <translation>A mano o sin seguimiento</translation>
+        </message>
+        <message>
+            <source>Side of the cut</source>
+            <translation>Lado del corte</translation>
+        </message>
+        <message>
+            <source>Cut to the left or right</source>
+            <translation>Corte a izquierda o derecha</translation>
+        </message>
+        <message>
+            <source>Cut to the left</source>
+            <translation>Corte a la izquierda</translation>
+        </message>
+        <message>
+            <source>Cut to the right</source>
+            <translation>Corte a la derecha</translation>
+        </message>
+        <message>
+            <source>Cut si&amp;de</source>
+            <translation>&amp;Lado</translation>
+        </message>
+        <message>
+            <source>Occasion</source>
+            <translation>Ocasión</translation>
+        </message>
+        <message>
+            <source>Practice, match or lesson</source>
+            <translation>Práctica, partido o clase</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Práctica</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>Partido</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>Clase</translation>
+        </message>
+        <message>
+            <source>Occasio&amp;n</source>
+            <translation>Ocasió&amp;n</translation>
+        </message>
+        <message>
+            <source>Minutes into the session</source>
+            <translation>Minutos desde el inicio de la sesión</translation>
+        </message>
+        <message>
+            <source>From the first shot</source>
+            <translation>Desde el primer tiro</translation>
+        </message>
+        <message>
+            <source> min on</source>
+            <translation> min</translation>
+        </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>A p&amp;artir de</translation>
+        </message>
+        <message>
+            <source>Until</source>
+            <translation>Hasta</translation>
+        </message>
+        <message>
+            <source>Only until a day</source>
+            <translation>Solo hasta un día</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Último día</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Condiciones</translation>
         </message>
     </context>
     <context>
@@ -8634,6 +9002,13 @@
         <message>
             <source>Nothing to redo</source>
             <translation>Nada que rehacer</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::WorkStrip</name>
+        <message>
+            <source>Progress</source>
+            <translation>Progreso</translation>
         </message>
     </context>
 </TS>

@@ -442,7 +442,7 @@
         </message>
         <message>
             <source>Balls from a &amp;photo…</source>
-            <translation>Billes d’après une &amp;photo…</translation>
+            <translation>Billes d’après une ph&amp;oto…</translation>
         </message>
         <message>
             <source>Put the balls where a photo of the table's camera shows them</source>
@@ -474,7 +474,7 @@
         </message>
         <message>
             <source>Correct the ru&amp;ling…</source>
-            <translation>Corriger la &amp;décision…</translation>
+            <translation>Corriger la déc&amp;ision…</translation>
         </message>
         <message>
             <source>Replace what the referee made of the shot</source>
@@ -482,7 +482,7 @@
         </message>
         <message>
             <source>&amp;Swap the names of two balls…</source>
-            <translation>É&amp;changer les noms de deux billes…</translation>
+            <translation>Éc&amp;hanger les noms de deux billes…</translation>
         </message>
         <message>
             <source>Say that two balls were taken for each other</source>
@@ -517,10 +517,6 @@
             <translation>&amp;Enregistrer l’image…</translation>
         </message>
         <message>
-            <source>Write the plan of the shot in Review as PNG or SVG</source>
-            <translation>Écrire le plan du coup de la relecture en PNG ou SVG</translation>
-        </message>
-        <message>
             <source>&amp;Add a player</source>
             <translation>&amp;Ajouter un joueur</translation>
         </message>
@@ -547,6 +543,50 @@
         <message>
             <source>Write all that is kept of the chosen player into a folder</source>
             <translation>Écrire dans un dossier tout ce qui est gardé du joueur choisi</translation>
+        </message>
+        <message>
+            <source>Split or &amp;join shots…</source>
+            <translation>Diviser ou joindre des co&amp;ups…</translation>
+        </message>
+        <message>
+            <source>Say where a shot ends: another one began in it, or the next belongs to it</source>
+            <translation>Dire où finit un coup : un autre y a commencé, ou le suivant en fait partie</translation>
+        </message>
+        <message>
+            <source>Balls put do&amp;wn…</source>
+            <translation>Billes p&amp;osées…</translation>
+        </message>
+        <message>
+            <source>Put right which balls were put down before the shot</source>
+            <translation>Corriger quelles billes ont été posées avant le coup</translation>
+        </message>
+        <message>
+            <source>Write the picture that Review shows as PNG, or the plan as SVG</source>
+            <translation>Écrire l’image que montre la relecture en PNG, ou le plan en SVG</translation>
+        </message>
+        <message>
+            <source>Save a &amp;clip…</source>
+            <translation>Enre&amp;gistrer un clip…</translation>
+        </message>
+        <message>
+            <source>Write the shot in Review as a short film</source>
+            <translation>Écrire le coup de la relecture en court film</translation>
+        </message>
+        <message>
+            <source>&amp;Compare shots</source>
+            <translation>&amp;Comparer des coups</translation>
+        </message>
+        <message>
+            <source>Hold this shot and set others beside it, or end that</source>
+            <translation>Garder ce coup et en mettre d’autres à côté, ou arrêter</translation>
+        </message>
+        <message>
+            <source>Play with &amp;sound</source>
+            <translation>Avec le &amp;son</translation>
+        </message>
+        <message>
+            <source>Let the film be heard while it plays, or not</source>
+            <translation>Faire entendre le film pendant la lecture, ou non</translation>
         </message>
     </context>
     <context>
@@ -976,6 +1016,38 @@
             <source>&amp;Strike and rest</source>
             <translation>&amp;Frappe et arrêt</translation>
         </message>
+        <message>
+            <source>Another shot was struck in this image</source>
+            <translation>Un autre coup a été joué dans cette image</translation>
+        </message>
+        <message>
+            <source>The next shot belongs to this one</source>
+            <translation>Le coup suivant fait partie de celui-ci</translation>
+        </message>
+        <message>
+            <source>%1, put down at %2</source>
+            <translation>%1, posée à %2</translation>
+        </message>
+        <message>
+            <source>Nobody put it down</source>
+            <translation>Personne ne l’a posée</translation>
+        </message>
+        <message>
+            <source>It was another ball</source>
+            <translation>C’était une autre bille</translation>
+        </message>
+        <message>
+            <source>A ball was put down that is not listed</source>
+            <translation>Une bille absente de cette liste a été posée</translation>
+        </message>
+        <message>
+            <source>&amp;Where the shot ends</source>
+            <translation>&amp;Où finit le coup</translation>
+        </message>
+        <message>
+            <source>Balls put &amp;down before it</source>
+            <translation>Billes posées &amp;avant</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -1085,7 +1157,7 @@
         </message>
         <message>
             <source>Say first which ball was meant for which pocket; then it can be made.</source>
-            <translation>Dites d’abord quelle bille visait quelle poche ; elle peut ensuite être rentrée.</translation>
+            <translation>Dites d’abord quelle bille visait quelle poche ; elle peut ensuite être empochée.</translation>
         </message>
         <message>
             <source>No referee watched this shot, so there is no ruling to replace.</source>
@@ -1119,6 +1191,58 @@
         <message>
             <source>tag</source>
             <translation>étiquette</translation>
+        </message>
+        <message>
+            <source>two shots in one</source>
+            <translation>deux coups en un</translation>
+        </message>
+        <message>
+            <source>one shot in two</source>
+            <translation>un coup en deux</translation>
+        </message>
+        <message>
+            <source>a ball put down before the shot</source>
+            <translation>une bille posée avant le coup</translation>
+        </message>
+        <message>
+            <source>suggestion</source>
+            <translation>suggestion</translation>
+        </message>
+        <message>
+            <source>%1 was not put down at %2</source>
+            <translation>%1 n’a pas été posée à %2</translation>
+        </message>
+        <message>
+            <source>%1 was put down at %2</source>
+            <translation>%1 a été posée à %2</translation>
+        </message>
+        <message>
+            <source>Put down at %1: measured %2, corrected to %3</source>
+            <translation>Posée à %1 : mesuré %2, corrigé en %3</translation>
+        </message>
+        <message>
+            <source>%1 put down %2 away from where it was measured</source>
+            <translation>%1 posée à %2 de l’endroit mesuré</translation>
+        </message>
+        <message>
+            <source>Measured as one shot, split in two at %1</source>
+            <translation>Mesuré comme un coup, divisé en deux à %1</translation>
+        </message>
+        <message>
+            <source>Measured as two shots, joined at %1</source>
+            <translation>Mesuré comme deux coups, joints à %1</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: its shots have no film by which to part or join them.</source>
+            <translation>Cette partie a été saisie à la main : ses coups n’ont pas de film permettant de les diviser ou de les joindre.</translation>
+        </message>
+        <message>
+            <source>No shot follows in this frame, so there is nothing to join with.</source>
+            <translation>Aucun coup ne suit dans cette partie : il n’y a rien à joindre.</translation>
+        </message>
+        <message>
+            <source>This ball was not put down there any more; choose again.</source>
+            <translation>Cette bille n’est plus notée comme posée là ; choisissez à nouveau.</translation>
         </message>
     </context>
     <context>
@@ -3098,6 +3222,14 @@
             <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
         </message>
         <message>
+            <source>Hold a shot to set another one beside it, with what differs below.</source>
+            <translation>Gardez un coup pour en mettre un autre à côté ; dessous, ce qui diffère.</translation>
+        </message>
+        <message>
+            <source>Save what you see as a picture, or the shot as a short film; a film of people is written only with their consent, the plan always.</source>
+            <translation>Enregistrez ce que vous voyez en image, ou le coup en court film ; un film de personnes n’est écrit qu’avec leur accord, le plan toujours.</translation>
+        </message>
+        <message>
             <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
             <translation>Sans repères ni mire, les bandes suffisent ; la carte d’erreur dit alors ce que cela coûte. Une bande manquée ou confondue se place à la main sous une loupe, à l’étape Calage.</translation>
         </message>
@@ -3560,7 +3692,7 @@
         </message>
         <message>
             <source>time before a ball that went in</source>
-            <translation>temps avant une bille rentrée</translation>
+            <translation>temps avant une bille empochée</translation>
         </message>
         <message>
             <source>time before a miss</source>
@@ -3709,7 +3841,7 @@
         </message>
         <message>
             <source>the balls potted over the weeks</source>
-            <translation>les billes rentrées au fil des semaines</translation>
+            <translation>les billes empochées au fil des semaines</translation>
         </message>
         <message>
             <source>the aim after 40 minutes</source>
@@ -3717,11 +3849,11 @@
         </message>
         <message>
             <source>the balls potted after 40 minutes</source>
-            <translation>les billes rentrées après 40 minutes</translation>
+            <translation>les billes empochées après 40 minutes</translation>
         </message>
         <message>
             <source>the balls potted in matches</source>
-            <translation>les billes rentrées en match</translation>
+            <translation>les billes empochées en match</translation>
         </message>
         <message>
             <source>a pull to the left or right</source>
@@ -4765,6 +4897,49 @@
         </message>
     </context>
     <context>
+        <name>ShotComparison</name>
+        <message>
+            <source>Aim</source>
+            <translation>Visée</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Vitesse</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Côté</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>Hauteur</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>Élévation</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Coupe</translation>
+        </message>
+        <message>
+            <source>Line error</source>
+            <translation>Erreur de ligne</translation>
+        </message>
+        <message>
+            <source>Cue ball at rest</source>
+            <translation>Blanche à l’arrêt</translation>
+        </message>
+        <message>
+            <source>%1 apart</source>
+            <translation>écart de %1</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Résultat</translation>
+        </message>
+    </context>
+    <context>
         <name>ShotWords</name>
         <message>
             <source>%1 from the foot cushion</source>
@@ -5483,6 +5658,41 @@
         <message>
             <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1 : probabilité %2 %, s’écarte de ce qui est vu de %3 écarts-types</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CompareView</name>
+        <message>
+            <source>Plan of the shot that is held</source>
+            <translation>Plan du coup gardé</translation>
+        </message>
+        <message>
+            <source>Plan of the shot that is compared with it</source>
+            <translation>Plan du coup comparé</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>Valeur</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <translation>Gardé</translation>
+        </message>
+        <message>
+            <source>Other</source>
+            <translation>Autre</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Différence</translation>
+        </message>
+        <message>
+            <source>What differs between the two shots</source>
+            <translation>Ce qui diffère entre les deux coups</translation>
+        </message>
+        <message>
+            <source>Choose the shot that is to be compared.</source>
+            <translation>Choisissez le coup à comparer.</translation>
         </message>
     </context>
     <context>
@@ -7018,10 +7228,6 @@
             <translation>&amp;Lignes et mouches de la table</translation>
         </message>
         <message>
-            <source>C&amp;lose its screen</source>
-            <translation>Fer&amp;mer son écran</translation>
-        </message>
-        <message>
             <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
             <translation>Débarrassez la table, assombrissez la salle, affichez la grille et prenez-en une photo avec la caméra de ce calage, à sa propre taille d’image.</translation>
         </message>
@@ -7061,6 +7267,10 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>La lumière tombe juste à %1 près (rms) sur le tapis, d’après des repères qui n’ont pas servi au calcul (%2 repères, %3 × %4 px, %5).</translation>
+        </message>
+        <message>
+            <source>&amp;Close its screen</source>
+            <translation>Fer&amp;mer son écran</translation>
         </message>
         <message>
             <source>A &amp;position file…</source>
@@ -7284,10 +7494,6 @@
             <translation>Changé : %1 du coup %2. Annuler le retire.</translation>
         </message>
         <message>
-            <source>Taken back: the last change of shot %1.</source>
-            <translation>Retiré : le dernier changement du coup %1.</translation>
-        </message>
-        <message>
             <source>shot-%1.png</source>
             <translation>coup-%1.png</translation>
         </message>
@@ -7318,6 +7524,80 @@
         <message>
             <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
             <translation>Cette partie a été mesurée en direct : personne n’a gardé son film. Le plan la montre.</translation>
+        </message>
+        <message>
+            <source>No guardian's consent to films that are handed on is noted for: %1.</source>
+            <translation>Aucun accord d’un parent ou tuteur pour la transmission de films n’est noté pour : %1.</translation>
+        </message>
+        <message>
+            <source>No consent to films that are handed on is noted for: %1.</source>
+            <translation>Aucun accord pour la transmission de films n’est noté pour : %1.</translation>
+        </message>
+        <message>
+            <source>Note it in Players, or save the plan as a clip: it shows nobody.</source>
+            <translation>Notez-le dans Joueurs, ou enregistrez le plan en clip : il ne montre personne.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The clip is in %1 (%n image(s)).</source>
+            <translation>
+                <numerusform>Le clip est dans %1 (%n image).</numerusform>
+                <numerusform>Le clip est dans %1 (%n images).</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Film with the ways drawn over it (*.mp4 *.avi)</source>
+            <translation>Film avec les trajets dessinés (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Film alone (*.mp4 *.avi)</source>
+            <translation>Film seul (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Plan of the table (*.mp4 *.avi)</source>
+            <translation>Plan de la table (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Save a clip</source>
+            <translation>Enregistrer un clip</translation>
+        </message>
+        <message>
+            <source>shot-%1.mp4</source>
+            <translation>coup-%1.mp4</translation>
+        </message>
+        <message>
+            <source>Shot %1 is held: choose another one to see both side by side. Q ends it.</source>
+            <translation>Le coup %1 est gardé : choisissez-en un autre pour voir les deux côte à côte. Q pour terminer.</translation>
+        </message>
+        <message>
+            <source>Taken back: a change of shot %1.</source>
+            <translation>Annulé : une modification du coup %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Suggestions worked out anew: %n shot(s).</source>
+            <translation>
+                <numerusform>Suggestions recalculées : %n coup.</numerusform>
+                <numerusform>Suggestions recalculées : %n coups.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Films are played without sound.</source>
+            <translation>Les films sont lus sans le son.</translation>
+        </message>
+        <message>
+            <source>Films are played with sound.</source>
+            <translation>Les films sont lus avec le son.</translation>
+        </message>
+        <message>
+            <source>Suggestions are worked out anew from what was corrected.</source>
+            <translation>Les suggestions sont recalculées d’après la correction.</translation>
+        </message>
+        <message>
+            <source>The clip is written.</source>
+            <translation>Le clip est en cours d’écriture.</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png)</source>
+            <translation>Images (*.png)</translation>
         </message>
     </context>
     <context>
@@ -7919,6 +8199,94 @@
         <message>
             <source>T&amp;ag</source>
             <translation>É&amp;tiquette</translation>
+        </message>
+        <message>
+            <source>Corrected by a person</source>
+            <translation>Corrigés par une personne</translation>
+        </message>
+        <message>
+            <source>Not sure: please check</source>
+            <translation>Pas sûrs : à vérifier</translation>
+        </message>
+        <message>
+            <source>Put in by hand, or not followed</source>
+            <translation>Saisis à la main ou non suivis</translation>
+        </message>
+        <message>
+            <source>Side of the cut</source>
+            <translation>Côté de la coupe</translation>
+        </message>
+        <message>
+            <source>Cut to the left or right</source>
+            <translation>Coupe à gauche ou à droite</translation>
+        </message>
+        <message>
+            <source>Cut to the left</source>
+            <translation>Coupe à gauche</translation>
+        </message>
+        <message>
+            <source>Cut to the right</source>
+            <translation>Coupe à droite</translation>
+        </message>
+        <message>
+            <source>Cut si&amp;de</source>
+            <translation>Côté &amp;de coupe</translation>
+        </message>
+        <message>
+            <source>Occasion</source>
+            <translation>Occasion</translation>
+        </message>
+        <message>
+            <source>Practice, match or lesson</source>
+            <translation>Entraînement, match ou cours</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Entraînement</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>Match</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>Cours</translation>
+        </message>
+        <message>
+            <source>Occasio&amp;n</source>
+            <translation>Occa&amp;sion</translation>
+        </message>
+        <message>
+            <source>Minutes into the session</source>
+            <translation>Minutes depuis le début de la séance</translation>
+        </message>
+        <message>
+            <source>From the first shot</source>
+            <translation>Dès le premier coup</translation>
+        </message>
+        <message>
+            <source> min on</source>
+            <translation> min</translation>
+        </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>À p&amp;artir de</translation>
+        </message>
+        <message>
+            <source>Until</source>
+            <translation>Jusqu’au</translation>
+        </message>
+        <message>
+            <source>Only until a day</source>
+            <translation>Seulement jusqu’à un jour</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>Dernier jour</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Conditions</translation>
         </message>
     </context>
     <context>
@@ -8634,6 +9002,13 @@
         <message>
             <source>Nothing to redo</source>
             <translation>Rien à refaire</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::WorkStrip</name>
+        <message>
+            <source>Progress</source>
+            <translation>Progression</translation>
         </message>
     </context>
 </TS>

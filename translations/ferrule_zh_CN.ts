@@ -517,10 +517,6 @@
             <translation>保存图片(&amp;A)…</translation>
         </message>
         <message>
-            <source>Write the plan of the shot in Review as PNG or SVG</source>
-            <translation>把复盘中此杆的平面图写成PNG或SVG</translation>
-        </message>
-        <message>
             <source>&amp;Add a player</source>
             <translation>添加球员(&amp;A)</translation>
         </message>
@@ -547,6 +543,50 @@
         <message>
             <source>Write all that is kept of the chosen player into a folder</source>
             <translation>把所选球员保存的全部内容写入一个文件夹</translation>
+        </message>
+        <message>
+            <source>Split or &amp;join shots…</source>
+            <translation>拆分或合并击球(&amp;J)…</translation>
+        </message>
+        <message>
+            <source>Say where a shot ends: another one began in it, or the next belongs to it</source>
+            <translation>指明一杆到哪里为止：其中又出了一杆，或下一杆属于它</translation>
+        </message>
+        <message>
+            <source>Balls put do&amp;wn…</source>
+            <translation>放下的球(&amp;W)…</translation>
+        </message>
+        <message>
+            <source>Put right which balls were put down before the shot</source>
+            <translation>更正此杆之前放下了哪些球</translation>
+        </message>
+        <message>
+            <source>Write the picture that Review shows as PNG, or the plan as SVG</source>
+            <translation>将回看中显示的画面存为PNG，俯视图也可存为SVG</translation>
+        </message>
+        <message>
+            <source>Save a &amp;clip…</source>
+            <translation>保存短片(&amp;C)…</translation>
+        </message>
+        <message>
+            <source>Write the shot in Review as a short film</source>
+            <translation>将回看中的这一杆存为短片</translation>
+        </message>
+        <message>
+            <source>&amp;Compare shots</source>
+            <translation>比较击球(&amp;C)</translation>
+        </message>
+        <message>
+            <source>Hold this shot and set others beside it, or end that</source>
+            <translation>固定此杆并与其他杆并排，或结束比较</translation>
+        </message>
+        <message>
+            <source>Play with &amp;sound</source>
+            <translation>带声音播放(&amp;S)</translation>
+        </message>
+        <message>
+            <source>Let the film be heard while it plays, or not</source>
+            <translation>播放视频时是否出声</translation>
         </message>
     </context>
     <context>
@@ -976,6 +1016,38 @@
             <source>&amp;Strike and rest</source>
             <translation>击球与静止(&amp;S)</translation>
         </message>
+        <message>
+            <source>Another shot was struck in this image</source>
+            <translation>这一帧又出了一杆</translation>
+        </message>
+        <message>
+            <source>The next shot belongs to this one</source>
+            <translation>下一杆属于此杆</translation>
+        </message>
+        <message>
+            <source>%1, put down at %2</source>
+            <translation>%1，于%2放下</translation>
+        </message>
+        <message>
+            <source>Nobody put it down</source>
+            <translation>没有人放下它</translation>
+        </message>
+        <message>
+            <source>It was another ball</source>
+            <translation>是另一颗球</translation>
+        </message>
+        <message>
+            <source>A ball was put down that is not listed</source>
+            <translation>放下了一颗未列出的球</translation>
+        </message>
+        <message>
+            <source>&amp;Where the shot ends</source>
+            <translation>此杆的界限(&amp;W)</translation>
+        </message>
+        <message>
+            <source>Balls put &amp;down before it</source>
+            <translation>之前放下的球(&amp;D)</translation>
+        </message>
     </context>
     <context>
         <name>CorrectionWords</name>
@@ -1119,6 +1191,58 @@
         <message>
             <source>tag</source>
             <translation>标签</translation>
+        </message>
+        <message>
+            <source>two shots in one</source>
+            <translation>两杆合为一杆</translation>
+        </message>
+        <message>
+            <source>one shot in two</source>
+            <translation>一杆分成两杆</translation>
+        </message>
+        <message>
+            <source>a ball put down before the shot</source>
+            <translation>此杆之前放下的球</translation>
+        </message>
+        <message>
+            <source>suggestion</source>
+            <translation>建议</translation>
+        </message>
+        <message>
+            <source>%1 was not put down at %2</source>
+            <translation>%1在%2没有被放下</translation>
+        </message>
+        <message>
+            <source>%1 was put down at %2</source>
+            <translation>%1在%2被放下</translation>
+        </message>
+        <message>
+            <source>Put down at %1: measured %2, corrected to %3</source>
+            <translation>于%1放下：测得%2，更正为%3</translation>
+        </message>
+        <message>
+            <source>%1 put down %2 away from where it was measured</source>
+            <translation>%1放在距测得位置%2处</translation>
+        </message>
+        <message>
+            <source>Measured as one shot, split in two at %1</source>
+            <translation>测为一杆，于%1拆成两杆</translation>
+        </message>
+        <message>
+            <source>Measured as two shots, joined at %1</source>
+            <translation>测为两杆，于%1合并</translation>
+        </message>
+        <message>
+            <source>This frame was put in by hand: its shots have no film by which to part or join them.</source>
+            <translation>此局为手工输入：没有可据以拆分或合并击球的视频。</translation>
+        </message>
+        <message>
+            <source>No shot follows in this frame, so there is nothing to join with.</source>
+            <translation>此局之后没有别的击球，无可合并。</translation>
+        </message>
+        <message>
+            <source>This ball was not put down there any more; choose again.</source>
+            <translation>该球已不再记为放在那里；请重新选择。</translation>
         </message>
     </context>
     <context>
@@ -1493,11 +1617,11 @@
         </message>
         <message>
             <source>a ball falls</source>
-            <translation>有球入袋</translation>
+            <translation>有球落袋</translation>
         </message>
         <message>
             <source>%1 falls</source>
-            <translation>%1入袋</translation>
+            <translation>%1落袋</translation>
         </message>
         <message numerus="yes">
             <source>%1 by way of %n cushion(s) to %2</source>
@@ -1541,7 +1665,7 @@
         </message>
         <message>
             <source>every ball falls</source>
-            <translation>全部入袋</translation>
+            <translation>全部落袋</translation>
         </message>
         <message>
             <source>the cue ball touches no cushion</source>
@@ -3078,6 +3202,14 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
+        </message>
+        <message>
+            <source>Hold a shot to set another one beside it, with what differs below.</source>
+            <translation>固定一杆，再与另一杆并排；下方列出差别。</translation>
+        </message>
+        <message>
+            <source>Save what you see as a picture, or the shot as a short film; a film of people is written only with their consent, the plan always.</source>
+            <translation>将所见画面存为图片，或将此杆存为短片；有人的视频须经其同意才写入，俯视图则不受限。</translation>
         </message>
         <message>
             <source>Without tags and board the cushions serve; the error map then says what they cost. A cushion that was missed or mistaken is placed by hand under a loupe, in the step Rig.</source>
@@ -4744,6 +4876,49 @@
         </message>
     </context>
     <context>
+        <name>ShotComparison</name>
+        <message>
+            <source>Aim</source>
+            <translation>瞄准</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>球速</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>左右</translation>
+        </message>
+        <message>
+            <source>Height</source>
+            <translation>高低</translation>
+        </message>
+        <message>
+            <source>Elevation</source>
+            <translation>仰角</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>切角</translation>
+        </message>
+        <message>
+            <source>Line error</source>
+            <translation>线路误差</translation>
+        </message>
+        <message>
+            <source>Cue ball at rest</source>
+            <translation>母球停点</translation>
+        </message>
+        <message>
+            <source>%1 apart</source>
+            <translation>相距%1</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>结果</translation>
+        </message>
+    </context>
+    <context>
         <name>ShotWords</name>
         <message>
             <source>%1 from the foot cushion</source>
@@ -5461,6 +5636,41 @@
         <message>
             <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1：概率%2%，与所见相差%3个标准差</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::CompareView</name>
+        <message>
+            <source>Plan of the shot that is held</source>
+            <translation>固定的一杆的俯视图</translation>
+        </message>
+        <message>
+            <source>Plan of the shot that is compared with it</source>
+            <translation>与之比较的一杆的俯视图</translation>
+        </message>
+        <message>
+            <source>Value</source>
+            <translation>数值</translation>
+        </message>
+        <message>
+            <source>Held</source>
+            <translation>固定</translation>
+        </message>
+        <message>
+            <source>Other</source>
+            <translation>另一杆</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>差值</translation>
+        </message>
+        <message>
+            <source>What differs between the two shots</source>
+            <translation>两杆的差别</translation>
+        </message>
+        <message>
+            <source>Choose the shot that is to be compared.</source>
+            <translation>请选择要比较的一杆。</translation>
         </message>
     </context>
     <context>
@@ -6993,10 +7203,6 @@
             <translation>球台的线和点(&amp;L)</translation>
         </message>
         <message>
-            <source>C&amp;lose its screen</source>
-            <translation>关闭投影画面(&amp;C)</translation>
-        </message>
-        <message>
             <source>Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own picture size.</source>
             <translation>清空台面，调暗房间，显示网格，用本机位的相机按其画面尺寸拍一张照片。</translation>
         </message>
@@ -7036,6 +7242,10 @@
         <message>
             <source>Light lies true to %1 (rms) on the cloth, by tags that had no part in it (%2 tags, %3 × %4 px, %5).</source>
             <translation>用未参与计算的标记检验，光在台呢上的误差为%1（均方根）（%2个标记，%3 × %4 px，%5）。</translation>
+        </message>
+        <message>
+            <source>&amp;Close its screen</source>
+            <translation>关闭投影画面(&amp;C)</translation>
         </message>
         <message>
             <source>A &amp;position file…</source>
@@ -7259,10 +7469,6 @@
             <translation>已更改：第%2杆的%1。可以撤销。</translation>
         </message>
         <message>
-            <source>Taken back: the last change of shot %1.</source>
-            <translation>已撤回：第%1杆的上一次更改。</translation>
-        </message>
-        <message>
             <source>shot-%1.png</source>
             <translation>shot-%1.png</translation>
         </message>
@@ -7293,6 +7499,78 @@
         <message>
             <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
             <translation>此局为现场测量：未保留视频。平面图予以显示。</translation>
+        </message>
+        <message>
+            <source>No guardian's consent to films that are handed on is noted for: %1.</source>
+            <translation>未记录监护人同意转交其视频：%1。</translation>
+        </message>
+        <message>
+            <source>No consent to films that are handed on is noted for: %1.</source>
+            <translation>未记录同意转交其视频：%1。</translation>
+        </message>
+        <message>
+            <source>Note it in Players, or save the plan as a clip: it shows nobody.</source>
+            <translation>请在“球员”中记录，或将俯视图存为短片：其中没有人。</translation>
+        </message>
+        <message numerus="yes">
+            <source>The clip is in %1 (%n image(s)).</source>
+            <translation>
+                <numerusform>短片已存入%1（%n帧）。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Film with the ways drawn over it (*.mp4 *.avi)</source>
+            <translation>叠加球路的视频 (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Film alone (*.mp4 *.avi)</source>
+            <translation>仅视频 (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Plan of the table (*.mp4 *.avi)</source>
+            <translation>球台俯视图 (*.mp4 *.avi)</translation>
+        </message>
+        <message>
+            <source>Save a clip</source>
+            <translation>保存短片</translation>
+        </message>
+        <message>
+            <source>shot-%1.mp4</source>
+            <translation>第%1杆.mp4</translation>
+        </message>
+        <message>
+            <source>Shot %1 is held: choose another one to see both side by side. Q ends it.</source>
+            <translation>第%1杆已固定：再选一杆即可并排查看。按Q结束。</translation>
+        </message>
+        <message>
+            <source>Taken back: a change of shot %1.</source>
+            <translation>已撤回：第%1杆的一处更改。</translation>
+        </message>
+        <message numerus="yes">
+            <source>Suggestions worked out anew: %n shot(s).</source>
+            <translation>
+                <numerusform>已重新计算建议：%n杆。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Films are played without sound.</source>
+            <translation>播放视频时不出声。</translation>
+        </message>
+        <message>
+            <source>Films are played with sound.</source>
+            <translation>播放视频时出声。</translation>
+        </message>
+        <message>
+            <source>Suggestions are worked out anew from what was corrected.</source>
+            <translation>正在按更正重新计算建议。</translation>
+        </message>
+        <message>
+            <source>The clip is written.</source>
+            <translation>正在写入短片。</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png)</source>
+            <translation>图片 (*.png)</translation>
         </message>
     </context>
     <context>
@@ -7889,6 +8167,94 @@
         <message>
             <source>T&amp;ag</source>
             <translation>标签(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Corrected by a person</source>
+            <translation>由人更正过</translation>
+        </message>
+        <message>
+            <source>Not sure: please check</source>
+            <translation>不确定：请核对</translation>
+        </message>
+        <message>
+            <source>Put in by hand, or not followed</source>
+            <translation>手工输入或未跟踪</translation>
+        </message>
+        <message>
+            <source>Side of the cut</source>
+            <translation>切球方向</translation>
+        </message>
+        <message>
+            <source>Cut to the left or right</source>
+            <translation>向左或向右切</translation>
+        </message>
+        <message>
+            <source>Cut to the left</source>
+            <translation>向左切</translation>
+        </message>
+        <message>
+            <source>Cut to the right</source>
+            <translation>向右切</translation>
+        </message>
+        <message>
+            <source>Cut si&amp;de</source>
+            <translation>切向(&amp;D)</translation>
+        </message>
+        <message>
+            <source>Occasion</source>
+            <translation>场合</translation>
+        </message>
+        <message>
+            <source>Practice, match or lesson</source>
+            <translation>练习、比赛或课程</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>Match</source>
+            <translation>比赛</translation>
+        </message>
+        <message>
+            <source>Lesson</source>
+            <translation>课程</translation>
+        </message>
+        <message>
+            <source>Occasio&amp;n</source>
+            <translation>场合(&amp;N)</translation>
+        </message>
+        <message>
+            <source>Minutes into the session</source>
+            <translation>场次开始后的分钟数</translation>
+        </message>
+        <message>
+            <source>From the first shot</source>
+            <translation>从第一杆起</translation>
+        </message>
+        <message>
+            <source> min on</source>
+            <translation> 分钟后</translation>
+        </message>
+        <message>
+            <source>F&amp;rom</source>
+            <translation>起于(&amp;R)</translation>
+        </message>
+        <message>
+            <source>Until</source>
+            <translation>截止日</translation>
+        </message>
+        <message>
+            <source>Only until a day</source>
+            <translation>只到某日</translation>
+        </message>
+        <message>
+            <source>Last day</source>
+            <translation>最后一天</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>条件</translation>
         </message>
     </context>
     <context>
@@ -8602,6 +8968,13 @@
         <message>
             <source>Nothing to redo</source>
             <translation>没有可重做的内容</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::WorkStrip</name>
+        <message>
+            <source>Progress</source>
+            <translation>进度</translation>
         </message>
     </context>
 </TS>

@@ -47,8 +47,7 @@ RunPanel::RunPanel(DrillDesk& desk, const ActionSet& actions, QWidget* parent) :
   constexpr std::array kPad{ActionId::LogMade, ActionId::LogMissed, ActionId::LogThick, ActionId::LogThin,
                             ActionId::LogScratch};
   for (std::size_t i = 0; i < kPad.size(); ++i) {
-    QToolButton* button = toolButton(actions.at(kPad[i]));
-    button->setAutoRaise(false);
+    QToolButton* button = raisedButton(actions.at(kPad[i]));
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     button->setMinimumHeight(kPadRow_px);

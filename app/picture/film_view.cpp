@@ -59,21 +59,15 @@ QSizeF FilmView::contentSize() const {
 
 std::optional<QPointF> FilmView::screenFromTable(TablePoint point) const {
   if (!rig_ || !hasPicture()) return std::nullopt;
-  const auto at = imageFromTable(*rig_, {point.x, point.y, balls_.radius_m()});
-  if (!at) return std::nullopt;
-  const QRectF content = contentOnScreen();
-  const QSizeF size = picture_.picture.size();
-  // The rig's points count pixel centres from 0; the picture's edge lies half a pixel outside the first centre.
-  return QPointF(content.left() + (at->x + 0.5) / size.width() * content.width(),
-                 content.top() + (at->y + 0.5) / size.height() * content.height());
+  return projection().screenFromTable(point);
 }
 
 double FilmView::scaleAt(TablePoint point) const {
-  constexpr double kStep_m = 0.01;
-  const auto here = screenFromTable(point);
-  const auto aside = screenFromTable(point + TableVector{kStep_m, 0.0});
-  if (!here || !aside) return 0.0;
-  return std::hypot(aside->x() - here->x(), aside->y() - here->y()) / kStep_m;
+  return rig_ && hasPicture() ? projection().scaleAt(point) : 0.0;
+}
+
+FilmProjection FilmView::projection() const {
+  return {*rig_, contentOnScreen(), picture_.picture.size(), balls_.radius_m()};
 }
 
 std::optional<BallName> FilmView::ballUnder(const QPointF& place) const {
@@ -106,8 +100,12 @@ void FilmView::paintFound(QPainter& painter) const {
 }
 
 void FilmView::paintEvent(QPaintEvent*) {
-  if (!hasPicture()) return;
   QPainter painter(this);
+  drawFor(painter);
+}
+
+void FilmView::drawFor(QPainter& painter) const {
+  if (!hasPicture()) return;
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
   painter.drawImage(contentOnScreen(), picture_.picture);
   if (!rig_) return;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "app/film/film_pictures.h"
+#include "app/picture/film_projection.h"
 #include "app/picture/picture_view.h"
 #include "app/review/moment.h"
 #include "core/camera/rig.h"
@@ -32,6 +33,9 @@ class FilmView : public PictureView {
   /// Where a ball's centre at a table point is drawn.
   [[nodiscard]] std::optional<QPointF> screenFromTable(TablePoint point) const;
 
+  /// The picture as it is shown, for a file; in the units of the widget.
+  void drawFor(QPainter& painter) const;
+
  protected:
   QSizeF contentSize() const override;
   std::optional<BallName> ballUnder(const QPointF& place) const override;
@@ -39,6 +43,7 @@ class FilmView : public PictureView {
 
  private:
   [[nodiscard]] double scaleAt(TablePoint point) const;
+  [[nodiscard]] FilmProjection projection() const;  ///< only with a rig and a picture
   void paintFound(QPainter& painter) const;
 
   std::shared_ptr<const StoredShot> shot_;

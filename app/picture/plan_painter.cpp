@@ -8,6 +8,13 @@
 
 namespace ferrule {
 
+namespace {
+
+/// Dark on both sides of a line, together.
+constexpr double kCasing_px = 2.2;
+
+}  // namespace
+
 void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapping& mapping, const Inks& inks) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
@@ -15,7 +22,7 @@ void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapp
     QPolygonF line;
     for (const TablePoint place : way)
       line << mapping.screenFromTable(place);
-    painter.setPen(QPen(inks.casing, 3.6));
+    painter.setPen(QPen(inks.casing, 1.8 + kCasing_px));
     painter.drawPolyline(line);
     painter.setPen(QPen(inks.suggested, 1.8, Qt::DashLine));
     painter.drawPolyline(line);
@@ -24,8 +31,9 @@ void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapp
 
 namespace {
 
+/// The outline has a casing and its full strength, whatever the cloth is; only what fills it lets the cloth through.
 void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
-                  const QPen& pen, const QBrush& brush, double opacity) {
+                  const Inks& inks, const QPen& pen, const QBrush& brush, double opacity) {
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   // A normal distribution knows no cushions; no ball rests beyond them.
@@ -38,11 +46,18 @@ void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, con
       mapping.screenFromTable(leave.mean + TableVector{std::cos(leave.direction_rad), std::sin(leave.direction_rad)}) -
       middle;
   painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
-  painter.setPen(pen);
+  const double a = kEllipse95 * leave.along_m * mapping.scale();
+  const double b = kEllipse95 * leave.across_m * mapping.scale();
+  painter.setPen(Qt::NoPen);
   painter.setBrush(brush);
   painter.setOpacity(opacity);
-  painter.drawEllipse(QPointF(), kEllipse95 * leave.along_m * mapping.scale(),
-                      kEllipse95 * leave.across_m * mapping.scale());
+  painter.drawEllipse(QPointF(), a, b);
+  painter.setOpacity(1.0);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(inks.casing, pen.widthF() + kCasing_px));
+  painter.drawEllipse(QPointF(), a, b);
+  painter.setPen(pen);
+  painter.drawEllipse(QPointF(), a, b);
   painter.restore();
 }
 
@@ -50,13 +65,13 @@ void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, con
 
 void paintLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
                 const Inks& inks) {
-  paintEllipse(painter, leave, table, mapping, QPen(inks.suggested, 1.4, Qt::DashLine),
-               QBrush(inks.suggested, Qt::BDiagPattern), 0.6);
+  paintEllipse(painter, leave, table, mapping, inks, QPen(inks.suggested, 1.6, Qt::DashLine),
+               QBrush(inks.suggested, Qt::BDiagPattern), 0.5);
 }
 
 void paintTakenLeave(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
                      const Inks& inks) {
-  paintEllipse(painter, leave, table, mapping, QPen(inks.taken, 1.4), QBrush(inks.taken), 0.28);
+  paintEllipse(painter, leave, table, mapping, inks, QPen(inks.taken, 1.6), QBrush(inks.taken), 0.28);
 }
 
 }  // namespace ferrule

@@ -106,17 +106,17 @@ class ShotPainter {
     colour.setAlpha(70);
     const double radius = std::max(radius_m, kCoverage * standardUncertainty_m) * scale;
     painter_.setBrush(colour);
-    painter_.setPen(QPen(inks_.casing, 2.6));
+    painter_.setPen(QPen(inks_.casing, 3.6));
     painter_.drawEllipse(*at, radius, radius);
     painter_.setBrush(Qt::NoBrush);
-    painter_.setPen(QPen(inks_.taken, 1.3));
+    painter_.setPen(QPen(inks_.taken, 1.6));
     painter_.drawEllipse(*at, radius, radius);
   }
 
   void contact(TablePoint position) {
     const auto at = screenFromTable_(position);
     if (!at) return;
-    painter_.setPen(QPen(inks_.casing, 1.4));
+    painter_.setPen(QPen(inks_.casing, 2.2));
     painter_.setBrush(inks_.taken);
     painter_.drawEllipse(*at, kContact_px, kContact_px);
   }

@@ -109,8 +109,7 @@ QWidget* PlayersPlace::makeList(const ActionSet& actions) {
   auto* buttons = new WrappingRow;
   buttons->setSpacing(4);
   for (const ActionId id : {ActionId::AddPlayer, ActionId::AddGuest}) {
-    QToolButton* button = toolButton(actions.at(id));
-    button->setAutoRaise(false);
+    QToolButton* button = raisedButton(actions.at(id));
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     buttons->addWidget(button);
   }
@@ -165,8 +164,7 @@ QWidget* PlayersPlace::makeTakingOut(const ActionSet& actions) {
   auto* column = new QVBoxLayout(part);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(12);
-  QToolButton* button = toolButton(actions.at(ActionId::ExportPlayer));
-  button->setAutoRaise(false);
+  QToolButton* button = raisedButton(actions.at(ActionId::ExportPlayer));
   column->addWidget(button, 0, Qt::AlignLeft);
   column->addWidget(erase_);
   return part;

@@ -172,8 +172,7 @@ QWidget* ProgressPlace::makePanel(const ActionSet& actions) {
   auto* row = new WrappingRow;
   row->setSpacing(8);
   for (const ActionId id : {ActionId::ShotsBehind, ActionId::ExportChart}) {
-    QToolButton* button = toolButton(actions.at(id));
-    button->setAutoRaise(false);
+    QToolButton* button = raisedButton(actions.at(id));
     row->addWidget(button);
   }
   below->addLayout(row);

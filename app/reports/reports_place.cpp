@@ -140,8 +140,7 @@ QWidget* ReportsPlace::makePanel(const ActionSet& actions) {
   note_->setPlaceholderText(tr("Empty: lines to write on"));
   note_->setTabChangesFocus(true);
   labelled(tr("Coach's &note"), note_);
-  QToolButton* button = toolButton(actions.at(ActionId::ExportReport));
-  button->setAutoRaise(false);
+  QToolButton* button = raisedButton(actions.at(ActionId::ExportReport));
   column->addWidget(button, 0, Qt::AlignLeft);
   auto* words = new QuietLabel(tr("As PDF or HTML to hand out, or its numbers as CSV."));
   words->setWordWrap(true);

@@ -35,7 +35,7 @@ void CorrectionDesk::setRecord(const QString& path) {
 }
 
 void CorrectionDesk::say(const ShotAddress& at, const ShotSaying& saying) {
-  ask({Kind::Say, {at, saying, {}}});
+  ask({Kind::Say, {at, saying, {}, {}}});
 }
 
 void CorrectionDesk::remark(const ShotAddress& at, Remark remark) {
@@ -43,11 +43,11 @@ void CorrectionDesk::remark(const ShotAddress& at, Remark remark) {
     remark.note.who = who_.toStdString();
     remark.note.when = clock_();
   }
-  ask({Kind::Say, {at, std::move(remark), {}}});
+  ask({Kind::Say, {at, std::move(remark), {}, {}}});
 }
 
 void CorrectionDesk::takeBack(const ShotAddress& at, CorrectionId correction) {
-  ask({Kind::TakeBack, {at, {}, correction}});
+  ask({Kind::TakeBack, {at, {}, correction, {}}});
 }
 
 void CorrectionDesk::undo() {
@@ -93,21 +93,23 @@ void CorrectionDesk::finish() {
   begin();
 }
 
-void CorrectionDesk::takeSaid(CorrectionId correction) {
+void CorrectionDesk::takeSaid(CorrectionId correction, ShotId made) {
   Request request = waiting_.front();
   if (request.isOfAnotherRecord) return finish();
   request.step.correction = correction;
   if (request.kind == Kind::Redo) {
     if (!undone_.empty()) undone_.pop_back();
+    readdress(request.step.made, made);
   } else {
     undone_.clear();
   }
+  request.step.made = made;
   done_.push_back(request.step);
   finish();
   emit corrected(request.step);
 }
 
-void CorrectionDesk::takeTakenBack() {
+void CorrectionDesk::takeTakenBack(const TakeBackReport& report) {
   const Request request = waiting_.front();
   if (request.isOfAnotherRecord) return finish();
   const auto step = std::ranges::find_if(done_, [&](const CorrectionStep& done) {
@@ -116,9 +118,29 @@ void CorrectionDesk::takeTakenBack() {
   if (step != done_.end()) {
     undone_.push_back(*step);
     done_.erase(step);
+  } else if (report.saying) {
+    // Made before the record was opened: it can be said again all the same.
+    undone_.push_back({request.step.at, *report.saying, {}, {}});
   }
+  // At once: a number that one correction had is another one's now.
+  for (CorrectionStep& done : done_) {
+    const auto now = std::ranges::find(report.renewed, done.correction, &std::pair<CorrectionId, CorrectionId>::first);
+    if (done.correction && now != report.renewed.end()) done.correction = now->second;
+  }
+  for (const auto& [before, now] : report.remade)
+    readdress(before, now);
   finish();
   emit takenBack(request.step.at);
+}
+
+void CorrectionDesk::readdress(ShotId before, ShotId now) {
+  if (!before || !now) return;
+  for (auto* steps : {&done_, &undone_}) {
+    for (CorrectionStep& step : *steps) {
+      if (step.at.shot == before) step.at.shot = now;
+      if (step.made == before) step.made = now;
+    }
+  }
 }
 
 /// A note that is written again has another number, by which every step must know it.

@@ -25,6 +25,7 @@ struct CorrectionStep {
   ShotAddress at;
   std::variant<ShotSaying, Remark> what;
   CorrectionId correction;  ///< of what was said, while it stands
+  ShotId made;              ///< by a split, as it was made last; 0 for none
 };
 
 /// Corrections and remarks in the record that is reviewed, with undo and redo; knows no widgets. Steps are carried out
@@ -76,8 +77,10 @@ class CorrectionDesk : public QObject {
   void ask(Request request);
   void begin();
   void finish();
-  void takeSaid(CorrectionId correction);
-  void takeTakenBack();
+  void takeSaid(CorrectionId correction, ShotId made);
+  void takeTakenBack(const TakeBackReport& report);
+  /// A shot that was made again is another one, by which every step must know it.
+  void readdress(ShotId before, ShotId now);
   void takeRemarked(NoteId note);
   void renumber(NoteId before, NoteId now);
 

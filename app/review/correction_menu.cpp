@@ -195,6 +195,46 @@ void fillNames(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& s
   fillSwaps(*menu.addMenu(CorrectionMenu::tr("From this image on")), subject, subject.time_s - kHalfImage_s, say);
 }
 
+void fillParts(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say) {
+  const ShotReading& reading = subject.shot->reading;
+  if (!subject.shot->film) return;
+  add(menu, CorrectionMenu::tr("Another shot was struck in this image"), QStringLiteral("split-here"), say,
+      SplitSaid{subject.time_s - kHalfImage_s})
+      ->setEnabled(subject.time_s > reading.strike_s && subject.time_s < reading.rest_s);
+  add(menu, CorrectionMenu::tr("The next shot belongs to this one"), QStringLiteral("join-next"), say, JoinSaid{})
+      ->setEnabled(subject.hasNext);
+}
+
+void fillPlacements(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say) {
+  if (!subject.shot->film) return;
+  int number = 0;
+  for (const Placement& placement : subject.placements) {
+    QMenu* one = menu.addMenu(CorrectionMenu::tr("%1, put down at %2")
+                                  .arg(ballWordsAtStart(placement.ball), subject.numbers.seconds(placement.time_s)));
+    one->setObjectName(QStringLiteral("placement-%1").arg(++number));
+    add(*one, CorrectionMenu::tr("Nobody put it down"), QStringLiteral("placement-%1-none").arg(number), say,
+        PlacementSaid{placement, std::nullopt});
+    QMenu* balls = one->addMenu(CorrectionMenu::tr("It was another ball"));
+    for (int name = 0; name < BallName::kCount; ++name) {
+      const BallName ball(name);
+      if (ball == placement.ball) continue;
+      Placement now = placement;
+      now.ball = ball;
+      add(*balls, ballWordsAtStart(ball), QStringLiteral("placement-%1-%2").arg(number).arg(ballShort(ball)), say,
+          PlacementSaid{placement, now});
+    }
+  }
+  // A ball that the film did not show being put down was put where it lay before the shot.
+  QMenu* more = menu.addMenu(CorrectionMenu::tr("A ball was put down that is not listed"));
+  for (const BallAt& at : subject.shot->reading.before) {
+    const bool listed = std::ranges::find(subject.placements, at.ball, &Placement::ball) != subject.placements.end();
+    if (listed) continue;
+    add(*more, ballWordsAtStart(at.ball), QStringLiteral("placed-") + ballShort(at.ball), say,
+        PlacementSaid{std::nullopt, Placement{at.ball, subject.shot->reading.strike_s, at.position}});
+  }
+  more->menuAction()->setEnabled(!more->isEmpty());
+}
+
 void fillTimes(QMenu& menu, const CorrectionSubject& subject, const SayOfShot& say) {
   const ShotReading& reading = subject.shot->reading;
   if (subject.shot->tracks.empty()) return;
@@ -222,7 +262,11 @@ void fillCorrections(QMenu& menu, const CorrectionSubject& subject, const SayOfS
   fillNames(names, subject, say);
   QMenu& times = addMenu(CorrectionMenu::tr("&Strike and rest"), "times");
   fillTimes(times, subject, say);
-  for (QMenu* made : {&rulings, &names, &times})
+  QMenu& parts = addMenu(CorrectionMenu::tr("&Where the shot ends"), "parts");
+  fillParts(parts, subject, say);
+  QMenu& placements = addMenu(CorrectionMenu::tr("Balls put &down before it"), "placements");
+  fillPlacements(placements, subject, say);
+  for (QMenu* made : {&rulings, &names, &times, &parts, &placements})
     made->menuAction()->setEnabled(!made->isEmpty());
 }
 

@@ -23,19 +23,19 @@ class CorrectionKeeper : public QObject {
     } else if (report->why) {
       emit refused(*report->why);
     } else {
-      emit said(*report->correction);
+      emit said(*report->correction, report->made);
     }
   }
 
   void takeBack(FrameId frame, CorrectionId correction) {
     if (!open()) return;
-    const auto why = takeBackCorrection(*record_, frame, correction);
-    if (!why) {
-      emit failed(why.error());
-    } else if (*why) {
-      emit refused(**why);
+    const auto report = takeBackCorrection(*record_, frame, correction);
+    if (!report) {
+      emit failed(report.error());
+    } else if (report->why) {
+      emit refused(*report->why);
     } else {
-      emit takenBack(correction);
+      emit takenBack(*report);
     }
   }
 
@@ -63,8 +63,8 @@ class CorrectionKeeper : public QObject {
   }
 
  signals:
-  void said(ferrule::CorrectionId correction);
-  void takenBack(ferrule::CorrectionId correction);
+  void said(ferrule::CorrectionId correction, ferrule::ShotId made);
+  void takenBack(const ferrule::TakeBackReport& report);
   void remarked(ferrule::NoteId note);
   void refused(ferrule::NotSaid why);
   void failed(const ferrule::Error& error);

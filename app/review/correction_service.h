@@ -39,8 +39,9 @@ class CorrectionService : public QObject {
   void remark(ShotId shot, const Remark& remark, bool back);
 
  signals:
-  void said(ferrule::CorrectionId correction);
-  void takenBack(ferrule::CorrectionId correction);
+  /// made: the shot that a split made; 0 for none.
+  void said(ferrule::CorrectionId correction, ferrule::ShotId made);
+  void takenBack(const ferrule::TakeBackReport& report);
   /// note: that stands since then; none when the remark was no note or took one away.
   void remarked(ferrule::NoteId note);
   void refused(ferrule::NotSaid why);

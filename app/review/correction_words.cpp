@@ -41,6 +41,14 @@ QString fieldWords(ShotField field) {
       return CorrectionWords::tr("a ball's place after the shot");
     case ShotField::Times:
       return CorrectionWords::tr("strike and rest");
+    case ShotField::Split:
+      return CorrectionWords::tr("two shots in one");
+    case ShotField::Joined:
+      return CorrectionWords::tr("one shot in two");
+    case ShotField::Placement:
+      return CorrectionWords::tr("a ball put down before the shot");
+    case ShotField::Suggestion:
+      return CorrectionWords::tr("suggestion");
   }
   return {};
 }
@@ -88,6 +96,30 @@ QString timesWords(const ValueCorrection& correction, const Numbers& numbers) {
            numbers.seconds(now->rest_s));
 }
 
+QString placementWords(const ValueCorrection& correction, const Numbers& numbers) {
+  const auto was = correction.measured ? toldPlacementFromText(*correction.measured) : std::nullopt;
+  const auto now = correction.corrected ? toldPlacementFromText(*correction.corrected) : std::nullopt;
+  if (!was && !now) return {};
+  const QString ball = ballWordsAtStart((was ? was : now)->ball);
+  const QString when = numbers.seconds((was ? was : now)->time_s);
+  if (!now) return CorrectionWords::tr("%1 was not put down at %2").arg(ball, when);
+  if (!was) return CorrectionWords::tr("%1 was put down at %2").arg(ball, when);
+  if (was->ball != now->ball) {
+    return CorrectionWords::tr("Put down at %1: measured %2, corrected to %3")
+        .arg(when, ballWords(was->ball), ballWords(now->ball));
+  }
+  return CorrectionWords::tr("%1 put down %2 away from where it was measured")
+      .arg(ball, numbers.millimetres(distance(was->position, now->position)));
+}
+
+QString boundaryWords(const ValueCorrection& correction, ShotField field, const Numbers& numbers) {
+  const auto boundary = shotBoundaryFromText(*correction.corrected);
+  if (!boundary) return {};
+  const QString when = numbers.seconds(boundary->time_s);
+  return field == ShotField::Split ? CorrectionWords::tr("Measured as one shot, split in two at %1").arg(when)
+                                   : CorrectionWords::tr("Measured as two shots, joined at %1").arg(when);
+}
+
 QString lineWords(const ValueCorrection& correction, const Numbers& numbers) {
   const auto field = shotFieldFromText(correction.field);
   if (!field) return {};
@@ -104,6 +136,11 @@ QString lineWords(const ValueCorrection& correction, const Numbers& numbers) {
       return correction.corrected ? moveWords(correction, *field, numbers) : QString();
     case ShotField::Times:
       return correction.corrected ? timesWords(correction, numbers) : QString();
+    case ShotField::Split:
+    case ShotField::Joined:
+      return correction.corrected ? boundaryWords(correction, *field, numbers) : QString();
+    case ShotField::Placement:
+      return placementWords(correction, numbers);
     default:
       break;
   }
@@ -125,6 +162,9 @@ struct SayingField {
     return said.end == ShotEnd::Before ? ShotField::BallBefore : ShotField::BallAfter;
   }
   ShotField operator()(const TimesSaid&) const { return ShotField::Times; }
+  ShotField operator()(const SplitSaid&) const { return ShotField::Split; }
+  ShotField operator()(const JoinSaid&) const { return ShotField::Joined; }
+  ShotField operator()(const PlacementSaid&) const { return ShotField::Placement; }
 };
 
 }  // namespace
@@ -151,6 +191,13 @@ QString notSaidSentence(NotSaid why) {
       return CorrectionWords::tr("The ways of this shot do not reach so far; choose a time between them.");
     case NotSaid::LaterStands:
       return CorrectionWords::tr("A later correction in this frame rests on this one; take that one back first.");
+    case NotSaid::NotFilmed:
+      return CorrectionWords::tr(
+          "This frame was put in by hand: its shots have no film by which to part or join them.");
+    case NotSaid::NoNextShot:
+      return CorrectionWords::tr("No shot follows in this frame, so there is nothing to join with.");
+    case NotSaid::NoPlacement:
+      return CorrectionWords::tr("This ball was not put down there any more; choose again.");
     case NotSaid::StillPutIn:
       return CorrectionWords::tr("This frame is still being put in; undo the shot in Session instead.");
   }

@@ -3,6 +3,7 @@
 #include <QMenu>
 #include <QTreeView>
 #include <algorithm>
+#include <iterator>
 
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
@@ -31,10 +32,18 @@ void ReviewPlace::connectCorrections() {
   connect(&desk_, &ReviewDesk::recordOpened, this, [this] { corrections_.setRecord(desk_.recordPath()); });
   connect(&corrections_, &CorrectionDesk::corrected, this, [this](const CorrectionStep& step) {
     showCorrected(tr("Changed: %1 of shot %2. Undo takes it back.").arg(stepWords(step)).arg(step.at.number));
+    if (std::holds_alternative<ShotSaying>(step.what)) judging_.judge(desk_.recordPath(), step.at);
   });
   connect(&corrections_, &CorrectionDesk::takenBack, this, [this](const ShotAddress& at) {
-    showCorrected(tr("Taken back: the last change of shot %1.").arg(at.number));
+    showCorrected(tr("Taken back: a change of shot %1.").arg(at.number));
+    judging_.judge(desk_.recordPath(), at);
   });
+  connect(&judging_, &JudgingAnew::judged, this, [this](int shots) {
+    if (shots == 0) return;
+    tell(tr("Suggestions worked out anew: %n shot(s).", nullptr, shots));
+    desk_.refresh();
+  });
+  connect(&judging_, &JudgingAnew::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   connect(&corrections_, &CorrectionDesk::refused, this, [this](NotSaid why) {
     forgetNudged();
     tell(notSaidSentence(why));
@@ -154,8 +163,31 @@ bool ReviewPlace::correct(ActionId action) {
     case ActionId::MovePlaces:
       movePlaces();
       return true;
+    case ActionId::CorrectParts:
+      if (desk_.shot() && !desk_.shot()->film) tell(notSaidSentence(NotSaid::NotFilmed));
+      popUp(&fillParts, placeOfMenu());
+      return true;
+    case ActionId::CorrectPlacements:
+      if (desk_.shot() && !desk_.shot()->film) tell(notSaidSentence(NotSaid::NotFilmed));
+      popUp(&fillPlacements, placeOfMenu());
+      return true;
+    case ActionId::StopWork:
+      judging_.stop();
+      clips_.stop();
+      return true;
+    case ActionId::SaveClip:
+      chooseClipFile();
+      return true;
+    case ActionId::CompareShots:
+      compareShots();
+      return true;
     case ActionId::SavePicture:
       choosePictureFile();
+      return true;
+    case ActionId::Mute:
+      sound_.setMuted(!sound_.isMuted());
+      if (sound_.isMuted()) sound_.stop();
+      tell(sound_.isMuted() ? tr("Films are played without sound.") : tr("Films are played with sound."));
       return true;
     case ActionId::WriteNote:
       remarks_->focusNote();
@@ -166,6 +198,18 @@ bool ReviewPlace::correct(ActionId action) {
     default:
       return false;
   }
+}
+
+void ReviewPlace::fillSurroundings(CorrectionSubject& subject) {
+  const FrameContent* frame = desk_.frame();
+  if (frame == nullptr) return;
+  const auto at = std::ranges::find(frame->shots, subject.shot->id, &ShotSummary::id);
+  if (at == frame->shots.end()) return;
+  subject.hasNext = at + 1 != frame->shots.end();
+  const double since_s = at == frame->shots.begin() ? 0.0 : (at - 1)->rest_s;
+  std::ranges::copy_if(frame->placements, std::back_inserter(subject.placements), [&](const Placement& placement) {
+    return placement.time_s >= since_s && placement.time_s <= at->strike_s;
+  });
 }
 
 QPoint ReviewPlace::placeOfMenu() const {
@@ -184,6 +228,8 @@ void ReviewPlace::popUp(FillMenu fill, const QPoint& place, std::optional<BallNa
   subject.time_s = desk_.playhead().time_s();
   subject.ball = ball;
   subject.who = corrections_.who();
+  subject.numbers = numbers_;
+  fillSurroundings(subject);
   auto* menu = new QMenu(this);
   menu->setObjectName(QStringLiteral("correctionMenu"));
   menu->setAttribute(Qt::WA_DeleteOnClose);

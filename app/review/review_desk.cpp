@@ -169,11 +169,17 @@ void ReviewDesk::takeContent(std::shared_ptr<const SessionContent> content) {
 
 void ReviewDesk::renew(std::shared_ptr<const SessionContent> content) {
   refreshes_ = false;
+  const std::optional<Place> was = selected_;
   const ShotId shown = selected_ ? at(*selected_).id : ShotId{};
   content_ = std::move(content);
   axis_ = TimeAxis(*content_);
   selected_ = placeOf(shown);
   emit contentChanged();
+  if (was && !selected_) {
+    // The shot is a part of another one now: of the one before it.
+    const auto near = neighbour(*was, -1);
+    if (near) select(*near, at(*near).strike_s);
+  }
   emit moved();
 }
 

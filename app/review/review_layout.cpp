@@ -13,6 +13,7 @@
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
 #include "app/progress/progress_service.h"
+#include "app/review/compare_view.h"
 #include "app/review/legend.h"
 #include "app/review/picture_splitter.h"
 #include "app/review/remarks_section.h"
@@ -28,6 +29,7 @@
 #include "app/window/inks.h"
 #include "app/window/message_bar.h"
 #include "app/window/tool_button.h"
+#include "app/window/work_strip.h"
 #include "app/window/wrapping_row.h"
 
 namespace ferrule {
@@ -46,7 +48,7 @@ QLabel* quietLabel() {
 }  // namespace
 
 ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidget* parent)
-    : Place(parent), desk_(openers.record, openers.film), demoRecord_(openers.demoRecord) {
+    : Place(parent), desk_(openers.record, openers.film), clips_(openers.film), demoRecord_(openers.demoRecord) {
   setObjectName(QStringLiteral("reviewPlace"));
   setAccessibleName(tr("Review"));
   model_ = new ShotTreeModel(this);
@@ -99,7 +101,11 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
+  work_ = new WorkStrip(actions);
+  work_->watch(judging_.job(), tr("Suggestions are worked out anew from what was corrected."));
+  work_->watch(clips_.job(), tr("The clip is written."));
   column->addWidget(message_);
+  column->addWidget(work_);
   column->addWidget(stack_, 1);
   setMode(PictureMode::Plan);
   connectDesk();
@@ -108,6 +114,8 @@ ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidg
   connectCorrections();
   connectPlaces();
   connectRemarks();
+  connectClips();
+  connectSound();
   showFilmState();
 
   const auto showMode = [this, &actions] {
@@ -205,13 +213,17 @@ QWidget* ReviewPlace::makePictures(const ActionSet& actions) {
   pictures_->addWidget(planStack_);
   pictures_->addWidget(filmStack_);
   pictures_->setSizes({500, 500});
+  compare_ = new CompareView;
+  pictureStack_ = new QStackedWidget;
+  pictureStack_->addWidget(pictures_);
+  pictureStack_->addWidget(compare_);
   timeLine_ = new TimeLine;
 
   auto* pictureCard = new Card;
   auto* cardColumn = new QVBoxLayout(pictureCard);
   cardColumn->setContentsMargins(1, 1, 1, 4);
   cardColumn->setSpacing(0);
-  cardColumn->addWidget(pictures_, 1);
+  cardColumn->addWidget(pictureStack_, 1);
   cardColumn->addWidget(makeTransport(actions));
   auto* timeCard = new Card;
   auto* timeColumn = new QVBoxLayout(timeCard);

@@ -14,6 +14,7 @@
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
 #include "app/progress/progress_service.h"
+#include "app/review/compare_view.h"
 #include "app/review/remarks_section.h"
 #include "app/review/review_words.h"
 #include "app/review/shot_filter.h"
@@ -110,11 +111,13 @@ void ReviewPlace::setNumbers(const Numbers& numbers) {
   timeLine_->setNumbers(numbers);
   panel_->setNumbers(numbers);
   remarks_->setNumbers(numbers);
+  compare_->setNumbers(numbers);
   showContent();
   showMoment();
 }
 
 void ReviewPlace::setMode(PictureMode mode) {
+  if (compare_->held()) compareShots();  // ends it
   mode_ = mode;
   planStack_->setVisible(mode != PictureMode::Film);
   filmStack_->setVisible(mode != PictureMode::Plan);
@@ -135,7 +138,10 @@ void ReviewPlace::connectDesk() {
     if (wantedList_ && wantedList_->record == desk_.recordPath()) showShots(*std::exchange(wantedList_, {}));
   });
   connect(&desk_, &ReviewDesk::sessionRead, this, [this](const SessionContent& content) {
+    // Rows that come and go move the tree's own choice; what is shown stays.
+    followsTree_ = false;
     model_->setContent(content);
+    followsTree_ = true;
     const QModelIndex session = model_->indexOf(content.session.id);
     for (int frame = 0; frame < model_->rowCount(session); ++frame) {
       tree_->expand(model_->index(frame, 0, session));
@@ -228,6 +234,7 @@ void ReviewPlace::showShot() {
   if (nudgeIsSaid_) nudged_.reset();
   showMoving();
   showSuggested();
+  showCompared();
   if (shot) {
     const QModelIndex index = model_->indexOf(shot->id);
     if (index.isValid() && model_->firstShotUnder(tree_->currentIndex()).value_or(ShotSummary{}).id != shot->id) {
@@ -318,6 +325,7 @@ void ReviewPlace::save(QSettings& settings) const {
   put("mode", static_cast<int>(mode_));
   put("suggested", showsSuggested_);
   put("who", corrections_.who());
+  put("muted", sound_.isMuted());
   put("columns", columns_->saveState());
   put("pictures", pictures_->saveState());
   put("planZoom", plan_->zoom());
@@ -334,6 +342,7 @@ void ReviewPlace::restore(const QSettings& settings) {
   pictures_->restoreState(get("pictures").toByteArray());
   setMode(static_cast<PictureMode>(std::clamp(get("mode").toInt(), 0, 2)));
   if (get("suggested").isValid()) showsSuggested_ = get("suggested").toBool();
+  sound_.setMuted(get("muted").toBool());
   const auto zoom = [&](PictureView& view, const char* zoomKey, const char* centreKey) {
     if (get(zoomKey).isValid()) view.setZoom(get(zoomKey).toDouble(), get(centreKey).toPointF());
   };

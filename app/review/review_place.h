@@ -3,14 +3,18 @@
 
 #include <QTimer>
 
+#include "app/film/film_sound.h"
+#include "app/review/clip_desk.h"
 #include "app/review/correction_desk.h"
 #include "app/review/correction_menu.h"
+#include "app/review/judging_anew.h"
 #include "app/review/review_desk.h"
 #include "app/review/suggested_shot.h"
 #include "app/window/place.h"
 #include "app/window/places.h"
 
 class QLabel;
+class QPainter;
 class QPushButton;
 class QSplitter;
 class QStackedWidget;
@@ -18,6 +22,7 @@ class QTreeView;
 
 namespace ferrule {
 
+class CompareView;
 class FilmView;
 class ProgressService;
 class RemarksSection;
@@ -28,6 +33,7 @@ class ShotPanel;
 class ShotTreeModel;
 class TableEditor;
 class TimeLine;
+class WorkStrip;
 
 enum class PictureMode { Plan, Film, Both };
 
@@ -49,8 +55,14 @@ class ReviewPlace : public Place {
   [[nodiscard]] CorrectionDesk& corrections() { return corrections_; }
   [[nodiscard]] PictureMode mode() const { return mode_; }
   void setMode(PictureMode mode);
-  /// Writes the plan as it is shown: PNG or SVG, by the path's ending. Says what became of it.
+  /// Writes what is shown: the plan as PNG or SVG, by the path's ending, the film's image with what is drawn over it as
+  /// PNG. Says what became of it.
   void savePicture(const QString& path);
+  /// Writes the shot that is shown as a short film, in the background. Says what became of it.
+  void saveClip(ClipKind kind, const QString& path);
+  [[nodiscard]] ClipDesk& clips() { return clips_; }
+  [[nodiscard]] JudgingAnew& judging() { return judging_; }
+  [[nodiscard]] FilmSound& sound() { return sound_; }
 
  private:
   void choosePictureFile();
@@ -85,6 +97,18 @@ class ReviewPlace : public Place {
   /// Opens a menu of corrections of the shot that is shown. ball: that is pointed at.
   void popUp(FillMenu fill, const QPoint& place, std::optional<BallName> ball = {});
   [[nodiscard]] QPoint placeOfMenu() const;
+  /// What lies around the shot: placements before it, whether another follows.
+  void fillSurroundings(CorrectionSubject& subject);
+  void connectClips();
+  void chooseClipFile();
+  /// The picture of a view as a file.
+  void writeShown(const QWidget& shown, const std::function<void(QPainter&)>& draw, const QString& path);
+  /// By their names in the record.
+  [[nodiscard]] std::vector<std::string> peopleOnFilm();
+  void connectSound();
+  /// Holds the shot that is shown, so that others are set beside it, or ends that.
+  void compareShots();
+  void showCompared();
   void connectPlaces();
   /// Goes on from looking to moving balls before the shot, then after it, then back.
   void movePlaces();
@@ -98,6 +122,9 @@ class ReviewPlace : public Place {
 
   ReviewDesk desk_;
   CorrectionDesk corrections_;
+  JudgingAnew judging_;
+  ClipDesk clips_;
+  FilmSound sound_;
   std::vector<std::string> recordPlayers_;  ///< everyone whom the record knows
   std::optional<ShotEnd> moving_;           ///< the places that are moved now
   std::optional<BallAt> nudged_;            ///< a ball that is moved and not yet read again there
@@ -111,6 +138,8 @@ class ReviewPlace : public Place {
   QStackedWidget* stack_;
   QSplitter* columns_;
   QSplitter* pictures_;
+  QStackedWidget* pictureStack_;  ///< one shot's pictures, or two shots side by side
+  CompareView* compare_;
   QStackedWidget* lists_;  ///< all sessions, or the shots that were asked for
   QTreeView* tree_;
   ShotFilter* filter_;
@@ -131,6 +160,7 @@ class ReviewPlace : public Place {
   QLabel* subtitle_;
   QLabel* moment_;
   MessageBar* message_;
+  WorkStrip* work_;
   std::optional<SuggestedShot> suggested_;  ///< before the shot that is shown
   bool showsSuggested_ = true;
   bool followsTree_ = true;  ///< false while the tree is moved by the desk

@@ -9,11 +9,13 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QSpinBox>
 #include <QStringListModel>
 #include <QVBoxLayout>
 
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/window/vertical_scroll.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 #include "core/rules/rule_set.h"
@@ -24,6 +26,7 @@ namespace {
 
 constexpr double kMostCut_deg = 90.0;
 constexpr double kMostSpeed_mps = 15.0;
+constexpr int kMostMinutes = 600;
 constexpr double kMostProduct = 50.0;  ///< squares of a diamond: longer than any pot
 
 }  // namespace
@@ -44,6 +47,12 @@ QString shotGroupWords(ShotGroup group) {
       return ShotFilter::tr("Safeties");
     case ShotGroup::Breaks:
       return ShotFilter::tr("Breaks");
+    case ShotGroup::Corrected:
+      return ShotFilter::tr("Corrected by a person");
+    case ShotGroup::Unsure:
+      return ShotFilter::tr("Not sure: please check");
+    case ShotGroup::Untracked:
+      return ShotFilter::tr("Put in by hand, or not followed");
   }
   return {};
 }
@@ -74,6 +83,11 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   side_->addItem(tr("Too thick"), static_cast<int>(MissSide::Under));
   side_->addItem(tr("Too thin"), static_cast<int>(MissSide::Over));
   form->addRow(tr("Mi&ss side"), side_);
+  cutSide_ = named(new QComboBox, "filterCutSide", tr("Side of the cut"));
+  cutSide_->addItem(tr("Cut to the left or right"));
+  cutSide_->addItem(tr("Cut to the left"), static_cast<int>(CutSide::Left));
+  cutSide_->addItem(tr("Cut to the right"), static_cast<int>(CutSide::Right));
+  form->addRow(tr("Cut si&de"), cutSide_);
   const auto range = [&](const QString& label, QDoubleSpinBox*& least, QDoubleSpinBox*& most, double top, double step,
                          const QString& unit, const char* leastName, const char* mostName, const QString& leastWords,
                          const QString& mostWords) {
@@ -122,12 +136,45 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   tag_ = named(new QComboBox, "filterTag", tr("Tag"));
   tag_->addItem(tr("With or without a tag"));
   form->addRow(tr("T&ag"), tag_);
-  since_ = named(new QCheckBox(tr("S&ince")), "filterSince", tr("Only since a day"));
-  from_ = named(new QDateEdit(QDate::currentDate().addMonths(-1)), "filterFrom", tr("First day"));
-  from_->setCalendarPopup(true);
-  from_->setEnabled(false);
-  form->addRow(since_, from_);
-  column->addLayout(form);
+  occasion_ = named(new QComboBox, "filterOccasion", tr("Occasion"));
+  occasion_->addItem(tr("Practice, match or lesson"));
+  occasion_->addItem(tr("Practice"), static_cast<int>(Occasion::Practice));
+  occasion_->addItem(tr("Match"), static_cast<int>(Occasion::Match));
+  occasion_->addItem(tr("Lesson"), static_cast<int>(Occasion::Lesson));
+  form->addRow(tr("Occasio&n"), occasion_);
+  minutes_ = named(new QSpinBox, "filterMinutes", tr("Minutes into the session"));
+  minutes_->setRange(0, kMostMinutes);
+  minutes_->setSingleStep(10);
+  minutes_->setKeyboardTracking(false);
+  minutes_->setSpecialValueText(tr("From the first shot"));
+  minutes_->setSuffix(tr(" min on"));
+  form->addRow(tr("F&rom"), minutes_);
+  connect(minutes_, &QSpinBox::valueChanged, this, &ShotFilter::changed);
+  const auto day = [&](QCheckBox*& check, QDateEdit*& edit, const QString& words, const QDate& date,
+                       const char* checkName, const char* editName, const QString& checkWords,
+                       const QString& editWords) {
+    check = named(new QCheckBox(words), checkName, checkWords);
+    edit = named(new QDateEdit(date), editName, editWords);
+    edit->setCalendarPopup(true);
+    edit->setEnabled(false);
+    form->addRow(check, edit);
+    connect(check, &QCheckBox::toggled, this, [this, edit](bool on) {
+      edit->setEnabled(on);
+      emit changed();
+    });
+    connect(edit, &QDateEdit::dateChanged, this, &ShotFilter::changed);
+  };
+  const QDate today = QDate::currentDate();
+  day(since_, from_, tr("S&ince"), QDate(today.year(), today.month(), 1), "filterSince", "filterFrom",
+      tr("Only since a day"), tr("First day"));
+  day(until_, to_, tr("Until"), today, "filterUntil", "filterTo", tr("Only until a day"), tr("Last day"));
+  auto* conditions = new QWidget;
+  conditions->setLayout(form);
+  form->setContentsMargins(0, 0, 0, 0);
+  auto* scroll = new VerticalScroll(conditions);
+  scroll->setObjectName(QStringLiteral("filterConditions"));
+  scroll->setAccessibleName(tr("Conditions"));
+  column->addWidget(scroll, 3);
 
   auto* row = new QHBoxLayout;
   title_ = new QLabel;
@@ -145,15 +192,10 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setTextElideMode(Qt::ElideRight);
   model_ = new QStringListModel(this);
   rows_->setModel(model_);
-  column->addWidget(rows_, 1);
+  column->addWidget(rows_, 2);
 
-  for (QComboBox* combo : {player_, group_, side_, pocket_, game_, tag_})
+  for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, tag_, occasion_})
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
-  connect(since_, &QCheckBox::toggled, this, [this](bool on) {
-    from_->setEnabled(on);
-    emit changed();
-  });
-  connect(from_, &QDateEdit::dateChanged, this, &ShotFilter::changed);
   connect(close, &QPushButton::clicked, this, &ShotFilter::closed);
   connect(rows_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
     if (index.isValid()) emit chosen(list_.shots[static_cast<std::size_t>(index.row())]);
@@ -208,6 +250,10 @@ HistoryFilter ShotFilter::filter() const {
   if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
   if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
   if (tag_->currentData().isValid()) filter.tag = tag_->currentData().toString().toStdString();
+  if (cutSide_->currentData().isValid()) filter.cutSide = static_cast<CutSide>(cutSide_->currentData().toInt());
+  if (occasion_->currentData().isValid()) filter.occasion = static_cast<Occasion>(occasion_->currentData().toInt());
+  if (minutes_->value() > 0) filter.leastMinutes = minutes_->value();
+  if (until_->isChecked()) filter.until_ms = to_->date().addDays(1).startOfDay().toMSecsSinceEpoch();
   if (since_->isChecked()) filter.from_ms = from_->date().startOfDay().toMSecsSinceEpoch();
   return filter;
 }

@@ -13,6 +13,7 @@ class QDateEdit;
 class QDoubleSpinBox;
 class QLabel;
 class QListView;
+class QSpinBox;
 class QStringListModel;
 
 namespace ferrule {
@@ -53,6 +54,7 @@ class ShotFilter : public QWidget {
   QComboBox* player_;
   QComboBox* group_;
   QComboBox* side_;
+  QComboBox* cutSide_;
   QDoubleSpinBox* leastCut_;
   QDoubleSpinBox* mostCut_;
   QDoubleSpinBox* leastSpeed_;
@@ -63,6 +65,10 @@ class ShotFilter : public QWidget {
   QComboBox* tag_;
   QCheckBox* since_;
   QDateEdit* from_;
+  QCheckBox* until_;
+  QDateEdit* to_;
+  QComboBox* occasion_;
+  QSpinBox* minutes_;
   QLabel* title_;
   QListView* rows_;
   QStringListModel* model_;

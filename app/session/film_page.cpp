@@ -57,8 +57,7 @@ QWidget* FilmPage::makePanel(const ActionSet& actions) {
   progress_->setObjectName(QStringLiteral("measuringProgress"));
   progress_->setAccessibleName(tr("Progress"));
   progress_->setTextVisible(false);
-  stop_ = toolButton(actions.at(ActionId::StopWork));
-  stop_->setAutoRaise(false);
+  stop_ = raisedButton(actions.at(ActionId::StopWork));
   shots_ = new MeasuredShotList;
   look_ = new QPushButton(tr("&Look at it in Review"));
   look_->setObjectName(QStringLiteral("lookAtIt"));

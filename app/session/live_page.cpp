@@ -69,8 +69,7 @@ QWidget* LivePage::makePanel(const ActionSet& actions) {
   shots_ = new MeasuredShotList;
   shots_->setObjectName(QStringLiteral("liveShots"));
   shots_->setMinimumHeight(kLeastList_px);
-  end_ = toolButton(actions.at(ActionId::EndSession));
-  end_->setAutoRaise(false);
+  end_ = raisedButton(actions.at(ActionId::EndSession));
   end_->setToolButtonStyle(Qt::ToolButtonTextOnly);
   end_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   look_ = new QPushButton(tr("&Look at it in Review"));

@@ -179,8 +179,7 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
                             ActionId::LogSafety, ActionId::LogScratch, ActionId::LogFoul,  ActionId::LogBreak};
   for (std::size_t i = 0; i < kPad.size(); ++i) {
     QAction* action = actions.at(kPad[i]);
-    QToolButton* button = toolButton(action);
-    button->setAutoRaise(false);
+    QToolButton* button = raisedButton(action);
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     button->setMinimumHeight(kPadRow_px);

@@ -62,7 +62,7 @@ ProjectorPage::ProjectorPage(SetupDesk& desk, ProjectorDesk& projector, QWidget*
   QPushButton* grid = button("projectGrid", tr("&Grid of tags"));
   QPushButton* lines = button("projectLines", tr("&Lines and spots of the table"));
   QPushButton* position = button("projectPosition", tr("A &position file…"));
-  QPushButton* off = button("projectorOff", tr("C&lose its screen"));
+  QPushButton* off = button("projectorOff", tr("&Close its screen"));
   addButtons({black, grid, lines, position, off});
   addQuiet(tr(
       "Clear the table, darken the room, show the grid and take a still of it with the camera of this rig, in its own "

@@ -117,8 +117,7 @@ QWidget* SetupPlace::makeFoot(const ActionSet& actions) {
   progress_->setTextVisible(false);
   progress_->setFixedWidth(160);
   work_ = new QLabel;
-  QToolButton* stop = toolButton(actions.at(ActionId::StopWork));
-  stop->setAutoRaise(false);
+  QToolButton* stop = raisedButton(actions.at(ActionId::StopWork));
   work->addWidget(progress_);
   work->addWidget(stop);
   work->addWidget(work_);
@@ -128,9 +127,7 @@ QWidget* SetupPlace::makeFoot(const ActionSet& actions) {
   row->addWidget(working_);
   row->addStretch(1);
   for (const ActionId id : {ActionId::StepBack, ActionId::StepOn}) {
-    QToolButton* button = toolButton(actions.at(id));
-    button->setAutoRaise(false);
-    row->addWidget(button);
+    row->addWidget(raisedButton(actions.at(id)));
   }
   return foot;
 }

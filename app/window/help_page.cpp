@@ -66,6 +66,10 @@ constexpr std::array kReview{
                       "Put right what was read wrongly with one key, or from the right button's menu; what follows is "
                       "read and ruled again."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Filter the shots to play, say, all thick misses one after another."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Hold a shot to set another one beside it, with what differs below."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
+                      "Save what you see as a picture, or the shot as a short film; a film of people is written only "
+                      "with their consent, the plan always."),
 };
 constexpr std::array kDrills{
     QT_TRANSLATE_NOOP("PlaceHelp", "Choose a drill on the left; point at a ball to see how its place is measured."),

@@ -66,7 +66,8 @@ Inks inksFor(const QPalette& palette) {
   inks.wood = QColor(0x5a, 0x46, 0x38);
   inks.pocket = QColor(0x15, 0x15, 0x16);
   inks.sight = QColor(0xea, 0xe0, 0xc8);
-  inks.clothLine = QColor(255, 255, 255, 90);
+  // 3:1 on the cloth, as lines that carry meaning need. Source: Web content accessibility guidelines 2.1, 1.4.11.
+  inks.clothLine = QColor(255, 255, 255, 175);
   inks.taken = QColor(0xe6, 0x9f, 0x00);
   inks.suggested = QColor(0x56, 0xb4, 0xe9);
   inks.casing = QColor(0x14, 0x1a, 0x18, 0xd0);

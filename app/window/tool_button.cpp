@@ -22,4 +22,10 @@ QToolButton* toolButton(QAction* action) {
   return button;
 }
 
+QToolButton* raisedButton(QAction* action) {
+  QToolButton* button = toolButton(action);
+  button->setAutoRaise(false);
+  return button;
+}
+
 }  // namespace ferrule

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/judge_session.h"
 
+#include <algorithm>
 #include <map>
 #include <string>
 
@@ -9,6 +10,7 @@
 #include "core/measure/plan_situation.h"
 #include "core/measure/player_scatter.h"
 #include "core/measure/record_entries.h"
+#include "core/measure/situation_mark.h"
 #include "core/measure/table_fingerprint.h"
 #include "core/planner/suggestion_text.h"
 #include "core/rules/referee.h"
@@ -63,7 +65,7 @@ class SessionJudge {
         scatters_(record, planner_.simulator().parameters(), scatterOf(options.level)) {}
 
   Result<JudgedShot> judge(const ShotSummary& summary, const StoredShot& shot, const std::optional<GameState>& before,
-                           const std::stop_token& stop) {
+                           const std::string& mark, const std::stop_token& stop) {
     JudgedShot judged{summary, {}, {}, {}};
     if (!before) return without(judged, NotJudged::NoRuling);
     if (before->phase == Phase::Over) return without(judged, NotJudged::FrameOver);
@@ -81,7 +83,7 @@ class SessionJudge {
     if (!suggestion || suggestion->plans.empty()) return without(judged, NotJudged::NoPlan);
     judged.suggestion = std::move(*suggestion);
     judged.review = reviewOf(shot, *before, situation, judged.suggestion, *players);
-    if (auto kept = keep(shot, judged, players->front()); !kept) return tl::make_unexpected(kept.error());
+    if (auto kept = keep(shot, judged, players->front(), mark); !kept) return tl::make_unexpected(kept.error());
     return judged;
   }
 
@@ -125,7 +127,7 @@ class SessionJudge {
     return *review;
   }
 
-  Result<void> keep(const StoredShot& shot, const JudgedShot& judged, const Scatter& player) {
+  Result<void> keep(const StoredShot& shot, const JudgedShot& judged, const Scatter& player, const std::string& mark) {
     SuggestionEntry entry;
     entry.planner = plannerName();
     entry.shown = shot.suggestion && shot.suggestion->shown;
@@ -133,8 +135,8 @@ class SessionJudge {
       entry.choiceLoss = judged.review->choiceLoss;
       entry.deliveryLoss = judged.review->deliveryLoss;
     }
-    entry.content = suggestionText(judged.suggestion, player, {}, judged.review);
-    return record_.keepSuggestion(shot.id, entry);
+    entry.content = suggestionText(judged.suggestion, player, {}, judged.review, mark);
+    return record_.replaceSuggestion(shot.id, entry, entry.planner, options_.now);
   }
 
   Record& record_;
@@ -150,6 +152,20 @@ bool isKnown(const StoredShot& shot, const JudgeOptions& options) {
          shot.suggestion->choiceLoss.has_value();
 }
 
+/// The mark that was kept with the plans beside a shot; empty where there is none.
+std::string suggestionMark(const StoredShot& shot) {
+  const auto kept = shot.suggestion ? suggestionFromText(shot.suggestion->content) : std::nullopt;
+  return kept ? kept->situation : std::string();
+}
+
+/// Whether the plans beside a shot were worked out for something else than what is known of it now. Those without a
+/// mark are from before there were marks: right as long as nothing in the frame stands corrected.
+bool isOutOfDate(const StoredShot& shot, const std::string& mark, bool corrected) {
+  if (!shot.suggestion) return true;
+  const std::string was = suggestionMark(shot);
+  return was.empty() ? corrected : was != mark;
+}
+
 Result<SessionSummary> summaryOf(Record& record, SessionId id) {
   const auto sessions = record.sessions();
   if (!sessions) return tl::make_unexpected(sessions.error());
@@ -159,10 +175,39 @@ Result<SessionSummary> summaryOf(Record& record, SessionId id) {
   return failure(ErrorCode::NotFound, "session " + std::to_string(id.value), record.path());
 }
 
-}  // namespace
+/// A shot of a frame with what is known before it.
+struct ShotInFrame {
+  ShotSummary summary;
+  StoredShot shot;
+  std::optional<GameState> before;
+  std::string mark;
+};
 
-Result<JudgeReport> judgeSession(Record& record, SessionId id, const JudgeOptions& options, const JobControl& job,
-                                 const std::function<void(const JudgedShot&)>& observer) {
+Result<std::vector<ShotInFrame>> shotsIn(Record& record, FrameId frame, const MeasuredTable& measured) {
+  FrameFollower follower(measured);
+  SituationMark marks;
+  const auto rows = record.shots(frame);
+  if (!rows) return tl::make_unexpected(rows.error());
+  std::vector<ShotInFrame> shots;
+  for (const ShotSummary& row : *rows) {
+    auto shot = record.shot(row.id);
+    if (!shot) return tl::make_unexpected(shot.error());
+    shot->tracks.clear();  // a frame's are many and nobody asks for them here
+    auto before = follower.before(*shot);
+    auto mark = marks.of(*shot);
+    shots.push_back({row, std::move(*shot), std::move(before), std::move(mark)});
+  }
+  return shots;
+}
+
+/// What judging needs of a session, made once.
+struct Bench {
+  SessionSummary session;
+  MeasuredTable measured;
+  SessionJudge judge;
+};
+
+Result<Bench> benchOf(Record& record, SessionId id, const JudgeOptions& options) {
   const auto session = summaryOf(record, id);
   if (!session) return tl::make_unexpected(session.error());
   const auto measured = record.tableOf(id);
@@ -171,31 +216,65 @@ Result<JudgeReport> judgeSession(Record& record, SessionId id, const JudgeOption
   if (!parameters) return tl::make_unexpected(parameters.error());
   auto planner = Planner::create(measured->table, *parameters);
   if (!planner) return tl::make_unexpected(planner.error());
-  SessionJudge judge(record, *session, *measured, std::move(*planner), options);
+  return Bench{*session, *measured, SessionJudge(record, *session, *measured, std::move(*planner), options)};
+}
+
+}  // namespace
+
+Result<JudgeReport> judgeSession(Record& record, SessionId id, const JudgeOptions& options, const JobControl& job,
+                                 const std::function<void(const JudgedShot&)>& observer) {
+  auto bench = benchOf(record, id, options);
+  if (!bench) return tl::make_unexpected(bench.error());
   const auto frames = record.frames(id);
   if (!frames) return tl::make_unexpected(frames.error());
 
   JudgeReport report;
   int seen = 0;
   for (const FrameSummary& frame : *frames) {
-    FrameFollower follower(*measured);
-    const auto shots = record.shots(frame.id);
+    const auto shots = shotsIn(record, frame.id, bench->measured);
     if (!shots) return tl::make_unexpected(shots.error());
-    for (const ShotSummary& summary : *shots) {
+    for (const ShotInFrame& in : *shots) {
       if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
-      const auto shot = record.shot(summary.id);
-      if (!shot) return tl::make_unexpected(shot.error());
-      const auto before = follower.before(*shot);
-      job.reportShare(static_cast<double>(seen++) / std::max(1, session->shots), "judging");
-      if (isKnown(*shot, options)) {
+      job.reportShare(static_cast<double>(seen++) / std::max(1, bench->session.shots), "judging");
+      if (isKnown(in.shot, options) && !isOutOfDate(in.shot, in.mark, false)) {
         ++report.known;
         continue;
       }
-      const auto judged = judge.judge(summary, *shot, before, job.stop);
+      const auto judged = bench->judge.judge(in.summary, in.shot, in.before, in.mark, job.stop);
       if (!judged) return tl::make_unexpected(judged.error());
       ++(judged->why ? report.without : report.judged);
       if (observer) observer(*judged);
     }
+  }
+  job.reportShare(1.0, "judging");
+  return report;
+}
+
+Result<JudgeReport> judgeAnew(Record& record, SessionId session, FrameId frame, const JudgeOptions& options,
+                              const JobControl& job, const std::function<void(const JudgedShot&)>& observer) {
+  const auto measured = record.tableOf(session);
+  if (!measured) return tl::make_unexpected(measured.error());
+  const auto corrections = record.correctionsIn(frame);
+  if (!corrections) return tl::make_unexpected(corrections.error());
+  auto shots = shotsIn(record, frame, *measured);
+  if (!shots) return tl::make_unexpected(shots.error());
+  JudgeReport report;
+  const auto hasPlans = [](const ShotInFrame& in) { return in.shot.suggestion.has_value(); };
+  if (std::ranges::none_of(*shots, hasPlans)) return report;
+  const bool corrected = !corrections->empty();
+  report.known = static_cast<int>(
+      std::erase_if(*shots, [&](const ShotInFrame& in) { return !isOutOfDate(in.shot, in.mark, corrected); }));
+  if (shots->empty()) return report;
+  auto bench = benchOf(record, session, options);
+  if (!bench) return tl::make_unexpected(bench.error());
+  for (std::size_t i = 0; i < shots->size(); ++i) {
+    if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
+    job.reportShare(static_cast<double>(i) / static_cast<double>(shots->size()), "judging");
+    const ShotInFrame& in = (*shots)[i];
+    const auto judged = bench->judge.judge(in.summary, in.shot, in.before, in.mark, job.stop);
+    if (!judged) return tl::make_unexpected(judged.error());
+    ++(judged->why ? report.without : report.judged);
+    if (observer) observer(*judged);
   }
   job.reportShare(1.0, "judging");
   return report;

@@ -16,7 +16,8 @@ struct JudgeOptions {
   PlayerLevel level = PlayerLevel::Club;  ///< of a player of whom the record knows no aim
   long mostSimulations = 20000;           ///< for each position; never a time, so that the same record gives the same
   std::uint64_t seed = 1;
-  bool again = false;  ///< also shots beside which this planner's plans stand already
+  UtcMilliseconds now = 0;  ///< when the plans are worked out, for the corrections that they follow from
+  bool again = false;       ///< also shots beside which this planner's plans stand already
 
   bool operator==(const JudgeOptions&) const = default;
 };
@@ -56,5 +57,13 @@ struct JudgeReport {
 [[nodiscard]] Result<JudgeReport> judgeSession(Record& record, SessionId session, const JudgeOptions& options,
                                                const JobControl& job = {},
                                                const std::function<void(const JudgedShot&)>& observer = {});
+
+/// The same for one frame after something in it was corrected: only shots whose situation is another one than that for
+/// which the plans beside them were worked out, and none where nothing was ever suggested in the frame. What stood
+/// there stays in the record, with the correction (Record::replaceSuggestion). Errors: NotFound for an unknown frame;
+/// as above.
+[[nodiscard]] Result<JudgeReport> judgeAnew(Record& record, SessionId session, FrameId frame,
+                                            const JudgeOptions& options, const JobControl& job = {},
+                                            const std::function<void(const JudgedShot&)>& observer = {});
 
 }  // namespace ferrule

@@ -117,6 +117,10 @@ ShotSayings sayingsOf(const StoredShot& shot) {
       case ShotField::Reading:
       case ShotField::BallNames:
       case ShotField::Times:
+      case ShotField::Split:
+      case ShotField::Joined:
+      case ShotField::Placement:
+      case ShotField::Suggestion:
         break;
     }
   }
@@ -124,6 +128,59 @@ ShotSayings sayingsOf(const StoredShot& shot) {
     sayings.ruling = ruled->said;
   }
   return sayings;
+}
+
+std::optional<ShotSaying> sayingOf(const StoredShot& shot, const ValueCorrection& correction) {
+  const auto field = shotFieldFromText(correction.field);
+  if (!field) return std::nullopt;
+  const ShotSayings sayings = sayingsOf(shot);
+  const std::string text = correction.corrected.value_or(std::string());
+  const auto placement = [](const std::optional<std::string>& words) {
+    return words ? toldPlacementFromText(*words) : std::optional<Placement>();
+  };
+  switch (*field) {
+    case ShotField::Outcome: {
+      const auto outcome = outcomeFromText(text);
+      if (!outcome) return std::nullopt;
+      const std::vector<FoulKind>& fouls = sayings.ruling.fouls;
+      return OutcomeSaid{*outcome, *outcome == Outcome::Foul && !fouls.empty() ? std::optional(fouls.front())
+                                                                               : std::optional<FoulKind>()};
+    }
+    case ShotField::TargetBall:
+    case ShotField::TargetPocket:
+      return sayings.target.value_or(TargetSaid{});
+    case ShotField::FirstContact:
+      if (const auto ball = ballFromText(text)) return FirstContactSaid{*ball};
+      return std::nullopt;
+    case ShotField::Player:
+      return PlayerSaid{correction.corrected};
+    case ShotField::Ruling:
+      return RulingSaid{sayings.ruling};
+    case ShotField::BallNames:
+      if (const auto names = swappedNamesFromText(text)) return NamesSaid{*names};
+      return std::nullopt;
+    case ShotField::BallBefore:
+    case ShotField::BallAfter:
+      if (const auto at = ballPlaceFromText(text)) {
+        return PlaceSaid{*field == ShotField::BallBefore ? ShotEnd::Before : ShotEnd::After, *at};
+      }
+      return std::nullopt;
+    case ShotField::Times:
+      if (const auto times = shotTimesFromText(text)) return TimesSaid{*times};
+      return std::nullopt;
+    case ShotField::Split:
+      if (const auto boundary = shotBoundaryFromText(text)) return SplitSaid{boundary->time_s};
+      return std::nullopt;
+    case ShotField::Joined:
+      return JoinSaid{};
+    case ShotField::Placement:
+      return PlacementSaid{placement(correction.measured), placement(correction.corrected)};
+    case ShotField::Scratch:
+    case ShotField::Reading:
+    case ShotField::Suggestion:
+      break;
+  }
+  return std::nullopt;
 }
 
 ShotReading withSayings(ShotReading reading, const ShotSayings& sayings, const Position& next) {

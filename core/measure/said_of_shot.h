@@ -67,8 +67,29 @@ struct TimesSaid {
   bool operator==(const TimesSaid&) const = default;
 };
 
-using ShotSaying =
-    std::variant<OutcomeSaid, TargetSaid, FirstContactSaid, PlayerSaid, RulingSaid, NamesSaid, PlaceSaid, TimesSaid>;
+/// Two shots were read as one: from this film time on it is another one.
+struct SplitSaid {
+  double from_s = 0.0;
+
+  bool operator==(const SplitSaid&) const = default;
+};
+
+/// The shot and the one behind it are one: no second strike was there.
+struct JoinSaid {
+  bool operator==(const JoinSaid&) const = default;
+};
+
+/// A ball that was put down before the shot: another ball, another place, or nobody put it down (no now); or somebody
+/// did and it was not seen (no was).
+struct PlacementSaid {
+  std::optional<Placement> was;
+  std::optional<Placement> now;
+
+  bool operator==(const PlacementSaid&) const = default;
+};
+
+using ShotSaying = std::variant<OutcomeSaid, TargetSaid, FirstContactSaid, PlayerSaid, RulingSaid, NamesSaid, PlaceSaid,
+                                TimesSaid, SplitSaid, JoinSaid, PlacementSaid>;
 
 /// All that people said of one shot, as its corrections hold it.
 struct ShotSayings {
@@ -84,6 +105,10 @@ struct ShotSayings {
 
 /// A value that was corrected counts as it stands now.
 [[nodiscard]] ShotSayings sayingsOf(const StoredShot& shot);
+
+/// What a correction says, so that it can be said again. correction: the last one of shot, which stands as it left it.
+/// Nothing for one that no saying makes.
+[[nodiscard]] std::optional<ShotSaying> sayingOf(const StoredShot& shot, const ValueCorrection& correction);
 
 /// The reading with what people said in it: the outcome and what must then have fallen or not, the first contact, the
 /// places. next: the balls before the next shot, where a ball is found again that is said not to have fallen; may be

@@ -57,7 +57,7 @@ ShotReview reviewFrom(const Json& j) {
 }  // namespace
 
 std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter, const std::vector<std::string>& why,
-                           const std::optional<ShotReview>& review) {
+                           const std::optional<ShotReview>& review, const std::string& situation) {
   FERRULE_REQUIRE(why.empty() || why.size() == suggestion.plans.size());
   Json j;
   j["format"] = kFormat;
@@ -69,6 +69,7 @@ std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter,
   for (std::size_t i = 0; i < suggestion.plans.size(); ++i)
     j["plans"].push_back(jsonFromPlan(suggestion.plans[i], why.empty() ? std::string() : why[i]));
   if (review) j["review"] = reviewJson(*review);
+  if (!situation.empty()) j["situation"] = situation;
   return j.dump(1) + "\n";
 }
 
@@ -83,6 +84,7 @@ std::optional<KeptSuggestion> suggestionFromText(std::string_view text) try {
   for (const Json& object : j.at("plans"))
     kept.suggestion.plans.push_back(planFromJson(object).value());
   if (j.contains("review")) kept.review = reviewFrom(j["review"]);
+  kept.situation = j.value("situation", std::string());
   return kept;
 } catch (const std::exception&) {
   // Not ours, or cut off: there is nothing to show.

@@ -19,15 +19,19 @@ namespace ferrule {
 ///         "keeps_chance", "value", "value_u", "leave_x_mm", "leave_y_mm", "leave_along_mm", "leave_across_mm",
 ///         "leave_deg", "next_ball", "next_open", "opponent_open", "why"}],
 ///      "review": {"suggested": a plan, "taken": a plan, "came_out_value", "choice_loss", "choice_loss_u",
-///         "delivery_loss", "tie"}}
+///         "delivery_loss", "tie"},
+///      "situation"}
 ///
 /// aim_deg is the cue's direction, as simulate reads it, with the digits that play the same shot again. pocket is null
 /// where nothing is meant to fall; pot_chance is then null too. cue_x_mm and cue_y_mm are null unless the cue ball is
 /// in hand. Fields ending in _u are Monte-Carlo standard errors. why: one sentence for each plan; none where nobody put
-/// it into words. review is there beside a shot that was taken: both plans valued with the same errors.
+/// it into words. review is there beside a shot that was taken: both plans valued with the same errors. situation: a
+/// mark of all that the plans were worked out from; where the shot's is another one now, they are out of date. May be
+/// absent.
 [[nodiscard]] std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter,
                                          const std::vector<std::string>& why,
-                                         const std::optional<ShotReview>& review = std::nullopt);
+                                         const std::optional<ShotReview>& review = std::nullopt,
+                                         const std::string& situation = {});
 
 /// What was kept beside a shot.
 struct KeptSuggestion {
@@ -35,6 +39,7 @@ struct KeptSuggestion {
   Suggestion suggestion;  ///< with the digits that are written; Chances::samples is not kept
   Scatter scatter;
   std::optional<ShotReview> review;
+  std::string situation = {};  ///< empty where none was written
 
   bool operator==(const KeptSuggestion&) const = default;
 };

@@ -32,6 +32,12 @@ bool isIn(const PlayedShot& shot, ShotGroup group) {
       return shot.outcome == Outcome::Safety;
     case ShotGroup::Breaks:
       return shot.outcome == Outcome::Break;
+    case ShotGroup::Corrected:
+      return shot.corrected;
+    case ShotGroup::Unsure:
+      return shot.verdict != Verdict::Certain;
+    case ShotGroup::Untracked:
+      return !shot.tracked;
   }
   return false;
 }
@@ -53,9 +59,12 @@ bool passes(const PlayedShot& shot, const PlayedSession& session, const PlayedTa
   if (filter.game && shot.game != *filter.game) return false;
   if (filter.group && !isIn(shot, *filter.group)) return false;
   if (filter.tag && std::ranges::find(shot.tags, *filter.tag) == shot.tags.end()) return false;
-  const bool ofPots = filter.missSide || filter.leastCut_rad || filter.mostCut_rad || filter.mostProduct;
+  if (filter.leastMinutes && !isWithin(shot.minutes, filter.leastMinutes, {})) return false;
+  const bool ofPots =
+      filter.missSide || filter.cutSide || filter.leastCut_rad || filter.mostCut_rad || filter.mostProduct;
   if (ofPots && !isPotAttempt(shot)) return false;
   if (filter.missSide && shot.made) return false;
+  if (filter.cutSide && shot.cutSide != filter.cutSide) return false;
   if (filter.missSide && shot.missSide != filter.missSide) return false;
   if (filter.pocket && shot.pocket != filter.pocket) return false;
   if (filter.mostProduct && !isWithin(distanceProduct(shot, table), {}, filter.mostProduct)) return false;

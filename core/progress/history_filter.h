@@ -20,10 +20,13 @@ enum class ShotGroup {
   Fouls,
   Safeties,
   Breaks,
+  Corrected,  ///< a person changed at least one value
+  Unsure,     ///< the reading waits for a person, or is no more than likely
+  Untracked,  ///< no film showed how the cue ball was struck
 };
-inline constexpr std::array kShotGroups{ShotGroup::Missed,       ShotGroup::PositionLost, ShotGroup::PoorChoice,
-                                        ShotGroup::LostByChoice, ShotGroup::Fouls,        ShotGroup::Safeties,
-                                        ShotGroup::Breaks};
+inline constexpr std::array kShotGroups{
+    ShotGroup::Missed,   ShotGroup::PositionLost, ShotGroup::PoorChoice, ShotGroup::LostByChoice, ShotGroup::Fouls,
+    ShotGroup::Safeties, ShotGroup::Breaks,       ShotGroup::Corrected,  ShotGroup::Unsure,       ShotGroup::Untracked};
 
 struct HistoryFilter {
   std::optional<std::int64_t> from_ms;   ///< of the session's start, UTC, since 1970
@@ -37,6 +40,8 @@ struct HistoryFilter {
   std::optional<double> leastCut_rad;
   std::optional<double> mostCut_rad;
   std::optional<MissSide> missSide;
+  std::optional<CutSide> cutSide;
+  std::optional<double> leastMinutes;  ///< since the session's first shot
   std::optional<double> leastSpeed_mps;
   std::optional<double> mostSpeed_mps;
   std::optional<PocketName> pocket;

@@ -95,7 +95,8 @@ Connection::Connection(Connection&& other) noexcept
       path_(std::move(other.path_)),
       statements_(std::move(other.statements_)),
       thread_(other.thread_),
-      changedRows_(other.changedRows_) {
+      changedRows_(other.changedRows_),
+      depth_(other.depth_) {
   other.statements_.clear();
 }
 
@@ -108,6 +109,7 @@ Connection& Connection::operator=(Connection&& other) noexcept {
   other.statements_.clear();
   thread_ = other.thread_;
   changedRows_ = other.changedRows_;
+  depth_ = other.depth_;
   return *this;
 }
 
@@ -204,10 +206,23 @@ Result<std::optional<Row>> Connection::row(const QString& sql, const std::vector
   return std::optional<Row>(std::move(all->front()));
 }
 
+Result<void> Connection::begin() {
+  return run(depth_ == 0 ? QStringLiteral("BEGIN IMMEDIATE") : QStringLiteral("SAVEPOINT part"));
+}
+
+Result<void> Connection::commit() {
+  return run(depth_ == 0 ? QStringLiteral("COMMIT") : QStringLiteral("RELEASE part"));
+}
+
 void Connection::rollBack() {
   // After a full disk the engine has rolled back on its own and refuses; either way nothing is left open.
   QSqlQuery query(database_);
-  query.exec(QStringLiteral("ROLLBACK"));
+  if (depth_ == 0) {
+    query.exec(QStringLiteral("ROLLBACK"));
+    return;
+  }
+  query.exec(QStringLiteral("ROLLBACK TO part"));
+  query.exec(QStringLiteral("RELEASE part"));
 }
 
 }  // namespace ferrule

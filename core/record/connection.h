@@ -73,16 +73,19 @@ class Connection {
 
   /// Runs work inside BEGIN IMMEDIATE ... COMMIT; rolled back when work or the commit fails. work: () -> Result<T>.
   /// IMMEDIATE takes the write lock at the start, where waiting for it works: a transaction that read first and wants
-  /// to write later is refused at once when another program wrote in between.
+  /// to write later is refused at once when another program wrote in between. Inside another one it is a part of that:
+  /// what it did is rolled back alone when it fails, and with the other one when that does.
   template <class Work>
   [[nodiscard]] auto transaction(Work&& work) -> decltype(work()) {
-    if (auto begun = run(QStringLiteral("BEGIN IMMEDIATE")); !begun) return tl::make_unexpected(begun.error());
+    if (auto begun = begin(); !begun) return tl::make_unexpected(begun.error());
+    ++depth_;
     auto result = work();
+    --depth_;
     if (!result) {
       rollBack();
       return result;
     }
-    if (auto committed = run(QStringLiteral("COMMIT")); !committed) {
+    if (auto committed = commit(); !committed) {
       rollBack();
       return tl::make_unexpected(committed.error());
     }
@@ -92,6 +95,8 @@ class Connection {
  private:
   Connection(QSqlDatabase database, std::string path);
   [[nodiscard]] Result<QSqlQuery*> execute(const QString& sql, const std::vector<QVariant>& values);
+  [[nodiscard]] Result<void> begin();
+  [[nodiscard]] Result<void> commit();
   void rollBack();
   void close();
 
@@ -100,6 +105,7 @@ class Connection {
   std::map<QString, QSqlQuery> statements_;
   const void* thread_ = nullptr;
   int changedRows_ = 0;
+  int depth_ = 0;  ///< of the transactions that are open
 };
 
 }  // namespace ferrule

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -9,6 +10,7 @@
 
 #include "core/base/error.h"
 #include "core/record/record_values.h"
+#include "core/table/told_values.h"
 
 namespace ferrule {
 
@@ -136,6 +138,24 @@ class Record {
   /// Undo: puts back what a correction replaced, with all that fell with it, and forgets it. Only the latest correction
   /// of a value can be withdrawn. Errors: NotFound for one that is gone or has a later one on top.
   [[nodiscard]] Result<void> withdrawCorrection(CorrectionId correction);
+  /// Everything that people corrected in a frame, oldest first, of shots that are put aside too; what fell with a
+  /// correction is left out.
+  [[nodiscard]] Result<std::vector<ValueCorrection>> correctionsIn(FrameId frame);
+  /// Part of a correction (ShotField::Split): cuts a shot's tracks, and what follows becomes a new shot behind it, with
+  /// what was read of it; secondTracks may begin a little earlier. second.number is ignored: it is the next one, and
+  /// later shots move on. Errors: NotFound.
+  [[nodiscard]] Result<ShotId> splitShot(ShotId shot, double from_s, const ShotReading& second,
+                                         const std::vector<Track>& secondTracks);
+  /// Part of a correction (ShotField::Joined): gives a shot the tracks of the one behind it, which is put aside, out of
+  /// every list and statistic, with all that hangs on it. Nothing where no shot is behind it. Errors: NotFound.
+  [[nodiscard]] Result<std::optional<ShotBoundary>> joinNextShot(ShotId shot);
+  /// What stands beside a shot since something before it was corrected: kept in place of what stood there, which stays
+  /// in the corrections and comes back when the frame's latest one is withdrawn. As keepSuggestion() where nothing in
+  /// the frame was corrected.
+  [[nodiscard]] Result<void> replaceSuggestion(ShotId shot, const SuggestionEntry& suggestion, const std::string& who,
+                                               UtcMilliseconds when);
+  /// Several calls as one transaction: after an error nothing of it is there.
+  [[nodiscard]] Result<void> together(const std::function<Result<void>()>& work);
   [[nodiscard]] Result<NoteId> addNote(ShotId shot, const std::string& text, const std::string& who,
                                        UtcMilliseconds when);
   [[nodiscard]] Result<void> removeNote(NoteId note);

@@ -3,6 +3,7 @@
 
 #include "core/base/contract.h"
 #include "core/record/record_fields.h"
+#include "core/record/suggestion_entry_text.h"
 #include "core/table/shot_explanation.h"
 #include "core/table/told_values.h"
 
@@ -58,7 +59,7 @@ Result<OptionalText> stoodBefore(Connection& connection, const ShotChange& chang
   const auto stood = standing(connection, change.shot.value, column);
   if (!stood) return tl::make_unexpected(stood.error());
   if (!*stood) return failure(ErrorCode::NotFound, "shot " + std::to_string(change.shot.value), connection.path());
-  if (column.kind == ShotColumn::Kind::Told) return change.before;
+  if (column.kind != ShotColumn::Kind::Names && isTold(column.kind)) return change.before;
   if (column.kind != ShotColumn::Kind::Names) return **stood;
   SwappedNames back = *swappedNamesFromText(*change.value);
   std::swap(back.one, back.other);
@@ -75,7 +76,7 @@ class CorrectionWriter {
   [[nodiscard]] Result<void> write(std::int64_t shot, const ShotColumn& column, const OptionalText& before,
                                    const OptionalText& after) {
     if (first_ && before == after) return {};
-    if (auto done = put(connection_, shot, column, after); !done) return done;
+    if (auto done = put(connection_, shot, column, after, before); !done) return done;
     const auto kept = keep(connection_, shot, column, before, after, who_, when_, first_);
     if (!kept) return tl::make_unexpected(kept.error());
     if (!first_) first_ = *kept;
@@ -108,6 +109,33 @@ bool isReadAnew(std::span<const ShotChange> changes) {
   return std::ranges::any_of(changes, [&](const ShotChange& change) {
     return change.field == ShotField::Reading && change.shot == changes.front().shot;
   });
+}
+
+/// Corrections of shots that meet a condition with one value, oldest first.
+Result<std::vector<ValueCorrection>> correctionsWhere(Connection& connection, const QString& condition,
+                                                      std::int64_t value) {
+  const auto rows = connection.rows(
+      QStringLiteral(
+          "SELECT id, entity, entity_id, field, measured, corrected, who, when_ms, cause_id FROM corrections "
+          "WHERE entity = 'shot' AND %1 ORDER BY id")
+          .arg(condition),
+      {bound(value)});
+  if (!rows) return tl::make_unexpected(rows.error());
+  std::vector<ValueCorrection> corrections;
+  for (const Row& row : *rows) {
+    ValueCorrection correction;
+    correction.id = CorrectionId{row[0].toLongLong()};
+    correction.entity = textOf(row[1]);
+    correction.entityId = row[2].toLongLong();
+    correction.field = textOf(row[3]);
+    correction.measured = optionalTextOf(row[4]);
+    correction.corrected = optionalTextOf(row[5]);
+    correction.who = textOf(row[6]);
+    correction.when = row[7].toLongLong();
+    if (const auto cause = optionalIntegerOf(row[8])) correction.cause = CorrectionId{*cause};
+    corrections.push_back(std::move(correction));
+  }
+  return corrections;
 }
 
 }  // namespace
@@ -150,7 +178,7 @@ Result<void> Record::withdrawCorrection(CorrectionId correction) {
   return connection.transaction([&]() -> Result<void> {
     // The correction and what fell with it, the last first; each must be the last word on its value.
     const auto rows =
-        connection.rows(QStringLiteral("SELECT id, entity_id, field, measured FROM corrections "
+        connection.rows(QStringLiteral("SELECT id, entity_id, field, measured, corrected FROM corrections "
                                        "WHERE entity = 'shot' AND (id = ? OR cause_id = ?) ORDER BY id DESC"),
                         {bound(correction.value), bound(correction.value)});
     if (!rows) return tl::make_unexpected(rows.error());
@@ -170,35 +198,48 @@ Result<void> Record::withdrawCorrection(CorrectionId correction) {
         if (columnNamed(textOf(other[0])) == nullptr) return impl_->senseless("corrections.field");
         if (touchEachOther(field, textOf(other[0]))) return impl_->notFound("correction", correction.value);
       }
-      auto done = put(connection, row[1].toLongLong(), *column, optionalTextOf(row[3]));
+      auto done = put(connection, row[1].toLongLong(), *column, optionalTextOf(row[3]), optionalTextOf(row[4]));
       if (!done) return done;
     }
     return connection.run(QStringLiteral("DELETE FROM corrections WHERE id = ?"), {bound(correction.value)});
   });
 }
 
+Result<void> Record::replaceSuggestion(ShotId shot, const SuggestionEntry& suggestion, const std::string& who,
+                                       UtcMilliseconds when) {
+  Connection& connection = impl_->connection;
+  return connection.transaction([&]() -> Result<void> {
+    const auto cause = connection.row(
+        QStringLiteral("SELECT max(corrections.id) FROM corrections JOIN shots ON shots.id = corrections.entity_id "
+                       "WHERE corrections.entity = 'shot' AND corrections.cause_id IS NULL AND shots.frame_id = "
+                       "(SELECT frame_id FROM shots WHERE id = ?)"),
+        {bound(shot.value)});
+    if (!cause) return tl::make_unexpected(cause.error());
+    const auto latest = *cause ? optionalIntegerOf((**cause)[0]) : std::nullopt;
+    if (!latest) return keepSuggestion(shot, suggestion);
+    const ShotColumn& column = *columnNamed(toText(ShotField::Suggestion));
+    const auto stood = standing(connection, shot.value, column);
+    if (!stood) return tl::make_unexpected(stood.error());
+    const OptionalText now = keptSuggestionText(suggestion);
+    if (auto done = put(connection, shot.value, column, now, **stood); !done) return done;
+    const auto kept = keep(connection, shot.value, column, **stood, now, who, when, latest);
+    if (!kept) return tl::make_unexpected(kept.error());
+    return {};
+  });
+}
+
+Result<void> Record::together(const std::function<Result<void>()>& work) {
+  return impl_->connection.transaction(work);
+}
+
+Result<std::vector<ValueCorrection>> Record::correctionsIn(FrameId frame) {
+  return correctionsWhere(impl_->connection,
+                          QStringLiteral("cause_id IS NULL AND entity_id IN (SELECT id FROM shots WHERE frame_id = ?)"),
+                          frame.value);
+}
+
 Result<std::vector<ValueCorrection>> correctionsOf(Connection& connection, ShotId shot) {
-  const auto rows = connection.rows(
-      QStringLiteral(
-          "SELECT id, entity, entity_id, field, measured, corrected, who, when_ms, cause_id FROM corrections "
-          "WHERE entity = 'shot' AND entity_id = ? ORDER BY id"),
-      {bound(shot.value)});
-  if (!rows) return tl::make_unexpected(rows.error());
-  std::vector<ValueCorrection> corrections;
-  for (const Row& row : *rows) {
-    ValueCorrection correction;
-    correction.id = CorrectionId{row[0].toLongLong()};
-    correction.entity = textOf(row[1]);
-    correction.entityId = row[2].toLongLong();
-    correction.field = textOf(row[3]);
-    correction.measured = optionalTextOf(row[4]);
-    correction.corrected = optionalTextOf(row[5]);
-    correction.who = textOf(row[6]);
-    correction.when = row[7].toLongLong();
-    if (const auto cause = optionalIntegerOf(row[8])) correction.cause = CorrectionId{*cause};
-    corrections.push_back(std::move(correction));
-  }
-  return corrections;
+  return correctionsWhere(connection, QStringLiteral("entity_id = ?"), shot.value);
 }
 
 }  // namespace ferrule

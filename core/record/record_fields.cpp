@@ -4,6 +4,8 @@
 #include <array>
 #include <nlohmann/json.hpp>
 
+#include "core/record/shot_boundaries.h"
+#include "core/record/suggestion_entry_text.h"
 #include "core/table/reading_text.h"
 #include "core/table/told_values.h"
 
@@ -29,6 +31,10 @@ constexpr std::array kShotColumns{
     ShotColumn{"ball_before", false, ShotColumn::Kind::Told},
     ShotColumn{"ball_after", false, ShotColumn::Kind::Told},
     ShotColumn{"times", false, ShotColumn::Kind::Told},
+    ShotColumn{"split", false, ShotColumn::Kind::Split},
+    ShotColumn{"joined", false, ShotColumn::Kind::Joined},
+    ShotColumn{"placement", true, ShotColumn::Kind::Placement},
+    ShotColumn{"suggestion", true, ShotColumn::Kind::Suggestion},
 };
 
 /// What the record keeps apart from a ruling's text; nothing where it is no ruling.
@@ -71,6 +77,12 @@ Result<void> swapTracks(Connection& connection, std::int64_t shot, const std::st
 
 }  // namespace
 
+bool isTold(ShotColumn::Kind kind) {
+  using Kind = ShotColumn::Kind;
+  return kind == Kind::Names || kind == Kind::Told || kind == Kind::Split || kind == Kind::Joined ||
+         kind == Kind::Placement;
+}
+
 const ShotColumn* columnNamed(std::string_view name) {
   for (const ShotColumn& column : kShotColumns) {
     if (column.name == name) return &column;
@@ -102,6 +114,13 @@ bool isKnownValue(ShotField field, const std::string& value) {
       return ballPlaceFromText(value).has_value();
     case ShotField::Times:
       return shotTimesFromText(value).has_value();
+    case ShotField::Split:
+    case ShotField::Joined:
+      return shotBoundaryFromText(value).has_value();
+    case ShotField::Placement:
+      return toldPlacementFromText(value).has_value();
+    case ShotField::Suggestion:
+      return keptSuggestionFromText(value).has_value();
   }
   return false;
 }
@@ -110,8 +129,10 @@ bool touchEachOther(std::string_view field, std::string_view other) {
   if (field == other) return true;
   // A whole reading holds all but these.
   const auto apart = [](std::string_view name) {
-    return name == toText(ShotField::Player) || name == toText(ShotField::Ruling) ||
-           columnNamed(name)->kind == ShotColumn::Kind::Told || columnNamed(name)->kind == ShotColumn::Kind::Names;
+    using Kind = ShotColumn::Kind;
+    const Kind kind = columnNamed(name)->kind;
+    return kind == Kind::Player || kind == Kind::Ruling || kind == Kind::Told || kind == Kind::Names ||
+           kind == Kind::Split || kind == Kind::Joined || kind == Kind::Placement || kind == Kind::Suggestion;
   };
   const std::string_view whole = toText(ShotField::Reading);
   return (field == whole && !apart(other)) || (other == whole && !apart(field));
@@ -139,8 +160,11 @@ Result<std::optional<OptionalText>> standing(Connection& connection, std::int64_
     expression = QStringLiteral("(SELECT content FROM explanations WHERE shot_id = shots.id)");
   }
   // What was told of a shot stands nowhere but in its corrections.
-  if (column.kind == ShotColumn::Kind::Names || column.kind == ShotColumn::Kind::Told) {
-    expression = QStringLiteral("NULL");
+  if (isTold(column.kind)) expression = QStringLiteral("NULL");
+  if (column.kind == ShotColumn::Kind::Suggestion) {
+    const auto suggestion = suggestionOf(connection, ShotId{shot});
+    if (!suggestion) return tl::make_unexpected(suggestion.error());
+    return std::optional<OptionalText>(*suggestion ? OptionalText(keptSuggestionText(**suggestion)) : std::nullopt);
   }
   const auto row = connection.row(QStringLiteral("SELECT %1 FROM shots WHERE id = ?").arg(expression), {bound(shot)});
   if (!row) return tl::make_unexpected(row.error());
@@ -148,7 +172,8 @@ Result<std::optional<OptionalText>> standing(Connection& connection, std::int64_
   return std::optional<OptionalText>(optionalTextOf((**row)[0]));
 }
 
-Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& column, const OptionalText& value) {
+Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& column, const OptionalText& value,
+                 const OptionalText& replaced) {
   switch (column.kind) {
     case ShotColumn::Kind::Player: {
       std::optional<std::int64_t> player;
@@ -190,6 +215,24 @@ Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& co
       return swapTracks(connection, shot, value.value_or(std::string()));
     case ShotColumn::Kind::Told:
       return {};
+    case ShotColumn::Kind::Split:
+    case ShotColumn::Kind::Joined: {
+      // Said together with what it did; only taking back is done here.
+      if (value) return {};
+      const auto boundary = shotBoundaryFromText(replaced.value_or(std::string()));
+      if (!boundary) return failure(ErrorCode::RecordBroken, connection.path(), std::string(column.name));
+      return column.kind == ShotColumn::Kind::Split ? undoSplit(connection, shot, *boundary)
+                                                    : undoJoin(connection, shot, *boundary);
+    }
+    case ShotColumn::Kind::Placement:
+      return replacePlacement(connection, shot, replaced, value);
+    case ShotColumn::Kind::Suggestion: {
+      auto done = connection.run(QStringLiteral("DELETE FROM suggestions WHERE shot_id = ?"), {bound(shot)});
+      if (!done || !value) return done;
+      const auto suggestion = keptSuggestionFromText(*value);
+      if (!suggestion) return failure(ErrorCode::RecordBroken, connection.path(), "suggestion");
+      return insertSuggestion(connection, shot, *suggestion);
+    }
     case ShotColumn::Kind::Word:
       break;
   }

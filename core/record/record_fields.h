@@ -23,14 +23,21 @@ struct ShotColumn {
     Ruling,
     Explanation,
     Reading,
-    Names,  ///< of two tracks: the same text puts them back
-    Told,   ///< only said; nothing stands in the record
+    Names,      ///< of two tracks: the same text puts them back
+    Told,       ///< only said; nothing stands in the record
+    Split,      ///< told; taking it back makes one shot of the two
+    Joined,     ///< told; taking it back makes two shots of the one
+    Placement,  ///< a row of the shot's frame
+    Suggestion,
   };
 
   std::string_view name;
   bool mayBeAbsent = false;
   Kind kind = Kind::Word;
 };
+
+/// Whether such a value stands nowhere but in the corrections (or, of a placement, in no column of the shot).
+[[nodiscard]] bool isTold(ShotColumn::Kind kind);
 
 /// Null for a name that is none.
 [[nodiscard]] const ShotColumn* columnNamed(std::string_view name);
@@ -42,8 +49,9 @@ struct ShotColumn {
 /// The value that stands in a column. Nothing inside for an absent value; nothing at all for an unknown shot.
 [[nodiscard]] Result<std::optional<OptionalText>> standing(Connection& connection, std::int64_t shot,
                                                            const ShotColumn& column);
-/// Errors: NotFound for an unknown player or a track that is not there, RecordBroken for a text that is none.
+/// replaced: what stands there now. Errors: NotFound for an unknown player, a track or a placement that is not there,
+/// RecordBroken for a text that is none.
 [[nodiscard]] Result<void> put(Connection& connection, std::int64_t shot, const ShotColumn& column,
-                               const OptionalText& value);
+                               const OptionalText& value, const OptionalText& replaced);
 
 }  // namespace ferrule

@@ -84,6 +84,14 @@ Result<void> Record::keepSuggestion(ShotId shot, const SuggestionEntry& suggesti
   });
 }
 
+Result<void> insertSuggestion(Connection& connection, std::int64_t shot, const SuggestionEntry& suggestion) {
+  return connection.run(
+      QStringLiteral("INSERT INTO suggestions(shot_id, planner, shown, choice_loss, delivery_loss, content) "
+                     "VALUES(?, ?, ?, ?, ?, ?)"),
+      {bound(shot), bound(std::string_view(suggestion.planner)), bound(suggestion.shown), bound(suggestion.choiceLoss),
+       bound(suggestion.deliveryLoss), bound(std::string_view(suggestion.content))});
+}
+
 Result<void> Record::keepExplanation(ShotId shot, const std::string& content) {
   Connection& connection = impl_->connection;
   return connection.transaction([&]() -> Result<void> {

@@ -72,6 +72,9 @@ struct ShotRow {
 [[nodiscard]] Result<std::vector<Track>> tracksOf(Connection& connection, std::int64_t shot);
 [[nodiscard]] Result<void> replaceTracks(Connection& connection, std::int64_t shot, std::span<const Track> tracks);
 
+/// The shot must have none yet.
+[[nodiscard]] Result<void> insertSuggestion(Connection& connection, std::int64_t shot,
+                                            const SuggestionEntry& suggestion);
 [[nodiscard]] Result<std::optional<SuggestionEntry>> suggestionOf(Connection& connection, ShotId shot);
 [[nodiscard]] Result<std::optional<std::string>> explanationOf(Connection& connection, ShotId shot);
 

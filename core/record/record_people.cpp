@@ -160,7 +160,8 @@ Result<Person> person(Record& record, PlayerId player) {
   if (!found) return tl::make_unexpected(found.error());
   if (!*found) return inside.notFound("player", player.value);
   const auto counts = inside.connection.row(
-      QStringLiteral("SELECT count(*), max(nullif(started_ms, 0)), (SELECT count(*) FROM shots WHERE player_id = ?) "
+      QStringLiteral("SELECT count(*), max(nullif(started_ms, 0)), (SELECT count(*) FROM shots WHERE player_id = ? AND "
+                     "number > 0) "
                      "FROM sessions WHERE id IN (SELECT session_id FROM session_players WHERE player_id = ? "
                      "UNION SELECT frames.session_id FROM shots JOIN frames ON frames.id = shots.frame_id "
                      "WHERE shots.player_id = ?)"),

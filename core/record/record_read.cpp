@@ -26,7 +26,7 @@ Result<std::vector<SessionSummary>> sessionRows(Connection& connection, const QS
       QStringLiteral("SELECT sessions.id, sessions.name, sessions.started_ms, sessions.kind, tables.name, "
                      "(SELECT count(*) FROM frames WHERE session_id = sessions.id), "
                      "(SELECT count(*) FROM frames JOIN shots ON shots.frame_id = frames.id "
-                     " WHERE frames.session_id = sessions.id) "
+                     " WHERE frames.session_id = sessions.id AND shots.number > 0) "
                      "FROM sessions JOIN tables ON tables.id = sessions.table_id ") +
           condition,
       values);
@@ -102,7 +102,7 @@ Result<std::vector<SessionSummary>> Record::sessionsOfFilm(FilmId film) {
 Result<std::vector<FrameSummary>> Record::frames(SessionId session) {
   const auto rows = impl_->connection.rows(
       QStringLiteral("SELECT frames.id, frames.number, frames.game, frames.complete, "
-                     "(SELECT count(*) FROM shots WHERE frame_id = frames.id), %1 "
+                     "(SELECT count(*) FROM shots WHERE frame_id = frames.id AND number > 0), %1 "
                      "FROM frames LEFT JOIN films ON films.id = frames.film_id WHERE session_id = ? "
                      "ORDER BY frames.number")
           .arg(kFilmColumns),
@@ -125,7 +125,7 @@ Result<std::vector<FrameSummary>> Record::frames(SessionId session) {
 
 Result<std::vector<Placement>> Record::placements(FrameId frame) {
   const auto rows = impl_->connection.rows(
-      QStringLiteral("SELECT ball, time_s, x_m, y_m FROM placements WHERE frame_id = ? ORDER BY id"),
+      QStringLiteral("SELECT ball, time_s, x_m, y_m FROM placements WHERE frame_id = ? ORDER BY time_s, id"),
       {bound(frame.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<Placement> placements;

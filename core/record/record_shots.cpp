@@ -208,7 +208,8 @@ Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& con
 }
 
 Result<std::vector<ShotSummary>> Record::shots(FrameId frame) {
-  auto rows = shotRows(impl_->connection, QStringLiteral("shots.frame_id = ?"), {bound(frame.value)});
+  auto rows =
+      shotRows(impl_->connection, QStringLiteral("shots.frame_id = ? AND shots.number > 0"), {bound(frame.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<ShotSummary> shots;
   for (ShotRow& row : *rows)

@@ -10,7 +10,7 @@ namespace {
 
 constexpr const char* kShots =
     " FROM shots s JOIN frames f ON f.id = s.frame_id JOIN sessions e ON e.id = f.session_id ";
-constexpr const char* kOfPlayer = " WHERE s.player_id = ? AND e.started_ms >= ? AND e.started_ms < ? ";
+constexpr const char* kOfPlayer = " WHERE s.player_id = ? AND s.number > 0 AND e.started_ms >= ? AND e.started_ms < ? ";
 constexpr const char* kInOrder = " ORDER BY e.started_ms, e.id, f.number, s.number";
 
 /// json_extract reads a whole text: only rulings that end a frame are looked into.

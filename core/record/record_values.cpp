@@ -9,8 +9,9 @@ namespace {
 
 constexpr WordList<4> kHandedness{"unknown", "right", "left", "both"};
 constexpr WordList<4> kSessionKinds{"unknown", "practice", "match", "lesson"};
-constexpr WordList<12> kShotFields{"player", "outcome", "first_contact", "scratch",     "target_ball", "target_pocket",
-                                   "ruling", "reading", "ball_names",    "ball_before", "ball_after",  "times"};
+constexpr WordList<16> kShotFields{"player", "outcome", "first_contact", "scratch",     "target_ball", "target_pocket",
+                                   "ruling", "reading", "ball_names",    "ball_before", "ball_after",  "times",
+                                   "split",  "joined",  "placement",     "suggestion"};
 
 }  // namespace
 

@@ -133,6 +133,10 @@ enum class ShotField {
   BallBefore,  ///< told, see ShotChange: where a ball lay, "5 0.1000 -0.2000" in m
   BallAfter,   ///< told: where it came to rest
   Times,       ///< told: strike and rest, film time in s, "12.345 15.250"
+  Split,       ///< told: another shot begins, and which it became, "12.345 77" (told_values.h, ShotBoundary)
+  Joined,      ///< told: the shot behind belongs to this one, "15.250 78": until when it was this one, and which it was
+  Placement,   ///< a ball that was put down before the shot, "5 9.250 0.1 -0.2"; none: nobody put it down
+  Suggestion,  ///< the plans beside the shot, worked out anew: never said, it follows from what was
 };
 
 /// One value of a shot as it is to be.
@@ -230,7 +234,7 @@ struct StoredShot {
 [[nodiscard]] std::string_view toText(SessionKind kind);
 [[nodiscard]] std::optional<SessionKind> sessionKindFromText(std::string_view text);
 /// "player", "outcome", "first_contact", "scratch", "target_ball", "target_pocket", "ruling", "reading", "ball_names",
-/// "ball_before", "ball_after", "times".
+/// "ball_before", "ball_after", "times", "split", "joined", "placement", "suggestion".
 [[nodiscard]] std::string_view toText(ShotField field);
 [[nodiscard]] std::optional<ShotField> shotFieldFromText(std::string_view text);
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <iterator>
 
 #include "core/table/shot_text.h"
 
@@ -28,6 +29,13 @@ std::optional<double> numberFrom(std::string_view word) {
   const auto [end, error] = std::from_chars(word.data(), word.data() + word.size(), value);
   if (error != std::errc() || end != word.data() + word.size() || !std::isfinite(value)) return std::nullopt;
   return value;
+}
+
+/// The shortest decimal that gives the same double again.
+std::string exactText(double value) {
+  char digits[32];
+  const auto [end, error] = std::to_chars(std::begin(digits), std::end(digits), value);
+  return error == std::errc() ? std::string(std::begin(digits), end) : std::string("0");
 }
 
 /// The place of a ball's track, made where there is none.
@@ -90,6 +98,54 @@ std::optional<BallAt> ballPlaceFromText(std::string_view text) {
   const auto y_m = numberFrom(words[2]);
   if (!ball || !x_m || !y_m) return std::nullopt;
   return BallAt{*ball, {*x_m, *y_m}};
+}
+
+std::string toText(const ShotBoundary& boundary) {
+  return numberText(boundary.time_s, kStep) + ' ' + std::to_string(boundary.shot);
+}
+
+std::optional<ShotBoundary> shotBoundaryFromText(std::string_view text) {
+  const auto words = wordsOf(text);
+  if (words.size() != 2) return std::nullopt;
+  const auto time_s = numberFrom(words[0]);
+  std::int64_t shot = 0;
+  const auto [end, error] = std::from_chars(words[1].data(), words[1].data() + words[1].size(), shot);
+  if (!time_s || error != std::errc() || end != words[1].data() + words[1].size() || shot <= 0) return std::nullopt;
+  return ShotBoundary{*time_s, shot};
+}
+
+std::string toldPlacementText(const Placement& placement) {
+  return toText(placement.ball) + ' ' + exactText(placement.time_s) + ' ' + exactText(placement.position.x) + ' ' +
+         exactText(placement.position.y);
+}
+
+std::optional<Placement> toldPlacementFromText(std::string_view text) {
+  const auto words = wordsOf(text);
+  if (words.size() != 4) return std::nullopt;
+  const auto ball = ballFromText(words[0]);
+  const auto time_s = numberFrom(words[1]);
+  const auto x_m = numberFrom(words[2]);
+  const auto y_m = numberFrom(words[3]);
+  if (!ball || !time_s || !x_m || !y_m) return std::nullopt;
+  return Placement{*ball, *time_s, {*x_m, *y_m}};
+}
+
+std::vector<Track> cutTracks(std::vector<Track>& tracks, double from_s) {
+  std::vector<Track> cut;
+  for (Track& track : tracks) {
+    const auto at = std::ranges::lower_bound(track.samples, from_s, {}, &TrackSample::time_s);
+    if (at != track.samples.end()) cut.push_back({track.ball, {at, track.samples.end()}});
+    track.samples.erase(at, track.samples.end());
+  }
+  std::erase_if(tracks, [](const Track& track) { return track.samples.empty(); });
+  return cut;
+}
+
+void appendTracks(std::vector<Track>& tracks, const std::vector<Track>& later) {
+  for (const Track& track : later) {
+    std::vector<TrackSample>& samples = trackOf(tracks, track.ball).samples;
+    samples.insert(samples.end(), track.samples.begin(), track.samples.end());
+  }
 }
 
 std::string toText(const ShotTimes& times) {

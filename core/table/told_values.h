@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "core/table/track.h"
+#include "core/table/shot.h"
 
 /// What a person puts right of a shot's picture, as a correction keeps it: short words of the files.
 namespace ferrule {
@@ -39,6 +40,27 @@ struct ShotTimes {
 
   bool operator==(const ShotTimes&) const = default;
 };
+
+/// Where one shot ends and another begins: film time, and the other shot's number in the record (ShotId).
+struct ShotBoundary {
+  double time_s = 0.0;
+  std::int64_t shot = 0;
+
+  bool operator==(const ShotBoundary&) const = default;
+};
+
+/// "12.345 77".
+[[nodiscard]] std::string toText(const ShotBoundary& boundary);
+[[nodiscard]] std::optional<ShotBoundary> shotBoundaryFromText(std::string_view text);
+
+/// A placement with all its digits, so that the same words find it again: "5 9.25 0.1 -0.2" in s and m.
+[[nodiscard]] std::string toldPlacementText(const Placement& placement);
+[[nodiscard]] std::optional<Placement> toldPlacementFromText(std::string_view text);
+
+/// Takes the samples from a time on out of tracks. A track that loses all is gone.
+[[nodiscard]] std::vector<Track> cutTracks(std::vector<Track>& tracks, double from_s);
+/// Puts samples behind those that are there. later: none earlier than the last sample of tracks.
+void appendTracks(std::vector<Track>& tracks, const std::vector<Track>& later);
 
 /// "12.345 15.250".
 [[nodiscard]] std::string toText(const ShotTimes& times);

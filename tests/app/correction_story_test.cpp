@@ -13,6 +13,7 @@
 #include <QtTest>
 
 #include "app/picture/plan_view.h"
+#include "app/review/compare_view.h"
 #include "app/review/record_source.h"
 #include "app/review/review_place.h"
 #include "app/review/shot_tree_model.h"
@@ -65,6 +66,9 @@ class CorrectionStoryTest : public QObject {
   void aResultIsCorrectedByOneKeyAndTakenBackByAnother();
   void ballAndPocketAreChosenByKeysAlone();
   void aCorrectionIsTakenBackWhereItIsListed();
+  void anOldCorrectionIsTakenBackAndSaidAgain();
+  void twoShotsAreJoinedByKeysAndPartedAgain();
+  void twoShotsStandSideBySide();
   void whoPlayedAndTheRulingAreChosenFromMenus();
   void namesAreSwappedAndPutBack();
   void theMenuOfAPlaceHoldsEveryCorrection();
@@ -194,16 +198,69 @@ void CorrectionStoryTest::aCorrectionIsTakenBackWhereItIsListed() {
   choose(Qt::Key_Y, "player-Ivo");
   QTRY_COMPARE(desk().shot()->playerName, std::string("Ivo"));
   QTRY_COMPARE(window_->findChildren<QPushButton*>("takeBack").size(), 2);
-  // The first rests under the second.
+  // The first is taken back from under the second, which stays.
   window_->findChildren<QPushButton*>("takeBack").first()->click();
-  QTRY_VERIFY(find<QLabel>("message")->text().contains(QStringLiteral("later correction")));
-  QCOMPARE(reading().outcome, Outcome::Safety);
-  window_->findChildren<QPushButton*>("takeBack").last()->click();
-  QTRY_VERIFY(desk().shot()->playerName.empty());
-  QTRY_COMPARE(window_->findChildren<QPushButton*>("takeBack").size(), 1);
-  // It was a step of undo; the other one is the next.
-  key(Qt::Key_Z, Qt::ControlModifier);
   QTRY_COMPARE(reading().outcome, Outcome::Pot);
+  QCOMPARE(desk().shot()->playerName, std::string("Ivo"));
+  QTRY_COMPARE(window_->findChildren<QPushButton*>("takeBack").size(), 1);
+  // It was a step of undo; the other one is the next, though it was said anew in between.
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_VERIFY(desk().shot()->playerName.empty());
+  key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+  QTRY_COMPARE(desk().shot()->playerName, std::string("Ivo"));
+  key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+  QTRY_COMPARE(reading().outcome, Outcome::Safety);
+}
+
+/// A correction of an earlier evening: it is no step of undo, and can be redone all the same.
+void CorrectionStoryTest::anOldCorrectionIsTakenBackAndSaidAgain() {
+  key(Qt::Key_S);
+  QTRY_COMPARE(reading().outcome, Outcome::Safety);
+  open(openRecordSource, path_);
+  QCOMPARE(reading().outcome, Outcome::Safety);
+  QTRY_VERIFY(find<QPushButton>("takeBack") != nullptr);
+  find<QPushButton>("takeBack")->click();
+  QTRY_COMPARE(reading().outcome, Outcome::Pot);
+  key(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+  QTRY_COMPARE(reading().outcome, Outcome::Safety);
+}
+
+void CorrectionStoryTest::twoShotsAreJoinedByKeysAndPartedAgain() {
+  const auto shots = [&] { return desk().content()->frames[0].shots.size(); };
+  const ShotId first = desk().shot()->id;
+  choose(Qt::Key_J, "join-next");
+  QTRY_COMPARE(shots(), std::size_t{2});
+  QTRY_VERIFY(find<QLabel>("correctionLine") != nullptr);
+  QVERIFY(find<QLabel>("correctionLine")->text().startsWith(QStringLiteral("Measured as two shots")));
+  QCOMPARE(desk().shot()->id, first);
+  QVERIFY(reading().rest_s > 20.0);
+  // The second one is struck at 20 s.
+  desk().playhead().seek(20.0);
+  choose(Qt::Key_J, "split-here");
+  QTRY_COMPARE(shots(), std::size_t{3});
+  key(Qt::Key_PageDown);
+  QTRY_COMPARE(reading().number, 2);
+  QVERIFY(std::abs(reading().strike_s - 20.0) < 0.05);
+  key(Qt::Key_Z, Qt::ControlModifier);
+  // What is shown is gone; the shot that holds it is shown instead.
+  QTRY_COMPARE(shots(), std::size_t{2});
+  QTRY_COMPARE(desk().shot()->id, first);
+  key(Qt::Key_Z, Qt::ControlModifier);
+  QTRY_COMPARE(shots(), std::size_t{3});
+  QTRY_VERIFY(reading() == sampleShot(1).reading);
+}
+
+void CorrectionStoryTest::twoShotsStandSideBySide() {
+  key(Qt::Key_Q);
+  auto* compare = find<CompareView>("compareView");
+  QTRY_VERIFY(compare->isVisible());
+  QVERIFY(!find<PlanView>("planView")->isVisible());
+  key(Qt::Key_PageDown);
+  QTRY_VERIFY(compare->other() != nullptr);
+  QCOMPARE(compare->held()->reading.number, 1);
+  QCOMPARE(compare->other()->reading.number, 2);
+  key(Qt::Key_Q);
+  QTRY_VERIFY(find<PlanView>("planView")->isVisible());
 }
 
 void CorrectionStoryTest::whoPlayedAndTheRulingAreChosenFromMenus() {
@@ -240,7 +297,8 @@ void CorrectionStoryTest::theMenuOfAPlaceHoldsEveryCorrection() {
   QApplication::sendEvent(plan, &event);
   auto* menu = find<QMenu>("correctionMenu");
   QVERIFY(menu != nullptr && menu->isVisible());
-  for (const char* part : {"outcomes", "targets", "firstContacts", "players", "rulings", "names"})
+  for (const char* part :
+       {"outcomes", "targets", "firstContacts", "players", "rulings", "names", "parts", "placements"})
     QVERIFY2(menu->findChild<QMenu*>(QString::fromLatin1(part)) != nullptr, part);
   menu->findChild<QAction*>(QStringLiteral("first-contact-12"))->trigger();
   menu->close();

@@ -3,6 +3,8 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
 #include <QScrollArea>
 #include <QSet>
 #include <QStyleOptionComboBox>
@@ -12,6 +14,7 @@
 #include "app/window/languages.h"
 #include "app/window/main_window.h"
 #include "tests/app/every_place.h"
+#include "tests/app/key_letters.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
@@ -67,27 +70,36 @@ bool reachesOut(const QWidget& widget) {
 
 }  // namespace
 
-/// Words of every language have room, on large letters too.
+/// Words of every language have room, on large letters too, and each underlined letter means one thing.
 class FitTest : public QObject {
   Q_OBJECT
  private slots:
-  void wordsAreCutNowhereOnLettersAQuarterLarger_data();
-  void wordsAreCutNowhereOnLettersAQuarterLarger();
+  void wordsHaveRoomOnLettersAQuarterLargerAndLettersOneMeaning_data();
+  void wordsHaveRoomOnLettersAQuarterLargerAndLettersOneMeaning();
 };
 
-void FitTest::wordsAreCutNowhereOnLettersAQuarterLarger_data() {
+void FitTest::wordsHaveRoomOnLettersAQuarterLargerAndLettersOneMeaning_data() {
   QTest::addColumn<QString>("language");
   for (const Language& language : languages())
     QTest::newRow(language.code) << QString::fromLatin1(language.code);
 }
 
-void FitTest::wordsAreCutNowhereOnLettersAQuarterLarger() {
+void FitTest::wordsHaveRoomOnLettersAQuarterLargerAndLettersOneMeaning() {
   QFETCH(const QString, language);
   QFont font = QApplication::font();
   font.setPointSizeF(font.pointSizeF() * 1.25);
   QSet<QString> faults;
   int looked = 0;
   visitEveryPlace(language, font, [&](MainWindow& window, const QString& place) {
+    // A letter that two entries or fields share does not do what it promises.
+    for (const QMenu* menu : window.menuBar()->findChildren<QMenu*>()) {
+      for (const QString& twice : lettersTwiceIn(*menu))
+        faults << QStringLiteral("menu %1: the letter %2").arg(menu->title(), twice);
+    }
+    for (const QString& twice : lettersTwiceInBar(*window.menuBar()))
+      faults << QStringLiteral("menu bar: the letter %1").arg(twice);
+    for (const QString& twice : lettersTwiceBelow(window))
+      faults << QStringLiteral("%1: the letter %2").arg(place, twice);
     for (const QWidget* widget : window.findChildren<QWidget*>()) {
       if (!widget->isVisible()) continue;
       const QString text = words(*widget);

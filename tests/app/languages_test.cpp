@@ -4,6 +4,7 @@
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 #include <QtTest>
@@ -112,6 +113,8 @@ class LanguagesTest : public QObject {
  private slots:
   void everyTextStandsInEveryLanguage_data();
   void everyTextStandsInEveryLanguage();
+  void oneThingHasOneName_data();
+  void oneThingHasOneName();
   void aLocaleIsServedInItsLanguage_data();
   void aLocaleIsServedInItsLanguage();
   void pluralsAreFormedInEveryLanguage();
@@ -150,6 +153,49 @@ void LanguagesTest::everyTextStandsInEveryLanguage() {
   for (const QString& fault : faults)
     qWarning("%s", qPrintable(fault));
   QCOMPARE(faults.size(), 0);
+}
+
+/// Of two words that the trade uses for one thing, one is chosen and the other must not occur. Which words mean the
+/// same: common practice, no source.
+void LanguagesTest::oneThingHasOneName_data() {
+  QTest::addColumn<QString>("language");
+  QTest::addColumn<QString>("word");
+  const auto row = [](const char* name, const char* language, const QString& word) {
+    QTest::newRow(name) << QString::fromLatin1(language) << word;
+  };
+  // "8-Ball" is the game's name, a "Stoppball" a stroke's.
+  row("de: Kugel, not Ball", "de",
+      QStringLiteral("(?<![0-9]-)(?<!Stopp)\\b(Objekt|Ziel|Spiel)?(ball|balls|bälle|bällen)\\b"));
+  row("de: gelocht, not versenkt", "de", QStringLiteral("versenk"));
+  row("de: Bandennase, not Bandenkante", "de", QStringLiteral("bandenkante|bandenspitze"));
+  row("de: Stoß, not Schuss", "de", QStringLiteral("\\bschuss|\\bschüsse"));
+  row("fr: bille, not boule", "fr", QStringLiteral("\\b(boule|balle)s?\\b"));
+  row("fr: poche, not blouse", "fr", QStringLiteral("\\bblouses?\\b"));
+  row("fr: procédé, not bout de queue", "fr", QStringLiteral("bout de (la )?queue"));
+  row("es: tronera, not buchaca", "es", QStringLiteral("\\bbuchacas?\\b|\\bhoyos?\\b"));
+  row("es: embocar, not entronerar or meter", "es", QStringLiteral("entroner|\\bmetidas?\\b(?! en una banda)"));
+  row("es: golpe, not tacada", "es", QStringLiteral("\\btacadas?\\b"));
+  row("es: video, not película", "es", QStringLiteral("películas?\\b"));
+  row("zh_CN: 母球, not 白球 or 主球", "zh_CN", QStringLiteral("主球|白球"));
+  row("zh_CN: 落袋, not 入袋", "zh_CN", QStringLiteral("入袋"));
+  row("zh_CN: 袋口, not 球袋", "zh_CN", QStringLiteral("球袋"));
+}
+
+void LanguagesTest::oneThingHasOneName() {
+  QFETCH(const QString, language);
+  QFETCH(const QString, word);
+  const QRegularExpression unwanted(
+      word, QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
+  QVERIFY(unwanted.isValid());
+  const auto words = readWords(QStringLiteral(FERRULE_SOURCE_DIR "/translations/ferrule_%1.ts").arg(language));
+  QVERIFY(words.size() > 1000);
+  QStringList found;
+  for (const auto& [message, texts] : words) {
+    for (const QString& text : texts.forms) {
+      if (unwanted.match(text).hasMatch()) found << message.context + QStringLiteral(": ") + text;
+    }
+  }
+  QVERIFY2(found.isEmpty(), qPrintable(found.join(QLatin1Char('\n'))));
 }
 
 void LanguagesTest::aLocaleIsServedInItsLanguage_data() {

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDateEdit>
 #include <QDoubleSpinBox>
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
 #include <QSettings>
+#include <QSpinBox>
 #include <QTemporaryDir>
 #include <QTreeView>
 #include <QtTest>
@@ -32,6 +34,7 @@ class ShotFilterTest : public QObject {
   void cleanup();
   void conditionsListTheShotsThatMeetThem();
   void everyGroupListsItsOwnShots();
+  void everyConditionAsksItsQuestion();
   void keysGoThroughTheListAlone();
   void aFigureOpensItsShotsInReview();
   void aListIsPlayedToItsEnd();
@@ -116,6 +119,43 @@ void ShotFilterTest::everyGroupListsItsOwnShots() {
     QVERIFY(filter().filter().group == conditions.group);
     QTRY_COMPARE_WITH_TIMEOUT(rows(), counted(filter().player(), conditions), 10'000);
   }
+}
+
+/// Every condition of the list asks the same as the record does with it.
+void ShotFilterTest::everyConditionAsksItsQuestion() {
+  find<QComboBox>("filterPlayer")->setCurrentIndex(1);
+  const int all = counted(filter().player(), {});
+  const auto listed = [&](const HistoryFilter& conditions) {
+    QVERIFY(filter().filter() == conditions);
+    const int wanted = counted(filter().player(), conditions);
+    QVERIFY2(wanted < all, "a condition that keeps nothing away asks nothing");
+    QTRY_COMPARE_WITH_TIMEOUT(rows(), wanted, 10'000);
+  };
+  HistoryFilter side;
+  side.cutSide = CutSide::Right;
+  find<QComboBox>("filterCutSide")->setCurrentIndex(2);
+  listed(side);
+  find<QComboBox>("filterCutSide")->setCurrentIndex(0);
+
+  HistoryFilter late;
+  late.leastMinutes = 40.0;
+  find<QSpinBox>("filterMinutes")->setValue(40);
+  listed(late);
+  find<QSpinBox>("filterMinutes")->setValue(0);
+
+  HistoryFilter lessons;
+  lessons.occasion = Occasion::Lesson;
+  find<QComboBox>("filterOccasion")->setCurrentIndex(3);
+  listed(lessons);
+  find<QComboBox>("filterOccasion")->setCurrentIndex(0);
+
+  auto* until = find<QDateEdit>("filterTo");
+  find<QCheckBox>("filterUntil")->setChecked(true);
+  until->setDate(QDate(2000, 1, 1));
+  HistoryFilter before;
+  before.until_ms = QDate(2000, 1, 2).startOfDay().toMSecsSinceEpoch();
+  listed(before);
+  find<QCheckBox>("filterUntil")->setChecked(false);
 }
 
 void ShotFilterTest::keysGoThroughTheListAlone() {

@@ -80,7 +80,8 @@ class CorrectShotTest : public QObject {
   void namedPlayersStayNamed();
   void namesThatWereSwappedAreReadAnewAndPutBack();
   void aPlaceIsMovedAndPutBack();
-  void onlyTheLatestOfAFrameIsTakenBack();
+  void anyCorrectionIsTakenBack();
+  void whatALaterCorrectionRestsOnStays();
   void whatCannotBeSaidIsRefusedAndChangesNothing();
   void shotsPutInByHandAreRuledByWhatWasSaid();
 
@@ -103,6 +104,10 @@ class CorrectShotTest : public QObject {
     const auto report = sayOfShot(*record_, ids_.at(static_cast<std::size_t>(number) - 1), saying, "Cleo", 77);
     if (!report || !report->correction) qFatal("not corrected");
     return *report->correction;
+  }
+  [[nodiscard]] bool takeBack(CorrectionId correction) {
+    const auto report = takeBackCorrection(*record_, game_.frame, correction);
+    return report && !report->why;
   }
   void add(const std::vector<ShotReading>& readings);
   void take(FrameId frame) {
@@ -172,7 +177,7 @@ void CorrectShotTest::takingBackPutsTheWholeFrameBack() {
   const CorrectionId correction = say(3, OutcomeSaid{Outcome::Pot, std::nullopt});
   const auto after = all();
   QVERIFY(after != before);
-  QCOMPARE(*takeBackCorrection(*record_, game_.frame, correction), std::optional<NotSaid>());
+  QVERIFY(takeBack(correction));
   QVERIFY(all() == before);
   // Again, as redo does.
   say(3, OutcomeSaid{Outcome::Pot, std::nullopt});
@@ -256,7 +261,7 @@ void CorrectShotTest::namesThatWereSwappedAreReadAnewAndPutBack() {
   swapNames(swapped, names);
   QCOMPARE(swapped.size(), std::size_t{3});
   QVERIFY(after.tracks == swapped);
-  QCOMPARE(*takeBackCorrection(*record_, game_.frame, correction), std::optional<NotSaid>());
+  QVERIFY(takeBack(correction));
   QVERIFY(shot(7) == before);
 }
 
@@ -272,20 +277,47 @@ void CorrectShotTest::aPlaceIsMovedAndPutBack() {
   // What is corrected later leaves it there.
   const CorrectionId later = say(5, OutcomeSaid{Outcome::Safety, std::nullopt});
   QVERIFY(ballIn(shot(5).reading.after, BallName(9))->position == there.position);
-  QVERIFY(!*takeBackCorrection(*record_, game_.frame, later));
-  QVERIFY(!*takeBackCorrection(*record_, game_.frame, correction));
+  QVERIFY(takeBack(later));
+  QVERIFY(takeBack(correction));
   QVERIFY(shot(5) == before);
 }
 
-void CorrectShotTest::onlyTheLatestOfAFrameIsTakenBack() {
+/// What was said later is said again without it, as if the first had never been said.
+void CorrectShotTest::anyCorrectionIsTakenBack() {
+  say(5, OutcomeSaid{Outcome::Safety, std::nullopt});
+  const auto without = all();
+  QVERIFY(takeBack(without[4].corrections.front().id));
+  const auto before = all();
+
   const CorrectionId first = say(3, OutcomeSaid{Outcome::Pot, std::nullopt});
   const CorrectionId second = say(5, OutcomeSaid{Outcome::Safety, std::nullopt});
-  const auto before = all();
-  QCOMPARE(*takeBackCorrection(*record_, game_.frame, first), std::optional(NotSaid::LaterStands));
+  const auto report = takeBackCorrection(*record_, game_.frame, first);
+  QVERIFY(report.has_value() && !report->why);
+  QCOMPARE(report->saying, std::optional<ShotSaying>(OutcomeSaid{Outcome::Pot, std::nullopt}));
+  QCOMPARE(report->renewed.size(), std::size_t{1});
+  QCOMPARE(report->renewed.front().first, second);
+  const auto now = all();
+  for (std::size_t i = 0; i < now.size(); ++i) {
+    QCOMPARE(now[i].reading, without[i].reading);
+    QCOMPARE(now[i].ruling, without[i].ruling);
+    QCOMPARE(now[i].playerName, without[i].playerName);
+    QCOMPARE(now[i].corrections.size(), without[i].corrections.size());
+  }
+  QCOMPARE(now[4].corrections.front().who, std::string("Cleo"));
+  QVERIFY(takeBack(report->renewed.front().second));
   QVERIFY(all() == before);
-  QCOMPARE(*takeBackCorrection(*record_, game_.frame, second), std::optional<NotSaid>());
-  QCOMPARE(*takeBackCorrection(*record_, game_.frame, first), std::optional<NotSaid>());
   QCOMPARE(takeBackCorrection(*record_, game_.frame, first).error().code, ErrorCode::NotFound);
+}
+
+/// That the pot was made says something only as long as it is said which pot was meant.
+void CorrectShotTest::whatALaterCorrectionRestsOnStays() {
+  const CorrectionId target = say(1, TargetSaid{PocketedBall{BallName(3), PocketName::FootLeft}});
+  say(1, OutcomeSaid{Outcome::Pot, std::nullopt});
+  const auto before = all();
+  const auto report = takeBackCorrection(*record_, game_.frame, target);
+  QVERIFY(report.has_value());
+  QCOMPARE(report->why, std::optional(NotSaid::LaterStands));
+  QVERIFY(all() == before);
 }
 
 void CorrectShotTest::whatCannotBeSaidIsRefusedAndChangesNothing() {

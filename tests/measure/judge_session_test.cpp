@@ -2,9 +2,11 @@
 #include "core/measure/judge_session.h"
 
 #include <QtTest>
+#include <algorithm>
 #include <cmath>
 
 #include "core/geometry/units.h"
+#include "core/measure/correct_shot.h"
 #include "core/planner/suggestion_text.h"
 #include "tests/measure/judged_shots.h"
 #include "tests/support/test_registry.h"
@@ -24,6 +26,8 @@ class JudgeSessionTest : public QObject {
   void whatWasShownStaysShown();
   void stoppedJudgingKeepsWhatWasJudged();
   void aPotByHandIsMatchedToTheListedPlan();
+  void aCorrectedShotIsJudgedAnewAndWhatStoodIsKept();
+  void nothingIsJudgedAnewWhereNothingChanged();
 };
 
 void JudgeSessionTest::aGoodShotWellStruckCostsNothing() {
@@ -125,6 +129,54 @@ void JudgeSessionTest::aPotByHandIsMatchedToTheListedPlan() {
   const auto read = suggestionFromText(kept.record.shot(kept.shots.front())->suggestion->content);
   QVERIFY(read->review.has_value());
   QCOMPARE(callOf(read->review->taken.plan), std::optional(kEasy));
+}
+
+void JudgeSessionTest::aCorrectedShotIsJudgedAnewAndWhatStoodIsKept() {
+  Kept kept({played(1, easyStrike(), kEasy), played(2, easyStrike(), kEasy)});
+  QVERIFY(kept.record.completeFrame(kept.frame).has_value());
+  QVERIFY(judgeSession(kept.record, kept.session, quick()).has_value());
+  const StoredShot before = *kept.record.shot(kept.shots[1]);
+  QVERIFY(before.suggestion.has_value());
+
+  // The easy ball lay elsewhere: other plans stand before that shot, and before that shot alone.
+  const BallAt there{BallName(1), {0.4, 0.1}};
+  const auto said = sayOfShot(kept.record, kept.shots[1], PlaceSaid{ShotEnd::Before, there}, "Cleo", 5);
+  QVERIFY(said.has_value() && said->correction);
+  JudgeOptions options = quick();
+  options.now = 42;
+  std::vector<ShotId> told;
+  const auto report = judgeAnew(kept.record, kept.session, kept.frame, options, {},
+                                [&](const JudgedShot& judged) { told.push_back(judged.shot.id); });
+  QVERIFY(report.has_value());
+  QCOMPARE(told, std::vector<ShotId>{kept.shots[1]});
+  QCOMPARE(report->known, 1);
+  const StoredShot after = *kept.record.shot(kept.shots[1]);
+  QVERIFY(after.suggestion != before.suggestion);
+  QCOMPARE(after.suggestion->planner, before.suggestion->planner);
+  // What stood there is kept with its planner, as something that followed from the correction.
+  const auto fell = std::ranges::find(after.corrections, std::string("suggestion"), &ValueCorrection::field);
+  QVERIFY(fell != after.corrections.end());
+  QCOMPARE(fell->cause, said->correction);
+  QCOMPARE(fell->when, UtcMilliseconds{42});
+  QVERIFY(fell->measured->find(before.suggestion->planner) != std::string::npos);
+  QCOMPARE(judgeAnew(kept.record, kept.session, kept.frame, options)->known, 2);
+
+  // Taking the correction back puts it all back, and nothing is out of date.
+  QVERIFY(!takeBackCorrection(kept.record, kept.frame, *said->correction)->why);
+  QVERIFY(*kept.record.shot(kept.shots[1]) == before);
+  QCOMPARE(judgeAnew(kept.record, kept.session, kept.frame, options)->known, 2);
+}
+
+void JudgeSessionTest::nothingIsJudgedAnewWhereNothingChanged() {
+  Kept kept({played(1, easyStrike(), kEasy)});
+  QVERIFY(kept.record.completeFrame(kept.frame).has_value());
+  // Nothing was ever suggested.
+  QCOMPARE(*judgeAnew(kept.record, kept.session, kept.frame, quick()), JudgeReport{});
+  // Plans from before there were marks are right as long as nobody corrected anything.
+  QVERIFY(kept.record.keepSuggestion(kept.shots[0], {"planner 1", false, 0.0, 0.0, "{}"}).has_value());
+  QCOMPARE(judgeAnew(kept.record, kept.session, kept.frame, quick())->known, 1);
+  QVERIFY(sayOfShot(kept.record, kept.shots[0], OutcomeSaid{Outcome::Safety, std::nullopt}, "Cleo", 5).has_value());
+  QCOMPARE(judgeAnew(kept.record, kept.session, kept.frame, quick())->judged, 1);
 }
 
 FERRULE_TEST(JudgeSessionTest)

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QEventLoop>
+#include <QFile>
 #include <QFileInfo>
 #include <QLocale>
 #include <QSettings>
@@ -36,6 +37,34 @@ void write(const ferrule::MainWindow& window, const QString& path) {
   std::puts(qPrintable(path));
 }
 
+/// One thing more that a place shows.
+struct Step {
+  const char* name;
+  ferrule::ActionId action;
+  int times = 1;
+};
+/// Of Review, one after another: each goes on from what the last one left.
+constexpr Step kReviewSteps[] = {
+    {"both", ferrule::ActionId::ShowBoth},
+    {"film", ferrule::ActionId::ShowFilm},
+    {"plan", ferrule::ActionId::ShowPlan},
+    {"corrected", ferrule::ActionId::LogSafety},
+    {"held", ferrule::ActionId::CompareShots},
+    {"compared", ferrule::ActionId::ShotOn},
+    {"compared-no-more", ferrule::ActionId::CompareShots},
+    {"moving-balls", ferrule::ActionId::MovePlaces},
+    {"moving-balls-no-more", ferrule::ActionId::MovePlaces, 2},
+    {"filter", ferrule::ActionId::FilterShots},
+    {"filter-no-more", ferrule::ActionId::FilterShots},
+};
+
+/// A record that the pictures may change.
+QString copyInto(const QTemporaryDir& folder, const QString& record) {
+  const QString copy = folder.filePath(QFileInfo(record).fileName());
+  QFile::remove(copy);
+  return QFile::copy(record, copy) ? copy : record;
+}
+
 }  // namespace
 
 /// FOLDER LANGUAGE RECORD [RECORD...]: the pictures of each record's places go to FOLDER/NAME-PLACE-LOOK.png.
@@ -62,17 +91,28 @@ int main(int argc, char** argv) {
   for (const ferrule::Appearance look : {ferrule::Appearance::Light, ferrule::Appearance::Dark}) {
     ferrule::applyAppearance(look);
     for (int i = 3; i < argc; ++i) {
-      const QString record = QFileInfo(QString::fromLocal8Bit(argv[i])).absoluteFilePath();
+      const QString record = copyInto(settings, QFileInfo(QString::fromLocal8Bit(argv[i])).absoluteFilePath());
       ferrule::MainWindow window({ferrule::openRecordSource, ferrule::openFilmFile, QString()});
       window.start(record);
       window.resize(kWindow);
       window.show();
+      const auto show = [&](const QString& name) {
+        write(window, folder.filePath(QStringLiteral("%1-%2-%3.png")
+                                          .arg(QFileInfo(record).completeBaseName(), name, ferrule::toSetting(look))));
+      };
       for (const ferrule::PlaceRow& place : ferrule::placeRows()) {
         window.showPlace(QString::fromLatin1(place.name));
         wait(kSettle_ms);
-        write(window, folder.filePath(QStringLiteral("%1-%2-%3.png")
-                                          .arg(QFileInfo(record).completeBaseName(), QString::fromLatin1(place.name),
-                                               ferrule::toSetting(look))));
+        const QString name = QString::fromLatin1(place.name);
+        show(name);
+        if (name != QLatin1String("review")) continue;
+        for (const Step& step : kReviewSteps) {
+          for (int time = 0; time < step.times; ++time)
+            window.actions().at(step.action)->trigger();
+          wait(kSettle_ms / 4);
+          if (!QString::fromLatin1(step.name).endsWith(QLatin1String("no-more")))
+            show(name + QLatin1Char('-') + QString::fromLatin1(step.name));
+        }
       }
     }
   }

@@ -58,6 +58,7 @@ class HistoryFilterTest : public QObject {
   void aPeriodEndsBeforeItsEnd();
   void sessionsAndTablesWithoutAShotGo();
   void conditionsOnShotsHoldTogether();
+  void sideTimeAndSurenessAreConditions();
   void aShotWithoutAValuePassesNoConditionOnIt();
   void groupsHoldWhatTheySay();
   void longPotsHaveALargeProduct();
@@ -183,6 +184,27 @@ void HistoryFilterTest::aFrameIsLostByItsDearestChoice() {
   history.shots[1].suggestionShown = true;
   markLostByChoice(history);
   QCOMPARE(idsOf(filtered(history, filter)), (Ids{1}));
+}
+
+void HistoryFilterTest::sideTimeAndSurenessAreConditions() {
+  PlayerHistory history = twoSessions();
+  history.shots[0].cutSide = CutSide::Left;
+  history.shots[1].cutSide = CutSide::Right;
+  history.shots[2].minutes = 39.9;
+  history.shots[3].minutes = 40.0;
+  history.shots[1].corrected = true;
+  history.shots[2].verdict = Verdict::Ask;
+  history.shots[3].tracked = false;
+  const auto ids = [&](auto&& set) {
+    HistoryFilter filter;
+    set(filter);
+    return idsOf(filtered(history, filter));
+  };
+  QCOMPARE(ids([](HistoryFilter& f) { f.cutSide = CutSide::Right; }), Ids{2});
+  QCOMPARE(ids([](HistoryFilter& f) { f.leastMinutes = 40.0; }), Ids{4});
+  QCOMPARE(ids([](HistoryFilter& f) { f.group = ShotGroup::Corrected; }), Ids{2});
+  QCOMPARE(ids([](HistoryFilter& f) { f.group = ShotGroup::Unsure; }), Ids{3});
+  QCOMPARE(ids([](HistoryFilter& f) { f.group = ShotGroup::Untracked; }), Ids{4});
 }
 
 FERRULE_TEST(HistoryFilterTest)

@@ -27,6 +27,8 @@ class RecordCorrectTest : public QObject {
   void notesAndTagsStayWithTheShot();
   void aNoteIsTakenAway();
   void everyTagOfTheRecordIsKnownOnce();
+  void severalCallsAreOneTransaction();
+  void aPartThatFailsTakesNothingElseWithIt();
 
  private:
   std::unique_ptr<sample::Folder> folder_;
@@ -290,6 +292,33 @@ void RecordCorrectTest::everyTagOfTheRecordIsKnownOnce() {
   QCOMPARE(*record_->tags(), (std::vector<std::string>{"bridge", "thin cut"}));
   QVERIFY(record_->removeTag(other, "bridge").has_value());
   QCOMPARE(*record_->tags(), std::vector<std::string>{"thin cut"});
+}
+
+void RecordCorrectTest::severalCallsAreOneTransaction() {
+  const StoredShot before = *record_->shot(shot_);
+  const auto done = record_->together([&]() -> Result<void> {
+    if (auto tagged = record_->addTag(shot_, "bridge"); !tagged) return tagged;
+    const auto corrected = record_->correctShot(shot_, ShotField::Outcome, "safety", "Cleo", 1);
+    if (!corrected) return tl::make_unexpected(corrected.error());
+    return failure(ErrorCode::Cancelled);
+  });
+  QCOMPARE(done.error().code, ErrorCode::Cancelled);
+  QVERIFY(*record_->shot(shot_) == before);
+  // The next transaction is one of its own again.
+  QVERIFY(record_->addTag(shot_, "thin cut").has_value());
+  QCOMPARE(record_->shot(shot_)->tags, std::vector<std::string>{"thin cut"});
+}
+
+void RecordCorrectTest::aPartThatFailsTakesNothingElseWithIt() {
+  const auto done = record_->together([&]() -> Result<void> {
+    if (auto tagged = record_->addTag(shot_, "bridge"); !tagged) return tagged;
+    const auto refused = record_->correctShot(shot_, ShotField::Outcome, "no such word", "Cleo", 1);
+    if (refused) return failure(ErrorCode::Cancelled);
+    return {};
+  });
+  QVERIFY(done.has_value());
+  QCOMPARE(record_->shot(shot_)->tags, std::vector<std::string>{"bridge"});
+  QVERIFY(record_->shot(shot_)->corrections.empty());
 }
 
 FERRULE_TEST(RecordCorrectTest)
