@@ -76,7 +76,8 @@ void RigChoice::refresh() {
   }
   const int rigs = known_->count();
   known_->addItem(tr("Other files…"));
-  const int again = known_->findData(before);
+  // The row for other files has no data: looked for, it would be found in place of the rig in use.
+  const int again = before.isValid() ? known_->findData(before) : -1;
   const bool typed = wasFiles && !rig_->path().isEmpty();
   known_->setCurrentIndex(typed ? rigs : std::max(again, 0));
   none_->setVisible(rigs == 0);

@@ -14,6 +14,7 @@
 #include "app/review/record_source.h"
 #include "app/session/known_rigs.h"
 #include "app/session/measuring_words.h"
+#include "app/session/rig_choice.h"
 #include "app/session/start_form.h"
 #include "app/window/main_window.h"
 #include "core/camera/rig_file.h"
@@ -179,6 +180,9 @@ void FilmSessionTest::theRigInUseIsOfferedFirstAndOthersAreRemembered() {
   screen_->place().show();
   QCOMPARE(known->count(), 3);
   QCOMPARE(known->itemText(0), QString("Hall"));
+  // A form that is opened anew has it chosen.
+  RigChoice fresh;
+  QCOMPARE(fresh.findChild<QComboBox*>("knownRigs")->currentText(), QString("Hall"));
   // Gone files are offered no more.
   QFile::remove(hall.rig);
   QCOMPARE(knownRigs().size(), std::size_t{1});
