@@ -11,6 +11,7 @@
 
 #include "app/setup/rig_in_use.h"
 #include "app/words/error_sentence.h"
+#include "app/words/today.h"
 #include "core/base/text_file.h"
 #include "core/camera/lens_file.h"
 #include "core/camera/projector_fit.h"
@@ -23,10 +24,6 @@
 namespace ferrule {
 
 namespace {
-
-std::string today() {
-  return QDate::currentDate().toString(Qt::ISODate).toStdString();
-}
 
 Result<FilmLook> lookAt(const QString& film) {
   auto source = FilmSource::open(film.toStdString());
