@@ -293,9 +293,11 @@ std::optional<Chart> missMapChart(const PlayerHistory& history, const ReportWord
   chart.acrossName = QStringLiteral("x_m");
   chart.upName = QStringLiteral("y_m");
   const double margin = 2.0 * table.cushionWidth_m;
+  // Above and below stand the counts, beyond the pockets.
+  const double marginOfCounts = margin + 0.16 * table.width_m;
   chart.left = -table.length_m / 2.0 - margin;
   chart.right = -chart.left;
-  chart.bottom = -table.width_m / 2.0 - margin;
+  chart.bottom = -table.width_m / 2.0 - marginOfCounts;
   chart.top = -chart.bottom;
   chart.equal = true;
   const double x = table.length_m / 2.0;

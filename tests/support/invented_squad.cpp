@@ -262,13 +262,13 @@ void judge(Squad& squad, Random& random) {
       judged.shown = random.uniform() < 0.1;
       judged.direct = random.uniform() < 0.3 ? 0.0 : 0.2 + 0.6 * random.uniform();
       judged.choiceLoss = random.uniform() < 0.3 ? 0.04 + 0.15 * random.uniform() : 0.01 * random.normal();
-      // A ball that the leave cuts by some 20 degrees, half a metre from it toward a corner.
+      // A ball a hand's breadth off, toward a corner and a little beside the line: the side is easily lost.
       const BallName shotAt = shot.reading.before.back().ball;
       judged.nextBall = BallName(1 + shotAt.number() % 15);
       const double side = random.uniform() < 0.5 ? 1.0 : -1.0;
       const TablePoint corner{table.length_m / 2.0, side * table.width_m / 2.0};
-      const double way_rad = direction(corner - judged.leave) + side * radiansFromDegrees(12.0);
-      TablePoint next = judged.leave + 0.4 * TableVector{std::cos(way_rad), std::sin(way_rad)};
+      const double way_rad = direction(corner - judged.leave) + side * radiansFromDegrees(6.0);
+      TablePoint next = judged.leave + 0.2 * TableVector{std::cos(way_rad), std::sin(way_rad)};
       const double edge_m = 2.0 * squad.table.balls.radius_m();
       next.x = std::clamp(next.x, -table.length_m / 2.0 + edge_m, table.length_m / 2.0 - edge_m);
       next.y = std::clamp(next.y, -table.width_m / 2.0 + edge_m, table.width_m / 2.0 - edge_m);
