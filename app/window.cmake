@@ -9,7 +9,6 @@ endforeach()
 add_library(ferrule_window STATIC
   console/report_command.cpp
   drills/detail_panel.cpp
-  drills/drill_charts.cpp
   drills/drill_desk.cpp
   drills/drill_edits.cpp
   drills/drill_painter.cpp

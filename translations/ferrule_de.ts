@@ -735,7 +735,7 @@
             <translation>nur %1</translation>
         </message>
         <message>
-            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
             <translation>Gelocht, 95-%-Bereich und Anzahl der Versuche. Weniger als %1: zu wenig für eine Aussage.</translation>
         </message>
         <message>
@@ -743,7 +743,7 @@
             <translation>Gelocht nach Tasche</translation>
         </message>
         <message>
-            <source>Made and number tried; lines: 95 % interval.</source>
+            <source>Made and number tried; lines: 95 % interval.</source>
             <translation>Gelocht und Anzahl der Versuche; Striche: 95-%-Bereich.</translation>
         </message>
         <message>
@@ -775,11 +775,7 @@
             <translation>Schnitte nach rechts</translation>
         </message>
         <message>
-            <source>%1 m/s</source>
-            <translation>%1 m/s</translation>
-        </message>
-        <message>
-            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
             <translation>Nur verfehlte Schnitte. Rechts: 95-%-Bereich des Anteils, der zu dick war.</translation>
         </message>
         <message>
@@ -803,7 +799,7 @@
             <translation>im Wettkampf</translation>
         </message>
         <message>
-            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
             <translation>Gelocht, gleich schwere Stöße; Striche: 95-%-Bereich des Unterschieds.</translation>
         </message>
         <message>
@@ -811,12 +807,17 @@
             <translation>%1: %2 (%3 bis %4), %5</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
             <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung. Hohl: Matches.</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
             <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung.</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>a band of speed and its unit</comment>
+            <translation>%1 %2</translation>
         </message>
     </context>
     <context>
@@ -1311,11 +1312,7 @@
     <context>
         <name>DrillCharts</name>
         <message>
-            <source>Tries that met every goal</source>
-            <translation>Versuche, die jedes Ziel erreichten</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
             <translation>Unter jedem Durchgang die Zahl der Versuche; Striche sind 95-%-Bereiche, hohle Punkte beruhen auf zu wenigen.</translation>
         </message>
     </context>
@@ -1734,16 +1731,16 @@
             <translation>%1 von %2</translation>
         </message>
         <message>
-            <source>between %1 and %2 %</source>
-            <translation>zwischen %1 und %2 %</translation>
+            <source>between %1 and %2 %</source>
+            <translation>zwischen %1 und %2 %</translation>
         </message>
         <message>
             <source>%1, %2: not enough yet for a share</source>
             <translation>%1, %2: noch zu wenig für einen Anteil</translation>
         </message>
         <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1: %2 %, %3</translation>
+            <source>%1: %2 %, %3</source>
+            <translation>%1: %2 %, %3</translation>
         </message>
         <message>
             <source>One run more, and the two can be compared.</source>
@@ -2051,8 +2048,8 @@
             <translation>Die Tafel „%1“ hat nicht die Form chessboard:9x6:25 oder charuco:8x6:40:30:DICT_5X5_100; schreiben Sie sie so.</translation>
         </message>
         <message>
-            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
-            <translation>(%1 % der Zellen dort, nötig sind %2 %); fügen Sie Aufnahmen mit der Tafel dort hinzu.</translation>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <translation>(%1 % der Zellen dort, nötig sind %2 %); fügen Sie Aufnahmen mit der Tafel dort hinzu.</translation>
         </message>
         <message>
             <source>The stills of %1 hardly show the board on the left of the picture %2</source>
@@ -2071,8 +2068,8 @@
             <translation>Die Aufnahmen von %1 zeigen die Tafel kaum unten im Bild %2</translation>
         </message>
         <message>
-            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
-            <translation>Die Aufnahmen von %1 zeigen die Tafel in zu wenig vom Bild (%2 %, nötig sind %3 %); fügen Sie Aufnahmen mit der Tafel in den leeren Teilen hinzu.</translation>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <translation>Die Aufnahmen von %1 zeigen die Tafel in zu wenig vom Bild (%2 %, nötig sind %3 %); fügen Sie Aufnahmen mit der Tafel in den leeren Teilen hinzu.</translation>
         </message>
         <message>
             <source>No lens explains the stills of %1; check the board's counts and take stills with the board tilted.</source>
@@ -2369,6 +2366,42 @@
             <source>Like shots under other conditions</source>
             <translation>Gleiche Stöße unter anderen Umständen</translation>
         </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>Übung: %1</translation>
+        </message>
+        <message>
+            <source>Drill</source>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>no run of a drill in this selection</source>
+            <translation>keine Runde einer Übung in dieser Auswahl</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Wahl und Ausführung</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Stellung zum nächsten Ball</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Chancen, wie genannt und wie eingetroffen</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Das Spiel</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Sicherheitsstöße und was danach kam</translation>
+        </message>
+        <message>
+            <source>no safety in this selection</source>
+            <translation>kein Sicherheitsstoß in dieser Auswahl</translation>
+        </message>
     </context>
     <context>
         <name>FirstPage</name>
@@ -2512,14 +2545,75 @@
             <source>The order is by frames won: the player's own shots are played again in the simulator, with one part of the scatter a fifth smaller. A simulation is a guide, not a promise.</source>
             <translation>Die Reihenfolge folgt gewonnenen Spielen: Die eigenen Stöße werden im Simulator noch einmal gespielt, mit einem Teil der Streuung um ein Fünftel kleiner. Eine Simulation ist ein Anhalt, kein Versprechen.</translation>
         </message>
+        <message>
+            <source>met</source>
+            <translation>erreicht</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>noch nicht</translation>
+        </message>
+        <message>
+            <source>not tried since</source>
+            <translation>seither nicht versucht</translation>
+        </message>
+        <message>
+            <source>%1; now %2</source>
+            <comment>met or not yet, spread</comment>
+            <translation>%1; jetzt %2</translation>
+        </message>
+        <message>
+            <source>%1; since then %2 of %3 (between %4)</source>
+            <comment>met or not yet, tries that met it, tries, interval</comment>
+            <translation>%1; seither %2 von %3 (zwischen %4)</translation>
+        </message>
+        <message>
+            <source>Targets of the time before</source>
+            <translation>Ziele aus der Zeit davor</translation>
+        </message>
+        <message>
+            <source>%1 of %2 at “%3”</source>
+            <translation>%1 von %2 bei „%3“</translation>
+        </message>
+        <message>
+            <source>scatter of %1 or less</source>
+            <translation>Streuung von höchstens %1</translation>
+        </message>
+        <message>
+            <source>The targets are those that a report on the first day of this period would have set.</source>
+            <translation>Die Ziele sind die, die ein Bericht am ersten Tag dieses Zeitraums gesetzt hätte.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Joining</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>two of a list</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>two of a list whose parts hold commas</comment>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a name and what is told of it</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>two sentences</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <comment>the stop at the end of a sentence</comment>
+            <translation>%1.</translation>
+        </message>
     </context>
     <context>
         <name>JudgementSection</name>
-        <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
         <message>
             <source>Shot</source>
             <translation>Stoß</translation>
@@ -2732,21 +2826,12 @@
             <translation>Zu jedem Stoß wird der Vorschlag gesucht</translation>
         </message>
         <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>Zu jedem Stoß wird der Vorschlag gesucht, %1 %</translation>
-        </message>
-        <message>
             <source>Opening the film</source>
             <translation>Der Film wird geöffnet</translation>
         </message>
         <message>
             <source>Image %1</source>
             <translation>Bild %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1, %2 %</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -2806,6 +2891,11 @@
                 <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seinen ersten Stoß (%n). Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
                 <numerusform>Das Messen dieses Films wurde abgebrochen: Die Sitzung „%1“ enthält seine ersten %n Stöße. Noch einmal gemessen, wird er eine eigene Sitzung neben dieser.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1</source>
+            <comment>share</comment>
+            <translation>Zu jedem Stoß wird ein Vorschlag gesucht, %1</translation>
         </message>
         <message>
             <source>Checking that film and rig belong together</source>
@@ -2948,6 +3038,16 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>%1–%2 %</source>
+            <comment>from, to, per cent</comment>
+            <translation>%1–%2 %</translation>
         </message>
     </context>
     <context>
@@ -3154,7 +3254,7 @@
             <translation>Wählen Sie Spieler und Zeitraum; eine zweite Spalte vergleicht mit einem anderen.</translation>
         </message>
         <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
             <translation>Bänder und Striche sind 95-%-Intervalle; eine Änderung darin kann Zufall sein.</translation>
         </message>
         <message>
@@ -3312,11 +3412,6 @@
     <context>
         <name>PlanSentence</name>
         <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>leaves the opponent an open pot %1 times in 10</source>
             <translation>lässt dem Gegner in %1 von 10 Fällen einen offenen Stoß</translation>
         </message>
@@ -3393,11 +3488,6 @@
             <translation>Anstoß</translation>
         </message>
         <message>
-            <source>, </source>
-            <comment>between parts of a sentence</comment>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>%1 was the right shot.</source>
             <translation>%1 war der richtige Stoß.</translation>
         </message>
@@ -3419,11 +3509,164 @@
         </message>
     </context>
     <context>
-        <name>PrintSheets</name>
+        <name>PlayCharts</name>
         <message>
-            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
-            <translation>Mit 100 % drucken, nicht an die Seite angepasst. Beide Linien müssen mit dem Stahlmaß 100 mm messen; wenn nicht, die gemessene Länge eingeben.</translation>
+            <source>%1 (%2 to %3)</source>
+            <comment>value, least, most</comment>
+            <translation>%1 (%2 bis %3)</translation>
         </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>Anstoß: eine Kugel und kein Foul</translation>
+        </message>
+        <message>
+            <source>break: fouls</source>
+            <translation>Anstoß: Fouls</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>Anstoß: Kugeln</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>Anstoß: Weiße von der Mitte</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>Kugeln je Aufnahme</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>gewonnene Spiele in einer Aufnahme</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>Fouls, von allen Stößen</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>verfehlte leichte Kugeln, von allen leichten</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>Zeit für einen Stoß</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Das Spiel</translation>
+        </message>
+        <message>
+            <source>With the number counted; lines and brackets: 95 % interval.</source>
+            <translation>Mit der Anzahl; Linien und Klammern: 95 %-Intervall.</translation>
+        </message>
+        <message>
+            <source>left no direct shot</source>
+            <translation>ließ keinen direkten Stoß</translation>
+        </message>
+        <message>
+            <source>next player: made a ball</source>
+            <translation>nächster Spieler: lochte</translation>
+        </message>
+        <message>
+            <source>next player: missed</source>
+            <translation>nächster Spieler: verfehlte</translation>
+        </message>
+        <message>
+            <source>next player: safety</source>
+            <translation>nächster Spieler: Sicherheit</translation>
+        </message>
+        <message>
+            <source>next player: foul</source>
+            <translation>nächster Spieler: Foul</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Sicherheitsstöße und was danach kam</translation>
+        </message>
+        <message>
+            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
+            <translation>Kein direkter Stoß: keiner unter den Vorschlägen zum nächsten Stoß. Linien: 95 %-Intervall.</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>auf der falschen Seite des nächsten Balls</translation>
+        </message>
+        <message>
+            <source>cost on the right side</source>
+            <translation>Kosten auf der richtigen Seite</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side</source>
+            <translation>Kosten auf der falschen Seite</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>länger (+) oder kürzer als gemeint</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Stellung zum nächsten Ball</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
+            <translation>Gelochte Bälle, gegen den gespielten Plan. Kosten: von der Gewinnchance. Linien und Klammern: 95 %-Intervall.</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Wahl und Ausführung</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>gut ausgeführt</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>schlecht ausgeführt</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>gute Wahl</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>schwache Wahl</translation>
+        </message>
+        <message>
+            <source>Shots in each box and the 95 % interval of their share. Ties count as good; shots after a suggestion was shown are left out.</source>
+            <translation>Stöße in jedem Feld und das 95 %-Intervall ihres Anteils. Gleichstände zählen als gut; Stöße nach einem gezeigten Vorschlag bleiben außer Betracht.</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Chancen, wie genannt und wie eingetroffen</translation>
+        </message>
+        <message>
+            <source>stated %1, fell %2 (%3), %4</source>
+            <comment>chance, share, interval, number of shots</comment>
+            <translation>genannt %1, gefallen %2 (%3), %4</translation>
+        </message>
+        <message>
+            <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
+            <translation>Waagrecht: die genannte Chance, senkrecht: der Anteil, der fiel, mit seinem 95 %-Intervall. Auf der gestrichelten Linie stimmen beide überein. Hohl: weniger als 10.</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>Aufnahmen je Spiel</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>Zeit vor einer gelochten Kugel</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>Zeit vor einem Fehlstoß</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
         <message>
             <source>Calibration board %1</source>
             <translation>Kalibriertafel %1</translation>
@@ -3435,6 +3678,10 @@
         <message>
             <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
             <translation>Marke %1: schwarze Seite %2 mm; an den Strichen schneiden, oben ist oben</translation>
+        </message>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>Mit 100 % drucken, nicht an die Seite angepasst. Beide Linien müssen mit dem Stahlmaß 100 mm messen; wenn nicht, die gemessene Länge eingeben.</translation>
         </message>
     </context>
     <context>
@@ -3543,7 +3790,7 @@
             <translation>gelocht</translation>
         </message>
         <message>
-            <source>95 % interval</source>
+            <source>95 % interval</source>
             <translation>95-%-Bereich</translation>
         </message>
         <message>
@@ -3781,6 +4028,26 @@
         <message>
             <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
             <translation>Tische mit verschieden breiten Taschen werden nie zusammengeworfen, und Personen werden nicht gereiht.</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>Stellung</translation>
+        </message>
+        <message>
+            <source>On which side of the next ball the cue ball was left: %1.</source>
+            <translation>Auf welcher Seite des nächsten Balls die Weiße lag: %1.</translation>
+        </message>
+        <message>
+            <source>The drill with most tries: %1</source>
+            <translation>Die Übung mit den meisten Versuchen: %1</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Versuche, die jedes Ziel erreichten</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>Aufnahmen je Spiel</translation>
         </message>
     </context>
     <context>
@@ -4535,11 +4802,6 @@
             <translation>%1  %2, %3</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>plan, chance</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>easy</source>
             <translation>leicht</translation>
         </message>
@@ -4721,8 +4983,8 @@
             <translation>Wird berechnet</translation>
         </message>
         <message>
-            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
-            <translation>Das Objektiv sagt die Ecken der Tafel auf %1 px (rms) voraus, über %2 von %3 Standbildern, bis auf %4 % des Weges zu den Bildecken.</translation>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
+            <translation>Das Objektiv sagt die Ecken der Tafel auf %1 px (rms) voraus, über %2 von %3 Standbildern, bis auf %4 % des Weges zu den Bildecken.</translation>
         </message>
         <message>
             <source>Beyond that the lens is a guess: add stills with the board in the corners.</source>
@@ -4785,8 +5047,8 @@
             <translation>Eine Kamera, die alle Zeilen zugleich liest, hülfe bei rollenden Kugeln; ruhende brauchen keine.</translation>
         </message>
         <message>
-            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
-            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, gelocht %5 %.</translation>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, versenkt %5 %.</translation>
         </message>
     </context>
     <context>
@@ -4800,10 +5062,6 @@
             <translation>die letzten %1 von %2 Stößen</translation>
         </message>
         <message>
-            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
-            <translation> Wo niemand sagte, was gemeint war, steht der Mittelwert der wiederholten Aufstellung.</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Stöße auf der Scheibe</translation>
         </message>
@@ -4814,10 +5072,6 @@
         <message>
             <source>speed: harder, softer</source>
             <translation>Tempo: härter, weicher</translation>
-        </message>
-        <message>
-            <source>aim %1°, speed %2 %</source>
-            <translation>Zielen %1°, Tempo %2 %</translation>
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
@@ -4838,18 +5092,6 @@
         <message>
             <source>Speed asked and delivered</source>
             <translation>Tempo: verlangt und gespielt</translation>
-        </message>
-        <message>
-            <source>asked, m/s</source>
-            <translation>verlangt, m/s</translation>
-        </message>
-        <message>
-            <source>delivered, m/s</source>
-            <translation>gespielt, m/s</translation>
-        </message>
-        <message>
-            <source>asked %1 m/s, delivered %2 m/s</source>
-            <translation>verlangt %1 m/s, gespielt %2 m/s</translation>
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
@@ -4894,6 +5136,33 @@
         <message>
             <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
             <translation>Objektkugeln, die verfehlt wurden, Kopf links. Gefüllt: zu dick, hohl: zu dünn. An den Taschen: was dort verfehlt wurde.</translation>
+        </message>
+        <message>
+            <source>Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation>Wo niemand sagte, was gemeint war, steht das Mittel der wiederholten Aufstellung.</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2</source>
+            <translation>Ziel %1°, Tempo %2</translation>
+        </message>
+        <message>
+            <source>asked, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>verlangt, %1</translation>
+        </message>
+        <message>
+            <source>delivered, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>gespielt, %1</translation>
+        </message>
+        <message>
+            <source>asked %1, delivered %2</source>
+            <comment>two speeds</comment>
+            <translation>verlangt %1, gespielt %2</translation>
+        </message>
+        <message>
+            <source>Where nobody said, the leave of the plan stands in that the shot was read as.</source>
+            <translation>Wo niemand es sagte, steht der Ruheplatz des Plans, als der der Stoß gelesen wurde.</translation>
         </message>
     </context>
     <context>
@@ -5647,17 +5916,17 @@
             <translation>Es gibt noch keinen Kamerastandort</translation>
         </message>
         <message>
-            <source>%1 (sure to %2 %)</source>
+            <source>%1 (sure to %2 %)</source>
             <comment>what the check found, how sure</comment>
-            <translation>%1 (zu %2 % sicher)</translation>
+            <translation>%1 (zu %2 % sicher)</translation>
         </message>
         <message>
             <source>As it is, a ball's place is off by %1 (rms), by %2 at the worst place: %3 toward the foot and %4 to the left of the middle.</source>
             <translation>So wie es ist, liegt der Ort einer Kugel um %1 (quadratisches Mittel) daneben, an der schlechtesten Stelle um %2: %3 zum Fuß hin und %4 links von der Mitte.</translation>
         </message>
         <message>
-            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
-            <translation>%1: Wahrscheinlichkeit %2 %, weicht vom Gesehenen um %3 Standardabweichungen ab</translation>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <translation>%1: Wahrscheinlichkeit %2 %, weicht vom Gesehenen um %3 Standardabweichungen ab</translation>
         </message>
     </context>
     <context>
@@ -5785,8 +6054,8 @@
     <context>
         <name>ferrule::CoverageView</name>
         <message>
-            <source>The board was seen in %1 % of the picture</source>
-            <translation>Die Tafel war in %1 % des Bildes zu sehen</translation>
+            <source>The board was seen in %1 % of the picture</source>
+            <translation>Die Tafel war in %1 % des Bildes zu sehen</translation>
         </message>
     </context>
     <context>
@@ -5872,16 +6141,16 @@
             <translation>Noch kein Durchgang: hier wird stehen, wie die Versuche über die Wochen ausgehen.</translation>
         </message>
         <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>Alle Durchgänge zusammen: %1 %, zwischen %2 und %3 %, aus %4 Versuchen.</translation>
-        </message>
-        <message>
             <source>Not enough yet: %1 of %2 tries.</source>
             <translation>Noch zu wenig: %1 von %2 Versuchen.</translation>
         </message>
         <message>
             <source>Best run: %1, %2.</source>
             <translation>Bester Durchgang: %1, %2.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
+            <translation>Alle Runden zusammen: %1, zwischen %2 und %3, aus %4 Versuchen.</translation>
         </message>
     </context>
     <context>
@@ -6244,6 +6513,63 @@
             <source>Every game</source>
             <translation>Jedes Spiel</translation>
         </message>
+        <message>
+            <source>Drill</source>
+            <translation>Übung</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>Tasche</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>Jede Tasche</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Schnitt</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball</source>
+            <translation>Weg der Weißen</translation>
+        </message>
+        <message>
+            <source>With and without drills</source>
+            <translation>Mit und ohne Übungen</translation>
+        </message>
+        <message>
+            <source>Cut %1 to %2</source>
+            <comment>two angles</comment>
+            <translation>Schnitt %1 bis %2</translation>
+        </message>
+        <message>
+            <source>Every cut</source>
+            <translation>Jeder Schnitt</translation>
+        </message>
+        <message>
+            <source>Shorter than %1 widths</source>
+            <translation>Kürzer als %1 Tischbreiten</translation>
+        </message>
+        <message>
+            <source>%1 to %2 widths</source>
+            <translation>%1 bis %2 Tischbreiten</translation>
+        </message>
+        <message>
+            <source>Longer than %1 widths</source>
+            <translation>Länger als %1 Tischbreiten</translation>
+        </message>
+        <message>
+            <source>Every distance</source>
+            <translation>Jede Entfernung</translation>
+        </message>
+        <message>
+            <source>Opponent</source>
+            <translation>Gegner</translation>
+        </message>
+        <message>
+            <source>Every opponent</source>
+            <translation>Jeder Gegner</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::FirstPicture</name>
@@ -6555,8 +6881,8 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The board is in %1; print it at 100 % and measure its lines.</source>
-            <translation>Die Tafel ist in %1; mit 100 % drucken und die Linien nachmessen.</translation>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <translation>Die Tafel ist in %1; mit 100 % drucken und die Linien nachmessen.</translation>
         </message>
         <message>
             <source>%1 px</source>
@@ -6575,10 +6901,10 @@
             <translation>Wo die Tafel im Bild war; schraffiert: noch nirgends.</translation>
         </message>
         <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
-                <numerusform>%n Standbild benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
-                <numerusform>%n Standbilder benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
+                <numerusform>%n Standbild benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
+                <numerusform>%n Standbilder benutzt; die Tafel war in %1 % des Bildes, bis auf %2 % des Weges zu seinen Ecken.</numerusform>
             </translation>
         </message>
         <message>
@@ -6671,10 +6997,6 @@
     <context>
         <name>ferrule::MapPage</name>
         <message>
-            <source>A ball lies within so many millimetres of its place (95 %)</source>
-            <translation>So viele Millimeter liegt eine Kugel höchstens daneben (95 %)</translation>
-        </message>
-        <message>
             <source>Where the uncertainty comes from, at the marked place</source>
             <translation>Woher die Unsicherheit an der markierten Stelle kommt</translation>
         </message>
@@ -6743,8 +7065,8 @@
             <translation>Es gibt noch keinen Kamerastandort.</translation>
         </message>
         <message>
-            <source>At x %1, y %2: within %3 (95 %)</source>
-            <translation>Bei x %1, y %2: bis %3 (95 %)</translation>
+            <source>At x %1, y %2: within %3 (95 %)</source>
+            <translation>Bei x %1, y %2: bis %3 (95 %)</translation>
         </message>
         <message>
             <source>All together</source>
@@ -6755,9 +7077,9 @@
             <translation>Eine der Kugeln läge neben dem Tisch; anderen Ort, Schnitt oder Abstand wählen.</translation>
         </message>
         <message>
-            <source>%1 %2 %</source>
+            <source>%1 %2 %</source>
             <comment>component, its share</comment>
-            <translation>%1 %2 %</translation>
+            <translation>%1 %2 %</translation>
         </message>
         <message>
             <source>It comes from: %1. %2</source>
@@ -6770,6 +7092,10 @@
         <message>
             <source>%1 mm</source>
             <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>So viele Millimeter liegt eine Kugel höchstens daneben (95 %)</translation>
         </message>
     </context>
     <context>
@@ -7734,8 +8060,8 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
-            <translation>Eine Kugel liegt in der Mitte höchstens %1 daneben, nahe einer Ecke höchstens %2 (95 %).</translation>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <translation>Eine Kugel liegt in der Mitte höchstens %1 daneben, nahe einer Ecke höchstens %2 (95 %).</translation>
         </message>
         <message>
             <source>Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.</source>
@@ -8199,6 +8525,10 @@
         <message>
             <source>T&amp;ag</source>
             <translation>Stichw&amp;ort</translation>
+        </message>
+        <message>
+            <source>Made, but on the wrong side of the next ball</source>
+            <translation>Gelocht, aber auf der falschen Seite des nächsten Balls</translation>
         </message>
         <message>
             <source>Corrected by a person</source>
@@ -8920,8 +9250,8 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
-            <translation>Die Marken sind in %1; mit 100 % drucken und die Linien nachmessen.</translation>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <translation>Die Marken sind in %1; mit 100 % drucken und die Linien nachmessen.</translation>
         </message>
         <message>
             <source>"%1" is no length in millimetres; type a number such as -1117.5.</source>

@@ -197,10 +197,10 @@
     <context>
         <name>ferrule::LensPage</name>
         <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
-                <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
-                <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+                <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+                <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
             </translation>
         </message>
     </context>

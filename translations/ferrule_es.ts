@@ -731,11 +731,11 @@
             <translation>ningún cambio mayor que el azar</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
             <translation>Líneas y franja: intervalo del 95 %. Números: tiros de la sesión. Huecos: encuentros.</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
             <translation>Líneas y franja: intervalo del 95 %. Números: tiros de la sesión.</translation>
         </message>
         <message>
@@ -747,7 +747,7 @@
             <translation>solo %1</translation>
         </message>
         <message>
-            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
             <translation>Embocadas, intervalo del 95 % y número de intentos. Menos de %1: no basta para opinar.</translation>
         </message>
         <message>
@@ -755,7 +755,7 @@
             <translation>Embocadas por tronera</translation>
         </message>
         <message>
-            <source>Made and number tried; lines: 95 % interval.</source>
+            <source>Made and number tried; lines: 95 % interval.</source>
             <translation>Embocadas y número de intentos; líneas: intervalo del 95 %.</translation>
         </message>
         <message>
@@ -787,11 +787,7 @@
             <translation>cortes a la derecha</translation>
         </message>
         <message>
-            <source>%1 m/s</source>
-            <translation>%1 m/s</translation>
-        </message>
-        <message>
-            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
             <translation>Solo cortes fallados. A la derecha: intervalo del 95 % de la parte que fue demasiado gruesa.</translation>
         </message>
         <message>
@@ -815,8 +811,13 @@
             <translation>en encuentros</translation>
         </message>
         <message>
-            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
             <translation>Embocadas, tiros de igual dificultad; líneas: intervalo del 95 % de la diferencia.</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>a band of speed and its unit</comment>
+            <translation>%1 %2</translation>
         </message>
     </context>
     <context>
@@ -1311,12 +1312,8 @@
     <context>
         <name>DrillCharts</name>
         <message>
-            <source>Tries that met every goal</source>
-            <translation>Intentos que cumplieron todo</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>Número de intentos bajo cada serie; las líneas son intervalos del 95 %, los puntos huecos se basan en muy pocos.</translation>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Número de intentos bajo cada serie; las líneas son intervalos del 95 %, los puntos huecos se basan en muy pocos.</translation>
         </message>
     </context>
     <context>
@@ -1734,16 +1731,16 @@
             <translation>%1 de %2</translation>
         </message>
         <message>
-            <source>between %1 and %2 %</source>
-            <translation>entre %1 y %2 %</translation>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 y %2 %</translation>
         </message>
         <message>
             <source>%1, %2: not enough yet for a share</source>
             <translation>%1, %2: aún no basta para un porcentaje</translation>
         </message>
         <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1: %2 %, %3</translation>
+            <source>%1: %2 %, %3</source>
+            <translation>%1: %2 %, %3</translation>
         </message>
         <message>
             <source>One run more, and the two can be compared.</source>
@@ -2075,7 +2072,7 @@
             <translation>El tablero «%1» no tiene la forma chessboard:9x6:25 o charuco:8x6:40:30:DICT_5X5_100; escríbalo así.</translation>
         </message>
         <message>
-            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
             <translation>(%1 % de las celdas de allí; hace falta el %2 %); añada fotos con el tablero en esa parte.</translation>
         </message>
         <message>
@@ -2095,7 +2092,7 @@
             <translation>Las fotos de %1 apenas muestran el tablero abajo en la imagen %2</translation>
         </message>
         <message>
-            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
             <translation>Las fotos de %1 muestran el tablero en muy poca parte de la imagen (%2 %; hace falta el %3 %); añada fotos con el tablero en las partes vacías.</translation>
         </message>
         <message>
@@ -2369,6 +2366,42 @@
             <source>Like shots under other conditions</source>
             <translation>Tiros parecidos en otras condiciones</translation>
         </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>Ejercicio: %1</translation>
+        </message>
+        <message>
+            <source>Drill</source>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>no run of a drill in this selection</source>
+            <translation>ninguna serie de un ejercicio en esta selección</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Elección y ejecución</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Posición para la bola siguiente</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Probabilidades indicadas y cumplidas</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>El juego</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Defensas y lo que vino después</translation>
+        </message>
+        <message>
+            <source>no safety in this selection</source>
+            <translation>ninguna defensa en esta selección</translation>
+        </message>
     </context>
     <context>
         <name>FirstPage</name>
@@ -2512,14 +2545,75 @@
             <source>The coach's note</source>
             <translation>Nota del entrenador</translation>
         </message>
+        <message>
+            <source>met</source>
+            <translation>cumplido</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>aún no</translation>
+        </message>
+        <message>
+            <source>not tried since</source>
+            <translation>no intentado desde entonces</translation>
+        </message>
+        <message>
+            <source>%1; now %2</source>
+            <comment>met or not yet, spread</comment>
+            <translation>%1; ahora %2</translation>
+        </message>
+        <message>
+            <source>%1; since then %2 of %3 (between %4)</source>
+            <comment>met or not yet, tries that met it, tries, interval</comment>
+            <translation>%1; desde entonces %2 de %3 (entre %4)</translation>
+        </message>
+        <message>
+            <source>Targets of the time before</source>
+            <translation>Objetivos del tiempo anterior</translation>
+        </message>
+        <message>
+            <source>%1 of %2 at “%3”</source>
+            <translation>%1 de %2 en «%3»</translation>
+        </message>
+        <message>
+            <source>scatter of %1 or less</source>
+            <translation>dispersión de %1 o menos</translation>
+        </message>
+        <message>
+            <source>The targets are those that a report on the first day of this period would have set.</source>
+            <translation>Los objetivos son los que un informe del primer día de este período habría fijado.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Joining</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>two of a list</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>two of a list whose parts hold commas</comment>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a name and what is told of it</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>two sentences</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <comment>the stop at the end of a sentence</comment>
+            <translation>%1.</translation>
+        </message>
     </context>
     <context>
         <name>JudgementSection</name>
-        <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
         <message>
             <source>Shot</source>
             <translation>Tiro</translation>
@@ -2732,21 +2826,12 @@
             <translation>Buscando el tiro que se sugeriría para cada uno</translation>
         </message>
         <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>Buscando el tiro que se sugeriría para cada uno, %1 %</translation>
-        </message>
-        <message>
             <source>Opening the film</source>
             <translation>Abriendo el video</translation>
         </message>
         <message>
             <source>Image %1</source>
             <translation>Imagen %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1, %2 %</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -2806,6 +2891,11 @@
                 <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene su primer tiro (%n). Medido otra vez, será una sesión propia junto a esa.</numerusform>
                 <numerusform>La medición de este video se interrumpió: la sesión «%1» contiene sus primeros %n tiros. Medido otra vez, será una sesión propia junto a esa.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1</source>
+            <comment>share</comment>
+            <translation>Buscando el tiro que sugerir junto a cada uno, %1</translation>
         </message>
         <message>
             <source>Checking that film and rig belong together</source>
@@ -2948,6 +3038,16 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>%1–%2 %</source>
+            <comment>from, to, per cent</comment>
+            <translation>%1–%2 %</translation>
         </message>
     </context>
     <context>
@@ -3154,7 +3254,7 @@
             <translation>Elija un jugador y un período; una segunda columna compara otro período u otro jugador.</translation>
         </message>
         <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
             <translation>Las franjas y los bigotes son intervalos del 95 %; un cambio dentro de ellos puede ser azar.</translation>
         </message>
         <message>
@@ -3312,11 +3412,6 @@
     <context>
         <name>PlanSentence</name>
         <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>leaves the opponent an open pot %1 times in 10</source>
             <translation>deja al rival un tiro abierto en %1 de cada 10 casos</translation>
         </message>
@@ -3393,11 +3488,6 @@
             <translation>saque</translation>
         </message>
         <message>
-            <source>, </source>
-            <comment>between parts of a sentence</comment>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>%1 was the right shot.</source>
             <translation>%1 era el tiro correcto.</translation>
         </message>
@@ -3419,11 +3509,164 @@
         </message>
     </context>
     <context>
-        <name>PrintSheets</name>
+        <name>PlayCharts</name>
         <message>
-            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
-            <translation>Imprima al 100 %, sin ajustar a la página. Ambas líneas deben medir 100 mm con una regla de acero; si no, indique al programa cuánto miden.</translation>
+            <source>%1 (%2 to %3)</source>
+            <comment>value, least, most</comment>
+            <translation>%1 (%2 a %3)</translation>
         </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 de %2</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>saque: una bola y sin falta</translation>
+        </message>
+        <message>
+            <source>break: fouls</source>
+            <translation>saque: faltas</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>saque: bolas</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>saque: de la blanca al centro</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>bolas por entrada</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>partidas ganadas limpiando la mesa</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>faltas, del total de tiros</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>bolas fáciles falladas, del total de fáciles</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>tiempo por tiro</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>El juego</translation>
+        </message>
+        <message>
+            <source>With the number counted; lines and brackets: 95 % interval.</source>
+            <translation>Con el número contado; líneas y paréntesis: intervalo del 95 %.</translation>
+        </message>
+        <message>
+            <source>left no direct shot</source>
+            <translation>no dejó tiro directo</translation>
+        </message>
+        <message>
+            <source>next player: made a ball</source>
+            <translation>jugador siguiente: embocó</translation>
+        </message>
+        <message>
+            <source>next player: missed</source>
+            <translation>jugador siguiente: falló</translation>
+        </message>
+        <message>
+            <source>next player: safety</source>
+            <translation>jugador siguiente: defensa</translation>
+        </message>
+        <message>
+            <source>next player: foul</source>
+            <translation>jugador siguiente: falta</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Defensas y lo que vino después</translation>
+        </message>
+        <message>
+            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
+            <translation>Sin tiro directo: ninguno entre los planes del tiro siguiente. Líneas: intervalo del 95 %.</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>en el lado malo de la bola siguiente</translation>
+        </message>
+        <message>
+            <source>cost on the right side</source>
+            <translation>coste en el lado bueno</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side</source>
+            <translation>coste en el lado malo</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>más largo (+) o más corto que lo pensado</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Posición para la bola siguiente</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
+            <translation>Bolas embocadas, frente al plan jugado. Coste: de la probabilidad de ganar. Líneas y paréntesis: intervalo del 95 %.</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Elección y ejecución</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>bien ejecutado</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>mal ejecutado</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>buena elección</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>mala elección</translation>
+        </message>
+        <message>
+            <source>Shots in each box and the 95 % interval of their share. Ties count as good; shots after a suggestion was shown are left out.</source>
+            <translation>Tiros en cada casilla e intervalo del 95 % de su parte. Los empates cuentan como buenos; los tiros tras una sugerencia mostrada se dejan fuera.</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Probabilidades indicadas y cumplidas</translation>
+        </message>
+        <message>
+            <source>stated %1, fell %2 (%3), %4</source>
+            <comment>chance, share, interval, number of shots</comment>
+            <translation>indicado %1, embocado %2 (%3), %4</translation>
+        </message>
+        <message>
+            <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
+            <translation>Horizontal: la probabilidad indicada; vertical: la parte embocada con su intervalo del 95 %. En la línea de guiones ambas coinciden. Huecos: menos de 10.</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>entradas por partida</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>tiempo antes de una bola embocada</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>tiempo antes de un fallo</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
         <message>
             <source>Calibration board %1</source>
             <translation>Tablero de calibración %1</translation>
@@ -3435,6 +3678,10 @@
         <message>
             <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
             <translation>Marca %1: lado negro %2 mm; corte por los guiones, lo de arriba va arriba</translation>
+        </message>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>Imprima al 100 %, sin ajustar a la página. Ambas líneas deben medir 100 mm con una regla de acero; si no, indique al programa cuánto miden.</translation>
         </message>
     </context>
     <context>
@@ -3543,7 +3790,7 @@
             <translation>embocadas</translation>
         </message>
         <message>
-            <source>95 % interval</source>
+            <source>95 % interval</source>
             <translation>intervalo del 95 %</translation>
         </message>
         <message>
@@ -3781,6 +4028,26 @@
         <message>
             <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
             <translation>Nunca se juntan mesas cuyas troneras tienen distinta anchura, y no se hace una clasificación de jugadores.</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>Posición</translation>
+        </message>
+        <message>
+            <source>On which side of the next ball the cue ball was left: %1.</source>
+            <translation>En qué lado de la bola siguiente quedó la blanca: %1.</translation>
+        </message>
+        <message>
+            <source>The drill with most tries: %1</source>
+            <translation>El ejercicio con más intentos: %1</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Intentos que cumplieron todo</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>entradas por partida</translation>
         </message>
     </context>
     <context>
@@ -4535,11 +4802,6 @@
             <translation>%1  %2, %3</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>plan, chance</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>easy</source>
             <translation>fácil</translation>
         </message>
@@ -4721,7 +4983,7 @@
             <translation>Calculando</translation>
         </message>
         <message>
-            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
             <translation>La lente predice las esquinas del tablero con %1 px (rms) en %2 de %3 fotos, hasta el %4 % del camino a las esquinas de la imagen.</translation>
         </message>
         <message>
@@ -4785,7 +5047,7 @@
             <translation>Una cámara que lea todas las filas a la vez ayudaría con las bolas en movimiento; las paradas no la necesitan.</translation>
         </message>
         <message>
-            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
             <translation>Corte %1 ± %2; la bola llega a %3 mm (rms) del centro de la tronera, donde hay %4 mm a cada lado. Quien juega a la perfección con estos lugares emboca el %5 %.</translation>
         </message>
     </context>
@@ -4800,10 +5062,6 @@
             <translation>los últimos %1 de %2 tiros</translation>
         </message>
         <message>
-            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
-            <translation> Donde nadie dijo qué se pretendía, se toma la media de la posición repetida.</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Tiros en la diana</translation>
         </message>
@@ -4814,10 +5072,6 @@
         <message>
             <source>speed: harder, softer</source>
             <translation>velocidad: más fuerte, más suave</translation>
-        </message>
-        <message>
-            <source>aim %1°, speed %2 %</source>
-            <translation>puntería %1°, velocidad %2 %</translation>
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
@@ -4838,18 +5092,6 @@
         <message>
             <source>Speed asked and delivered</source>
             <translation>Velocidad pedida y ejecutada</translation>
-        </message>
-        <message>
-            <source>asked, m/s</source>
-            <translation>pedida, m/s</translation>
-        </message>
-        <message>
-            <source>delivered, m/s</source>
-            <translation>ejecutada, m/s</translation>
-        </message>
-        <message>
-            <source>asked %1 m/s, delivered %2 m/s</source>
-            <translation>pedida %1 m/s, ejecutada %2 m/s</translation>
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
@@ -4894,6 +5136,33 @@
         <message>
             <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
             <translation>Bolas objetivo falladas, cabecera a la izquierda. Rellenas: demasiado gruesas; huecas: demasiado finas. En las troneras: lo que se falló allí.</translation>
+        </message>
+        <message>
+            <source>Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation>Donde nadie dijo lo pretendido, vale la media de la posición repetida.</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2</source>
+            <translation>puntería %1°, velocidad %2</translation>
+        </message>
+        <message>
+            <source>asked, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>pedida, %1</translation>
+        </message>
+        <message>
+            <source>delivered, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>ejecutada, %1</translation>
+        </message>
+        <message>
+            <source>asked %1, delivered %2</source>
+            <comment>two speeds</comment>
+            <translation>pedida %1, ejecutada %2</translation>
+        </message>
+        <message>
+            <source>Where nobody said, the leave of the plan stands in that the shot was read as.</source>
+            <translation>Donde nadie lo dijo, vale la parada del plan que se leyó en el tiro.</translation>
         </message>
     </context>
     <context>
@@ -5647,7 +5916,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>%1 (sure to %2 %)</source>
+            <source>%1 (sure to %2 %)</source>
             <comment>what the check found, how sure</comment>
             <translation>%1 (seguro al %2 %)</translation>
         </message>
@@ -5656,7 +5925,7 @@
             <translation>Tal como está, el lugar de una bola tiene un error de %1 (rms), y de %2 en el peor punto: %3 hacia el pie y %4 a la izquierda del centro.</translation>
         </message>
         <message>
-            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1: probabilidad %2 %, se aparta de lo visto en %3 desviaciones estándar</translation>
         </message>
     </context>
@@ -5785,7 +6054,7 @@
     <context>
         <name>ferrule::CoverageView</name>
         <message>
-            <source>The board was seen in %1 % of the picture</source>
+            <source>The board was seen in %1 % of the picture</source>
             <translation>El tablero se vio en el %1 % de la imagen</translation>
         </message>
     </context>
@@ -5872,16 +6141,16 @@
             <translation>Aún no hay series: aquí se verá cómo salen los intentos con las semanas.</translation>
         </message>
         <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>Todas las series juntas: %1 %, entre %2 y %3 %, de %4 intentos.</translation>
-        </message>
-        <message>
             <source>Not enough yet: %1 of %2 tries.</source>
             <translation>Aún no basta: %1 de %2 intentos.</translation>
         </message>
         <message>
             <source>Best run: %1, %2.</source>
             <translation>Mejor serie: %1, %2.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
+            <translation>Todas las series juntas: %1, entre %2 y %3, de %4 intentos.</translation>
         </message>
     </context>
     <context>
@@ -6244,6 +6513,63 @@
             <source>Every game</source>
             <translation>Todas las modalidades</translation>
         </message>
+        <message>
+            <source>Drill</source>
+            <translation>Ejercicio</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>Tronera</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>Todas las troneras</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Corte</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball</source>
+            <translation>Recorrido de la blanca</translation>
+        </message>
+        <message>
+            <source>With and without drills</source>
+            <translation>Con y sin ejercicios</translation>
+        </message>
+        <message>
+            <source>Cut %1 to %2</source>
+            <comment>two angles</comment>
+            <translation>Corte %1 a %2</translation>
+        </message>
+        <message>
+            <source>Every cut</source>
+            <translation>Todos los cortes</translation>
+        </message>
+        <message>
+            <source>Shorter than %1 widths</source>
+            <translation>Más corto que %1 anchos</translation>
+        </message>
+        <message>
+            <source>%1 to %2 widths</source>
+            <translation>%1 a %2 anchos</translation>
+        </message>
+        <message>
+            <source>Longer than %1 widths</source>
+            <translation>Más largo que %1 anchos</translation>
+        </message>
+        <message>
+            <source>Every distance</source>
+            <translation>Todas las distancias</translation>
+        </message>
+        <message>
+            <source>Opponent</source>
+            <translation>Rival</translation>
+        </message>
+        <message>
+            <source>Every opponent</source>
+            <translation>Todos los rivales</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::FirstPicture</name>
@@ -6547,7 +6873,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
             <translation>El tablero está en %1; imprímalo al 100 % y mida sus líneas.</translation>
         </message>
         <message>
@@ -6575,7 +6901,7 @@
             <translation>Dónde estuvo el tablero en la imagen; rayado: aún en ninguna foto.</translation>
         </message>
         <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
                 <numerusform>%n foto usada; el tablero estuvo en el %1 % de la imagen, hasta el %2 % del camino a sus esquinas.</numerusform>
                 <numerusform>%n fotos usadas; el tablero estuvo en el %1 % de la imagen, hasta el %2 % del camino a sus esquinas.</numerusform>
@@ -6671,10 +6997,6 @@
     <context>
         <name>ferrule::MapPage</name>
         <message>
-            <source>A ball lies within so many millimetres of its place (95 %)</source>
-            <translation>Una bola está a menos de estos milímetros de su lugar (95 %)</translation>
-        </message>
-        <message>
             <source>Comes from</source>
             <translation>Procede de</translation>
         </message>
@@ -6747,7 +7069,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>At x %1, y %2: within %3 (95 %)</source>
+            <source>At x %1, y %2: within %3 (95 %)</source>
             <translation>En x = %1, y = %2: a menos de %3 (95 %)</translation>
         </message>
         <message>
@@ -6759,7 +7081,7 @@
             <translation>Una de las bolas quedaría fuera de la mesa; elija otro lugar, corte o distancia.</translation>
         </message>
         <message>
-            <source>%1 %2 %</source>
+            <source>%1 %2 %</source>
             <comment>component, its share</comment>
             <translation>%1 %2 %</translation>
         </message>
@@ -6770,6 +7092,10 @@
         <message>
             <source>With places so far off the cue ball may miss the object ball altogether.</source>
             <translation>Con lugares tan inexactos la blanca puede no tocar siquiera la bola objetivo.</translation>
+        </message>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>Una bola está a menos de estos milímetros de su lugar (95 %)</translation>
         </message>
     </context>
     <context>
@@ -7754,7 +8080,7 @@
             <translation>%1 px</translation>
         </message>
         <message>
-            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
             <translation>Una bola está a menos de %1 de su lugar en el centro y a menos de %2 cerca de una esquina (95 %).</translation>
         </message>
         <message>
@@ -8199,6 +8525,10 @@
         <message>
             <source>T&amp;ag</source>
             <translation>&amp;Etiqueta</translation>
+        </message>
+        <message>
+            <source>Made, but on the wrong side of the next ball</source>
+            <translation>Embocada, pero en el lado malo de la bola siguiente</translation>
         </message>
         <message>
             <source>Corrected by a person</source>
@@ -8920,7 +9250,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
             <translation>Las marcas están en %1; imprímalas al 100 % y mida sus líneas.</translation>
         </message>
         <message>

@@ -731,11 +731,11 @@
             <translation>aucun changement au-delà du hasard</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
             <translation>Traits et zone : intervalle à 95 %. Nombres : coups de la séance. Symboles creux : matchs.</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
             <translation>Traits et zone : intervalle à 95 %. Nombres : coups de la séance.</translation>
         </message>
         <message>
@@ -747,7 +747,7 @@
             <translation>seulement %1</translation>
         </message>
         <message>
-            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
             <translation>Réussite, intervalle à 95 % et nombre de tentatives. Moins de %1 : trop peu pour conclure.</translation>
         </message>
         <message>
@@ -755,7 +755,7 @@
             <translation>Réussite par poche</translation>
         </message>
         <message>
-            <source>Made and number tried; lines: 95 % interval.</source>
+            <source>Made and number tried; lines: 95 % interval.</source>
             <translation>Réussite et nombre de tentatives ; traits : intervalle à 95 %.</translation>
         </message>
         <message>
@@ -787,11 +787,7 @@
             <translation>coupes vers la droite</translation>
         </message>
         <message>
-            <source>%1 m/s</source>
-            <translation>%1 m/s</translation>
-        </message>
-        <message>
-            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
             <translation>Coupes manquées seulement. À droite : intervalle à 95 % de la part des coupes trop pleines.</translation>
         </message>
         <message>
@@ -815,8 +811,13 @@
             <translation>en match</translation>
         </message>
         <message>
-            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
             <translation>Réussite, coups de même difficulté ; traits : intervalle à 95 % de la différence.</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>a band of speed and its unit</comment>
+            <translation>%1 %2</translation>
         </message>
     </context>
     <context>
@@ -1311,12 +1312,8 @@
     <context>
         <name>DrillCharts</name>
         <message>
-            <source>Tries that met every goal</source>
-            <translation>Essais qui ont atteint chaque but</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>Nombre d’essais sous chaque série ; les traits sont des intervalles à 95 %, les points creux reposent sur trop peu d’essais.</translation>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>Nombre d’essais sous chaque série ; les traits sont des intervalles à 95 %, les points creux reposent sur trop peu d’essais.</translation>
         </message>
     </context>
     <context>
@@ -1734,16 +1731,16 @@
             <translation>%1 sur %2</translation>
         </message>
         <message>
-            <source>between %1 and %2 %</source>
-            <translation>entre %1 et %2 %</translation>
+            <source>between %1 and %2 %</source>
+            <translation>entre %1 et %2 %</translation>
         </message>
         <message>
             <source>%1, %2: not enough yet for a share</source>
             <translation>%1, %2 : pas encore assez pour une part</translation>
         </message>
         <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1 : %2 %, %3</translation>
+            <source>%1: %2 %, %3</source>
+            <translation>%1 : %2 %, %3</translation>
         </message>
         <message>
             <source>One run more, and the two can be compared.</source>
@@ -2075,7 +2072,7 @@
             <translation>La mire « %1 » n’est pas de la forme chessboard:9x6:25 ou charuco:8x6:40:30:DICT_5X5_100 ; écrivez-la ainsi.</translation>
         </message>
         <message>
-            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
             <translation>(%1 % des cellules à cet endroit, il en faut %2 %) ; ajoutez des photos avec la mire à cet endroit.</translation>
         </message>
         <message>
@@ -2095,7 +2092,7 @@
             <translation>Les photos de %1 ne montrent guère la mire en bas de l’image %2</translation>
         </message>
         <message>
-            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
             <translation>Les photos de %1 montrent la mire dans une trop petite partie de l’image (%2 %, il en faut %3 %) ; ajoutez des photos avec la mire dans les parties vides.</translation>
         </message>
         <message>
@@ -2369,6 +2366,42 @@
             <source>Like shots under other conditions</source>
             <translation>Coups comparables dans d’autres conditions</translation>
         </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>Exercice : %1</translation>
+        </message>
+        <message>
+            <source>Drill</source>
+            <translation>Exercice</translation>
+        </message>
+        <message>
+            <source>no run of a drill in this selection</source>
+            <translation>aucune série d’exercice dans cette sélection</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Choix et exécution</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Placement pour la bille suivante</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Chances annoncées et chances réalisées</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Le jeu</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Défenses et ce qui a suivi</translation>
+        </message>
+        <message>
+            <source>no safety in this selection</source>
+            <translation>aucune défense dans cette sélection</translation>
+        </message>
     </context>
     <context>
         <name>FirstPage</name>
@@ -2512,14 +2545,75 @@
             <source>The coach's note</source>
             <translation>Note de l’entraîneur</translation>
         </message>
+        <message>
+            <source>met</source>
+            <translation>atteint</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>pas encore</translation>
+        </message>
+        <message>
+            <source>not tried since</source>
+            <translation>pas essayé depuis</translation>
+        </message>
+        <message>
+            <source>%1; now %2</source>
+            <comment>met or not yet, spread</comment>
+            <translation>%1 ; maintenant %2</translation>
+        </message>
+        <message>
+            <source>%1; since then %2 of %3 (between %4)</source>
+            <comment>met or not yet, tries that met it, tries, interval</comment>
+            <translation>%1 ; depuis, %2 sur %3 (entre %4)</translation>
+        </message>
+        <message>
+            <source>Targets of the time before</source>
+            <translation>Objectifs de la période précédente</translation>
+        </message>
+        <message>
+            <source>%1 of %2 at “%3”</source>
+            <translation>%1 sur %2 à « %3 »</translation>
+        </message>
+        <message>
+            <source>scatter of %1 or less</source>
+            <translation>dispersion de %1 au plus</translation>
+        </message>
+        <message>
+            <source>The targets are those that a report on the first day of this period would have set.</source>
+            <translation>Les objectifs sont ceux qu’un rapport du premier jour de cette période aurait fixés.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Joining</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>two of a list</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>two of a list whose parts hold commas</comment>
+            <translation>%1 ; %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a name and what is told of it</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>two sentences</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <comment>the stop at the end of a sentence</comment>
+            <translation>%1.</translation>
+        </message>
     </context>
     <context>
         <name>JudgementSection</name>
-        <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
         <message>
             <source>Shot</source>
             <translation>Coup</translation>
@@ -2732,21 +2826,12 @@
             <translation>Recherche du coup à suggérer pour chacun</translation>
         </message>
         <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>Recherche du coup à suggérer pour chacun, %1 %</translation>
-        </message>
-        <message>
             <source>Opening the film</source>
             <translation>Ouverture du film</translation>
         </message>
         <message>
             <source>Image %1</source>
             <translation>Image %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1, %2 %</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -2806,6 +2891,11 @@
                 <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient son premier coup (%n). Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
                 <numerusform>La mesure de ce film a été interrompue : la séance « %1 » contient ses %n premiers coups. Mesuré de nouveau, il devient une séance à part à côté de celle-ci.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1</source>
+            <comment>share</comment>
+            <translation>Recherche du coup à suggérer à côté de chacun, %1</translation>
         </message>
         <message>
             <source>Checking that film and rig belong together</source>
@@ -2948,6 +3038,16 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>%1–%2 %</source>
+            <comment>from, to, per cent</comment>
+            <translation>%1–%2 %</translation>
         </message>
     </context>
     <context>
@@ -3154,7 +3254,7 @@
             <translation>Choisissez un joueur et une période ; une seconde colonne compare une autre période ou un autre joueur.</translation>
         </message>
         <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
             <translation>Les bandes et les moustaches sont des intervalles à 95 % ; un changement à l’intérieur peut être le hasard.</translation>
         </message>
         <message>
@@ -3312,11 +3412,6 @@
     <context>
         <name>PlanSentence</name>
         <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>leaves the opponent an open pot %1 times in 10</source>
             <translation>laisse à l’adversaire une bille jouable %1 fois sur 10</translation>
         </message>
@@ -3393,11 +3488,6 @@
             <translation>casse</translation>
         </message>
         <message>
-            <source>, </source>
-            <comment>between parts of a sentence</comment>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>%1 was the right shot.</source>
             <translation>%1 : c’était le bon coup.</translation>
         </message>
@@ -3419,11 +3509,164 @@
         </message>
     </context>
     <context>
-        <name>PrintSheets</name>
+        <name>PlayCharts</name>
         <message>
-            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
-            <translation>Imprimez à 100 %, sans ajuster à la page. Les deux lignes doivent mesurer 100 mm à la règle métallique ; sinon, indiquez au programme ce qu’elles mesurent.</translation>
+            <source>%1 (%2 to %3)</source>
+            <comment>value, least, most</comment>
+            <translation>%1 (%2 à %3)</translation>
         </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 sur %2</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>casse : une bille et pas de faute</translation>
+        </message>
+        <message>
+            <source>break: fouls</source>
+            <translation>casse : fautes</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>casse : billes</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>casse : distance de la blanche au centre</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>billes par reprise</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>parties gagnées en une reprise</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>fautes, sur tous les coups</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>billes faciles manquées, sur les faciles</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>temps par coup</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>Le jeu</translation>
+        </message>
+        <message>
+            <source>With the number counted; lines and brackets: 95 % interval.</source>
+            <translation>Avec le nombre compté ; traits et parenthèses : intervalle à 95 %.</translation>
+        </message>
+        <message>
+            <source>left no direct shot</source>
+            <translation>sans coup direct laissé</translation>
+        </message>
+        <message>
+            <source>next player: made a ball</source>
+            <translation>joueur suivant : bille réussie</translation>
+        </message>
+        <message>
+            <source>next player: missed</source>
+            <translation>joueur suivant : manqué</translation>
+        </message>
+        <message>
+            <source>next player: safety</source>
+            <translation>joueur suivant : défense</translation>
+        </message>
+        <message>
+            <source>next player: foul</source>
+            <translation>joueur suivant : faute</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>Défenses et ce qui a suivi</translation>
+        </message>
+        <message>
+            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
+            <translation>Aucun coup direct : aucun parmi les plans du coup suivant. Traits : intervalle à 95 %.</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>du mauvais côté de la bille suivante</translation>
+        </message>
+        <message>
+            <source>cost on the right side</source>
+            <translation>coût du bon côté</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side</source>
+            <translation>coût du mauvais côté</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>plus long (+) ou plus court que voulu</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>Placement pour la bille suivante</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
+            <translation>Billes réussies, face au plan joué. Coût : sur la chance de gagner la partie. Traits et parenthèses : intervalle à 95 %.</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>Choix et exécution</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>bien exécuté</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>mal exécuté</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>bon choix</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>mauvais choix</translation>
+        </message>
+        <message>
+            <source>Shots in each box and the 95 % interval of their share. Ties count as good; shots after a suggestion was shown are left out.</source>
+            <translation>Coups dans chaque case et intervalle à 95 % de leur part. Les égalités comptent comme bonnes ; les coups après une suggestion montrée sont laissés de côté.</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>Chances annoncées et chances réalisées</translation>
+        </message>
+        <message>
+            <source>stated %1, fell %2 (%3), %4</source>
+            <comment>chance, share, interval, number of shots</comment>
+            <translation>annoncé %1, réussi %2 (%3), %4</translation>
+        </message>
+        <message>
+            <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
+            <translation>En abscisse : la chance annoncée, en ordonnée : la part réussie avec son intervalle à 95 %. Sur la ligne en tirets, les deux concordent. Symboles creux : moins de 10.</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>reprises par partie</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>temps avant une bille rentrée</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>temps avant un coup manqué</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
         <message>
             <source>Calibration board %1</source>
             <translation>Mire d’étalonnage %1</translation>
@@ -3435,6 +3678,10 @@
         <message>
             <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
             <translation>Repère %1 : côté noir %2 mm ; coupez le long des tirets, le haut est en haut</translation>
+        </message>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>Imprimez à 100 %, sans ajuster à la page. Les deux lignes doivent mesurer 100 mm à la règle métallique ; sinon, indiquez au programme ce qu’elles mesurent.</translation>
         </message>
     </context>
     <context>
@@ -3543,7 +3790,7 @@
             <translation>réussies</translation>
         </message>
         <message>
-            <source>95 % interval</source>
+            <source>95 % interval</source>
             <translation>intervalle à 95 %</translation>
         </message>
         <message>
@@ -3781,6 +4028,26 @@
         <message>
             <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
             <translation>Les tables dont les poches n’ont pas la même largeur ne sont jamais réunies, et les joueurs ne sont pas classés.</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>Placement</translation>
+        </message>
+        <message>
+            <source>On which side of the next ball the cue ball was left: %1.</source>
+            <translation>De quel côté de la bille suivante la blanche est restée : %1.</translation>
+        </message>
+        <message>
+            <source>The drill with most tries: %1</source>
+            <translation>L’exercice le plus travaillé : %1</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>Essais qui ont atteint chaque but</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>reprises par partie</translation>
         </message>
     </context>
     <context>
@@ -4535,11 +4802,6 @@
             <translation>%1  %2, %3</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>plan, chance</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>easy</source>
             <translation>facile</translation>
         </message>
@@ -4721,7 +4983,7 @@
             <translation>Calcul en cours</translation>
         </message>
         <message>
-            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
             <translation>L’objectif prédit les coins de la mire à %1 px (rms) près sur %2 photos sur %3, jusqu’à %4 % du chemin vers les coins de l’image.</translation>
         </message>
         <message>
@@ -4785,7 +5047,7 @@
             <translation>Une caméra qui lit toutes les lignes à la fois aiderait pour les billes en mouvement ; celles au repos n’en ont pas besoin.</translation>
         </message>
         <message>
-            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
             <translation>Coupe %1 ± %2 ; la bille arrive à %3 mm (rms) du milieu de la poche, où il y a %4 mm de chaque côté. Quelqu’un qui jouerait parfaitement sur ces positions réussirait %5 % des coups.</translation>
         </message>
     </context>
@@ -4800,10 +5062,6 @@
             <translation>les %1 derniers coups sur %2</translation>
         </message>
         <message>
-            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
-            <translation> Quand personne n’a dit ce qui était voulu, la moyenne de la position répétée en tient lieu.</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Exécutions sur la cible</translation>
         </message>
@@ -4814,10 +5072,6 @@
         <message>
             <source>speed: harder, softer</source>
             <translation>vitesse : plus fort, plus doux</translation>
-        </message>
-        <message>
-            <source>aim %1°, speed %2 %</source>
-            <translation>visée %1°, vitesse %2 %</translation>
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
@@ -4838,18 +5092,6 @@
         <message>
             <source>Speed asked and delivered</source>
             <translation>Vitesse demandée et obtenue</translation>
-        </message>
-        <message>
-            <source>asked, m/s</source>
-            <translation>demandée, m/s</translation>
-        </message>
-        <message>
-            <source>delivered, m/s</source>
-            <translation>obtenue, m/s</translation>
-        </message>
-        <message>
-            <source>asked %1 m/s, delivered %2 m/s</source>
-            <translation>demandée %1 m/s, obtenue %2 m/s</translation>
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
@@ -4894,6 +5136,33 @@
         <message>
             <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
             <translation>Billes visées manquées, tête à gauche. Disque rempli : trop plein, creux : trop fin. Aux poches : ce qui y a été manqué.</translation>
+        </message>
+        <message>
+            <source>Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation>Quand personne n’a dit ce qui était voulu, la moyenne de la position répétée en tient lieu.</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2</source>
+            <translation>visée %1°, vitesse %2</translation>
+        </message>
+        <message>
+            <source>asked, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>demandée, %1</translation>
+        </message>
+        <message>
+            <source>delivered, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>obtenue, %1</translation>
+        </message>
+        <message>
+            <source>asked %1, delivered %2</source>
+            <comment>two speeds</comment>
+            <translation>demandée %1, obtenue %2</translation>
+        </message>
+        <message>
+            <source>Where nobody said, the leave of the plan stands in that the shot was read as.</source>
+            <translation>Quand personne ne l’a dit, l’arrêt du plan reconnu dans le coup en tient lieu.</translation>
         </message>
     </context>
     <context>
@@ -5647,7 +5916,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>%1 (sure to %2 %)</source>
+            <source>%1 (sure to %2 %)</source>
             <comment>what the check found, how sure</comment>
             <translation>%1 (sûr à %2 %)</translation>
         </message>
@@ -5656,7 +5925,7 @@
             <translation>En l’état, la position d’une bille est fausse de %1 (rms), de %2 au pire endroit : %3 vers le pied et %4 à gauche du milieu.</translation>
         </message>
         <message>
-            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1 : probabilité %2 %, s’écarte de ce qui est vu de %3 écarts-types</translation>
         </message>
     </context>
@@ -5785,7 +6054,7 @@
     <context>
         <name>ferrule::CoverageView</name>
         <message>
-            <source>The board was seen in %1 % of the picture</source>
+            <source>The board was seen in %1 % of the picture</source>
             <translation>La mire a été vue dans %1 % de l’image</translation>
         </message>
     </context>
@@ -5872,16 +6141,16 @@
             <translation>Pas encore de série : ici se verra ce que donnent les essais au fil des semaines.</translation>
         </message>
         <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>Toutes les séries ensemble : %1 %, entre %2 et %3 %, sur %4 essais.</translation>
-        </message>
-        <message>
             <source>Not enough yet: %1 of %2 tries.</source>
             <translation>Pas encore assez : %1 essais sur %2.</translation>
         </message>
         <message>
             <source>Best run: %1, %2.</source>
             <translation>Meilleure série : %1, %2.</translation>
+        </message>
+        <message>
+            <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
+            <translation>Toutes les séries ensemble : %1, entre %2 et %3, sur %4 essais.</translation>
         </message>
     </context>
     <context>
@@ -6244,6 +6513,63 @@
             <source>Every game</source>
             <translation>Tous les jeux</translation>
         </message>
+        <message>
+            <source>Drill</source>
+            <translation>Exercice</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>Poche</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>Toutes les poches</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>Coupe</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball</source>
+            <translation>Trajet de la blanche</translation>
+        </message>
+        <message>
+            <source>With and without drills</source>
+            <translation>Avec et sans exercices</translation>
+        </message>
+        <message>
+            <source>Cut %1 to %2</source>
+            <comment>two angles</comment>
+            <translation>Coupe %1 à %2</translation>
+        </message>
+        <message>
+            <source>Every cut</source>
+            <translation>Toutes les coupes</translation>
+        </message>
+        <message>
+            <source>Shorter than %1 widths</source>
+            <translation>Plus court que %1 largeurs</translation>
+        </message>
+        <message>
+            <source>%1 to %2 widths</source>
+            <translation>%1 à %2 largeurs</translation>
+        </message>
+        <message>
+            <source>Longer than %1 widths</source>
+            <translation>Plus long que %1 largeurs</translation>
+        </message>
+        <message>
+            <source>Every distance</source>
+            <translation>Toutes les distances</translation>
+        </message>
+        <message>
+            <source>Opponent</source>
+            <translation>Adversaire</translation>
+        </message>
+        <message>
+            <source>Every opponent</source>
+            <translation>Tous les adversaires</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::FirstPicture</name>
@@ -6547,7 +6873,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
             <translation>La mire est dans %1 ; imprimez-la à 100 % et mesurez ses traits.</translation>
         </message>
         <message>
@@ -6575,7 +6901,7 @@
             <translation>Où la mire était dans l’image ; hachures : nulle part encore.</translation>
         </message>
         <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
                 <numerusform>%n photo utilisée ; la mire était dans %1 % de l’image, jusqu’à %2 % du chemin vers ses coins.</numerusform>
                 <numerusform>%n photos utilisées ; la mire était dans %1 % de l’image, jusqu’à %2 % du chemin vers ses coins.</numerusform>
@@ -6671,10 +6997,6 @@
     <context>
         <name>ferrule::MapPage</name>
         <message>
-            <source>A ball lies within so many millimetres of its place (95 %)</source>
-            <translation>Écart maximal d’une bille à sa position, en millimètres (95 %)</translation>
-        </message>
-        <message>
             <source>Comes from</source>
             <translation>Origine</translation>
         </message>
@@ -6747,7 +7069,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>At x %1, y %2: within %3 (95 %)</source>
+            <source>At x %1, y %2: within %3 (95 %)</source>
             <translation>En x %1, y %2 : à %3 près (95 %)</translation>
         </message>
         <message>
@@ -6759,7 +7081,7 @@
             <translation>L’une des billes serait hors de la table ; choisissez un autre endroit, une autre coupe ou une autre distance.</translation>
         </message>
         <message>
-            <source>%1 %2 %</source>
+            <source>%1 %2 %</source>
             <comment>component, its share</comment>
             <translation>%1 %2 %</translation>
         </message>
@@ -6770,6 +7092,10 @@
         <message>
             <source>With places so far off the cue ball may miss the object ball altogether.</source>
             <translation>Avec des positions aussi décalées, la blanche peut manquer complètement la bille visée.</translation>
+        </message>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>Écart maximal d’une bille à sa position, en millimètres (95 %)</translation>
         </message>
     </context>
     <context>
@@ -7754,7 +8080,7 @@
             <translation>%1 px</translation>
         </message>
         <message>
-            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
             <translation>Une bille se trouve à %1 au plus de sa position au milieu, et à %2 au plus près d’un coin (95 %).</translation>
         </message>
         <message>
@@ -8199,6 +8525,10 @@
         <message>
             <source>T&amp;ag</source>
             <translation>É&amp;tiquette</translation>
+        </message>
+        <message>
+            <source>Made, but on the wrong side of the next ball</source>
+            <translation>Réussis, mais du mauvais côté de la bille suivante</translation>
         </message>
         <message>
             <source>Corrected by a person</source>
@@ -8920,7 +9250,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
             <translation>Les repères sont dans %1 ; imprimez-les à 100 % et mesurez leurs traits.</translation>
         </message>
         <message>

@@ -731,11 +731,11 @@
             <translation>变化未超出偶然</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
             <translation>须线和色带：95%区间。数字：该场杆数。空心：比赛。</translation>
         </message>
         <message>
-            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
+            <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
             <translation>须线和色带：95%区间。数字：该场杆数。</translation>
         </message>
         <message>
@@ -747,7 +747,7 @@
             <translation>仅%1</translation>
         </message>
         <message>
-            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
+            <source>Made, 95 % interval and number tried. Fewer than %1: not enough to say.</source>
             <translation>进球率、95%区间和尝试次数。少于%1次：不足以判断。</translation>
         </message>
         <message>
@@ -755,7 +755,7 @@
             <translation>各袋口进球率</translation>
         </message>
         <message>
-            <source>Made and number tried; lines: 95 % interval.</source>
+            <source>Made and number tried; lines: 95 % interval.</source>
             <translation>进球率和尝试次数；线段：95%区间。</translation>
         </message>
         <message>
@@ -787,11 +787,7 @@
             <translation>右切</translation>
         </message>
         <message>
-            <source>%1 m/s</source>
-            <translation>%1 m/s</translation>
-        </message>
-        <message>
-            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
+            <source>Missed cuts only. Right: 95 % interval of the share that was too thick.</source>
             <translation>仅统计未进的切球。右侧：偏厚比例的95%区间。</translation>
         </message>
         <message>
@@ -815,8 +811,13 @@
             <translation>比赛中</translation>
         </message>
         <message>
-            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
+            <source>Made, equally hard shots; lines: 95 % interval of the difference.</source>
             <translation>难度相当的球的进球率；线段：差值的95%区间。</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>a band of speed and its unit</comment>
+            <translation>%1 %2</translation>
         </message>
     </context>
     <context>
@@ -1311,12 +1312,8 @@
     <context>
         <name>DrillCharts</name>
         <message>
-            <source>Tries that met every goal</source>
-            <translation>达成全部目标的次数</translation>
-        </message>
-        <message>
-            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
-            <translation>每轮下方为次数；竖线为95 %区间，空心点表示次数太少。</translation>
+            <source>Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.</source>
+            <translation>每轮下方为次数；竖线为95%区间，空心点表示次数太少。</translation>
         </message>
     </context>
     <context>
@@ -1730,16 +1727,16 @@
             <translation>%1/%2</translation>
         </message>
         <message>
-            <source>between %1 and %2 %</source>
-            <translation>在%1到%2 %之间</translation>
+            <source>between %1 and %2 %</source>
+            <translation>在%1到%2%之间</translation>
         </message>
         <message>
             <source>%1, %2: not enough yet for a share</source>
             <translation>%1，%2：次数还不够算比例</translation>
         </message>
         <message>
-            <source>%1: %2 %, %3</source>
-            <translation>%1：%2 %，%3</translation>
+            <source>%1: %2 %, %3</source>
+            <translation>%1：%2%，%3</translation>
         </message>
         <message>
             <source>One run more, and the two can be compared.</source>
@@ -2070,7 +2067,7 @@
             <translation>标定板“%1”的写法应为chessboard:9x6:25或charuco:8x6:40:30:DICT_5X5_100；请照此书写。</translation>
         </message>
         <message>
-            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
+            <source>(%1 % of the cells there, %2 % are needed); add stills with the board there.</source>
             <translation>（该处网格覆盖%1%，需要%2%）；请补拍标定板位于该处的照片。</translation>
         </message>
         <message>
@@ -2090,7 +2087,7 @@
             <translation>%1的照片中，标定板很少出现在画面下方%2</translation>
         </message>
         <message>
-            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
+            <source>The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the board in the empty parts.</source>
             <translation>%1的照片中，标定板覆盖的画面太少（%2%，需要%3%）；请补拍标定板位于空白部分的照片。</translation>
         </message>
         <message>
@@ -2364,6 +2361,42 @@
             <source>Like shots under other conditions</source>
             <translation>不同条件下难度相当的球</translation>
         </message>
+        <message>
+            <source>Drill: %1</source>
+            <translation>练习：%1</translation>
+        </message>
+        <message>
+            <source>Drill</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>no run of a drill in this selection</source>
+            <translation>此选择中没有练习记录</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>选择与出杆</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>为下一颗球的走位</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>预测机会与实际结果</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>比赛</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>防守及其后</translation>
+        </message>
+        <message>
+            <source>no safety in this selection</source>
+            <translation>此选择中没有防守</translation>
+        </message>
     </context>
     <context>
         <name>FirstPage</name>
@@ -2507,14 +2540,75 @@
             <source>The coach's note</source>
             <translation>教练评语</translation>
         </message>
+        <message>
+            <source>met</source>
+            <translation>已达成</translation>
+        </message>
+        <message>
+            <source>not yet</source>
+            <translation>尚未达成</translation>
+        </message>
+        <message>
+            <source>not tried since</source>
+            <translation>此后未练</translation>
+        </message>
+        <message>
+            <source>%1; now %2</source>
+            <comment>met or not yet, spread</comment>
+            <translation>%1；现在%2</translation>
+        </message>
+        <message>
+            <source>%1; since then %2 of %3 (between %4)</source>
+            <comment>met or not yet, tries that met it, tries, interval</comment>
+            <translation>%1；此后%3次中%2次（区间%4）</translation>
+        </message>
+        <message>
+            <source>Targets of the time before</source>
+            <translation>上一阶段的目标</translation>
+        </message>
+        <message>
+            <source>%1 of %2 at “%3”</source>
+            <translation>“%3”%2次中%1次</translation>
+        </message>
+        <message>
+            <source>scatter of %1 or less</source>
+            <translation>散布不超过%1</translation>
+        </message>
+        <message>
+            <source>The targets are those that a report on the first day of this period would have set.</source>
+            <translation>这些目标是本阶段第一天的报告会定下的目标。</translation>
+        </message>
+    </context>
+    <context>
+        <name>Joining</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>two of a list</comment>
+            <translation>%1，%2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <comment>two of a list whose parts hold commas</comment>
+            <translation>%1；%2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>a name and what is told of it</comment>
+            <translation>%1：%2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>two sentences</comment>
+            <translation>%1%2</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <comment>the stop at the end of a sentence</comment>
+            <translation>%1。</translation>
+        </message>
     </context>
     <context>
         <name>JudgementSection</name>
-        <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1%</translation>
-        </message>
         <message>
             <source>Shot</source>
             <translation>打法</translation>
@@ -2722,21 +2816,12 @@
             <translation>正在为每一杆寻找建议</translation>
         </message>
         <message>
-            <source>Looking for the shot to suggest beside each one, %1 %</source>
-            <translation>正在为每一杆寻找建议，%1 %</translation>
-        </message>
-        <message>
             <source>Opening the film</source>
             <translation>正在打开视频</translation>
         </message>
         <message>
             <source>Image %1</source>
             <translation>图像 %1</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>image, share</comment>
-            <translation>%1，%2 %</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -2790,6 +2875,11 @@
             <translation>
                 <numerusform>此视频的测量曾中断：场次“%1”含其前 %n 杆。重新测量将成为与之并列的独立场次。</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Looking for the shot to suggest beside each one, %1</source>
+            <comment>share</comment>
+            <translation>正在为每一杆寻找建议，%1</translation>
         </message>
         <message>
             <source>Checking that film and rig belong together</source>
@@ -2932,6 +3022,16 @@
         <message>
             <source>m/s</source>
             <translation>m/s</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <comment>per cent</comment>
+            <translation>%1%</translation>
+        </message>
+        <message>
+            <source>%1–%2 %</source>
+            <comment>from, to, per cent</comment>
+            <translation>%1–%2%</translation>
         </message>
     </context>
     <context>
@@ -3136,7 +3236,7 @@
             <translation>选择球员和时段；第二栏可与另一时段或另一球员比较。</translation>
         </message>
         <message>
-            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
+            <source>Bands and whiskers are 95 % intervals; a change within them may be chance.</source>
             <translation>色带和须线为 95% 区间；区间内的变化可能只是偶然。</translation>
         </message>
         <message>
@@ -3294,11 +3394,6 @@
     <context>
         <name>PlanSentence</name>
         <message>
-            <source>%1 %</source>
-            <comment>per cent</comment>
-            <translation>%1%</translation>
-        </message>
-        <message>
             <source>leaves the opponent an open pot %1 times in 10</source>
             <translation>10次中有%1次给对手留下进攻机会</translation>
         </message>
@@ -3375,11 +3470,6 @@
             <translation>开球</translation>
         </message>
         <message>
-            <source>, </source>
-            <comment>between parts of a sentence</comment>
-            <translation>，</translation>
-        </message>
-        <message>
             <source>%1 was the right shot.</source>
             <translation>%1是正确的打法。</translation>
         </message>
@@ -3401,11 +3491,164 @@
         </message>
     </context>
     <context>
-        <name>PrintSheets</name>
+        <name>PlayCharts</name>
         <message>
-            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
-            <translation>请按100%打印，不要按页面缩放。两条线用钢尺量都应为100 mm；否则请把量得的长度填入程序。</translation>
+            <source>%1 (%2 to %3)</source>
+            <comment>value, least, most</comment>
+            <translation>%1（%2到%3）</translation>
         </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%2中%1</translation>
+        </message>
+        <message>
+            <source>break: a ball and no foul</source>
+            <translation>开球：有球进且不犯规</translation>
+        </message>
+        <message>
+            <source>break: fouls</source>
+            <translation>开球：犯规</translation>
+        </message>
+        <message>
+            <source>break: balls</source>
+            <translation>开球：进球数</translation>
+        </message>
+        <message>
+            <source>break: cue ball from the middle</source>
+            <translation>开球：母球距台面中心</translation>
+        </message>
+        <message>
+            <source>balls in an inning</source>
+            <translation>每次上手进球数</translation>
+        </message>
+        <message>
+            <source>frames won that were run out</source>
+            <translation>赢下的局中一次上手清台的</translation>
+        </message>
+        <message>
+            <source>fouls, of all shots</source>
+            <translation>犯规，占全部击球</translation>
+        </message>
+        <message>
+            <source>easy pots missed, of easy ones</source>
+            <translation>未进的简单球，占全部简单球</translation>
+        </message>
+        <message>
+            <source>time for a shot</source>
+            <translation>每杆用时</translation>
+        </message>
+        <message>
+            <source>The game</source>
+            <translation>比赛</translation>
+        </message>
+        <message>
+            <source>With the number counted; lines and brackets: 95 % interval.</source>
+            <translation>后为计数；横线与括号：95%区间。</translation>
+        </message>
+        <message>
+            <source>left no direct shot</source>
+            <translation>未留下直接球</translation>
+        </message>
+        <message>
+            <source>next player: made a ball</source>
+            <translation>下一位：进球</translation>
+        </message>
+        <message>
+            <source>next player: missed</source>
+            <translation>下一位：未进</translation>
+        </message>
+        <message>
+            <source>next player: safety</source>
+            <translation>下一位：防守</translation>
+        </message>
+        <message>
+            <source>next player: foul</source>
+            <translation>下一位：犯规</translation>
+        </message>
+        <message>
+            <source>Safeties and what came next</source>
+            <translation>防守及其后</translation>
+        </message>
+        <message>
+            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
+            <translation>未留直接球：下一杆的方案中没有直接球。横线：95%区间。</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>停在下一颗球的错误一侧</translation>
+        </message>
+        <message>
+            <source>cost on the right side</source>
+            <translation>正确一侧的代价</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side</source>
+            <translation>错误一侧的代价</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>比预想的长（+）或短</translation>
+        </message>
+        <message>
+            <source>Position for the next ball</source>
+            <translation>为下一颗球的走位</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
+            <translation>进球的杆，与所打方案相比。代价：占赢局机会。横线与括号：95%区间。</translation>
+        </message>
+        <message>
+            <source>Choice and delivery</source>
+            <translation>选择与出杆</translation>
+        </message>
+        <message>
+            <source>well struck</source>
+            <translation>出杆好</translation>
+        </message>
+        <message>
+            <source>badly struck</source>
+            <translation>出杆差</translation>
+        </message>
+        <message>
+            <source>good choice</source>
+            <translation>选择好</translation>
+        </message>
+        <message>
+            <source>poor choice</source>
+            <translation>选择差</translation>
+        </message>
+        <message>
+            <source>Shots in each box and the 95 % interval of their share. Ties count as good; shots after a suggestion was shown are left out.</source>
+            <translation>每格的杆数及其比例的95%区间。相当的选择算好；显示过建议的杆不计。</translation>
+        </message>
+        <message>
+            <source>Chances as stated and as they came out</source>
+            <translation>预测机会与实际结果</translation>
+        </message>
+        <message>
+            <source>stated %1, fell %2 (%3), %4</source>
+            <comment>chance, share, interval, number of shots</comment>
+            <translation>预测%1，实际%2（%3），%4</translation>
+        </message>
+        <message>
+            <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
+            <translation>横轴：方案的预测机会；纵轴：实际进球比例及其95%区间。虚线上二者一致。空心：少于10杆。</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>每局上手次数</translation>
+        </message>
+        <message>
+            <source>time before a ball that went in</source>
+            <translation>进球前用时</translation>
+        </message>
+        <message>
+            <source>time before a miss</source>
+            <translation>未进前用时</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintSheets</name>
         <message>
             <source>Calibration board %1</source>
             <translation>标定板%1</translation>
@@ -3417,6 +3660,10 @@
         <message>
             <source>Tag %1: black side %2 mm; cut along the dashes, top is up</source>
             <translation>标记%1：黑色方块边长%2 mm；沿虚线剪下，此边朝上</translation>
+        </message>
+        <message>
+            <source>Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if not, tell the program what they measure.</source>
+            <translation>请按100%打印，不要按页面缩放。两条线用钢尺量都应为100 mm；否则请把量得的长度填入程序。</translation>
         </message>
     </context>
     <context>
@@ -3525,7 +3772,7 @@
             <translation>进球率</translation>
         </message>
         <message>
-            <source>95 % interval</source>
+            <source>95 % interval</source>
             <translation>95%区间</translation>
         </message>
         <message>
@@ -3763,6 +4010,26 @@
         <message>
             <source>Tables whose pockets differ in width are never put together, and players are not ranked.</source>
             <translation>袋口宽度不同的球台绝不合并统计，也不对球员排名。</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>走位</translation>
+        </message>
+        <message>
+            <source>On which side of the next ball the cue ball was left: %1.</source>
+            <translation>母球停在下一颗球的哪一侧：%1。</translation>
+        </message>
+        <message>
+            <source>The drill with most tries: %1</source>
+            <translation>练得最多的练习：%1</translation>
+        </message>
+        <message>
+            <source>Tries that met every goal</source>
+            <translation>达成全部目标的次数</translation>
+        </message>
+        <message>
+            <source>innings in a frame</source>
+            <translation>每局上手次数</translation>
         </message>
     </context>
     <context>
@@ -4515,11 +4782,6 @@
             <translation>%1  %2，%3</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>plan, chance</comment>
-            <translation>%1，%2%</translation>
-        </message>
-        <message>
             <source>easy</source>
             <translation>容易</translation>
         </message>
@@ -4700,7 +4962,7 @@
             <translation>正在计算</translation>
         </message>
         <message>
-            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
+            <source>The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % of the way to the picture's corners.</source>
             <translation>镜头对标定板角点的预测误差为%1 px（均方根），使用了%3张照片中的%2张，最远达到画面中心至四角的%4%。</translation>
         </message>
         <message>
@@ -4764,7 +5026,7 @@
             <translation>能同时读出所有行的相机对运动的球有帮助；静止的球不需要。</translation>
         </message>
         <message>
-            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
+            <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
             <translation>切角%1 ± %2；球到袋口时偏离袋口中心%3 mm（均方根），两侧各有%4 mm余量。即使出杆完美，按这些位置来打的进球率为%5%。</translation>
         </message>
     </context>
@@ -4779,10 +5041,6 @@
             <translation>%2杆中的最后%1杆</translation>
         </message>
         <message>
-            <source> Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
-            <translation>没有说明要求时，以重复球形的均值代替。</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>出杆靶图</translation>
         </message>
@@ -4793,10 +5051,6 @@
         <message>
             <source>speed: harder, softer</source>
             <translation>力度：上大，下小</translation>
-        </message>
-        <message>
-            <source>aim %1°, speed %2 %</source>
-            <translation>瞄准%1°，力度%2%</translation>
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
@@ -4817,18 +5071,6 @@
         <message>
             <source>Speed asked and delivered</source>
             <translation>球速：要求与实际</translation>
-        </message>
-        <message>
-            <source>asked, m/s</source>
-            <translation>要求，m/s</translation>
-        </message>
-        <message>
-            <source>delivered, m/s</source>
-            <translation>实际，m/s</translation>
-        </message>
-        <message>
-            <source>asked %1 m/s, delivered %2 m/s</source>
-            <translation>要求%1 m/s，实际%2 m/s</translation>
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
@@ -4873,6 +5115,33 @@
         <message>
             <source>Object balls that were missed, head on the left. Filled: too thick, hollow: too thin. At the pockets: what was missed there.</source>
             <translation>未进的目标球，开球端在左。实心：偏厚，空心：偏薄。袋口处：在该袋未进的球。</translation>
+        </message>
+        <message>
+            <source>Where nobody said what was meant, the mean of the repeated set-up stands in.</source>
+            <translation>无人说明意图时，以重复摆位的平均值代替。</translation>
+        </message>
+        <message>
+            <source>aim %1°, speed %2</source>
+            <translation>瞄准%1°，力度%2</translation>
+        </message>
+        <message>
+            <source>asked, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>要求，%1</translation>
+        </message>
+        <message>
+            <source>delivered, %1</source>
+            <comment>a unit of speed</comment>
+            <translation>实际，%1</translation>
+        </message>
+        <message>
+            <source>asked %1, delivered %2</source>
+            <comment>two speeds</comment>
+            <translation>要求%1，实际%2</translation>
+        </message>
+        <message>
+            <source>Where nobody said, the leave of the plan stands in that the shot was read as.</source>
+            <translation>无人说明时，以该杆所识别方案的停位代替。</translation>
         </message>
     </context>
     <context>
@@ -5625,7 +5894,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>%1 (sure to %2 %)</source>
+            <source>%1 (sure to %2 %)</source>
             <comment>what the check found, how sure</comment>
             <translation>%1（把握%2%）</translation>
         </message>
@@ -5634,7 +5903,7 @@
             <translation>照现在这样，球的位置误差为%1（均方根），最差处为%2：位于台面中心向置球端%3、向左%4。</translation>
         </message>
         <message>
-            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
+            <source>%1: probability %2 %, misses what is seen by %3 standard deviations</source>
             <translation>%1：概率%2%，与所见相差%3个标准差</translation>
         </message>
     </context>
@@ -5763,7 +6032,7 @@
     <context>
         <name>ferrule::CoverageView</name>
         <message>
-            <source>The board was seen in %1 % of the picture</source>
+            <source>The board was seen in %1 % of the picture</source>
             <translation>标定板出现在画面的%1%</translation>
         </message>
     </context>
@@ -5850,16 +6119,16 @@
             <translation>还没有记录：这里将显示几周来的结果。</translation>
         </message>
         <message>
-            <source>All runs together: %1 %, between %2 and %3 %, of %4 tries.</source>
-            <translation>各轮合计：%1 %，在%2到%3 %之间，共%4次。</translation>
-        </message>
-        <message>
             <source>Not enough yet: %1 of %2 tries.</source>
             <translation>还不够：%1/%2次。</translation>
         </message>
         <message>
             <source>Best run: %1, %2.</source>
             <translation>最佳一轮：%1，%2。</translation>
+        </message>
+        <message>
+            <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
+            <translation>各轮合计：%1，在%2到%3之间，共%4次。</translation>
         </message>
     </context>
     <context>
@@ -6220,6 +6489,63 @@
             <source>Every game</source>
             <translation>所有项目</translation>
         </message>
+        <message>
+            <source>Drill</source>
+            <translation>练习</translation>
+        </message>
+        <message>
+            <source>Pocket</source>
+            <translation>袋口</translation>
+        </message>
+        <message>
+            <source>Every pocket</source>
+            <translation>所有袋口</translation>
+        </message>
+        <message>
+            <source>Cut</source>
+            <translation>切角</translation>
+        </message>
+        <message>
+            <source>Way of the cue ball</source>
+            <translation>母球行程</translation>
+        </message>
+        <message>
+            <source>With and without drills</source>
+            <translation>含与不含练习</translation>
+        </message>
+        <message>
+            <source>Cut %1 to %2</source>
+            <comment>two angles</comment>
+            <translation>切角%1到%2</translation>
+        </message>
+        <message>
+            <source>Every cut</source>
+            <translation>所有切角</translation>
+        </message>
+        <message>
+            <source>Shorter than %1 widths</source>
+            <translation>短于%1个台宽</translation>
+        </message>
+        <message>
+            <source>%1 to %2 widths</source>
+            <translation>%1到%2个台宽</translation>
+        </message>
+        <message>
+            <source>Longer than %1 widths</source>
+            <translation>长于%1个台宽</translation>
+        </message>
+        <message>
+            <source>Every distance</source>
+            <translation>所有距离</translation>
+        </message>
+        <message>
+            <source>Opponent</source>
+            <translation>对手</translation>
+        </message>
+        <message>
+            <source>Every opponent</source>
+            <translation>所有对手</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::FirstPicture</name>
@@ -6523,7 +6849,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The board is in %1; print it at 100 % and measure its lines.</source>
+            <source>The board is in %1; print it at 100 % and measure its lines.</source>
             <translation>标定板已写入%1；请按100%打印并量出上面的线。</translation>
         </message>
         <message>
@@ -6551,7 +6877,7 @@
             <translation>标定板在画面中出现过的位置；斜线：还没有出现过。</translation>
         </message>
         <message numerus="yes">
-            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
+            <source>%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</source>
             <translation>
                 <numerusform>使用了%n张照片；标定板出现在画面的%1%，最远达到画面中心至四角的%2%。</numerusform>
             </translation>
@@ -6646,10 +6972,6 @@
     <context>
         <name>ferrule::MapPage</name>
         <message>
-            <source>A ball lies within so many millimetres of its place (95 %)</source>
-            <translation>球的位置误差上限，毫米（95%）</translation>
-        </message>
-        <message>
             <source>Comes from</source>
             <translation>来源</translation>
         </message>
@@ -6722,7 +7044,7 @@
             <translation>%1 mm</translation>
         </message>
         <message>
-            <source>At x %1, y %2: within %3 (95 %)</source>
+            <source>At x %1, y %2: within %3 (95 %)</source>
             <translation>在x %1、y %2处：不超过%3（95%）</translation>
         </message>
         <message>
@@ -6734,7 +7056,7 @@
             <translation>有一颗球会在台外；请换一个位置、切角或距离。</translation>
         </message>
         <message>
-            <source>%1 %2 %</source>
+            <source>%1 %2 %</source>
             <comment>component, its share</comment>
             <translation>%1 %2%</translation>
         </message>
@@ -6745,6 +7067,10 @@
         <message>
             <source>With places so far off the cue ball may miss the object ball altogether.</source>
             <translation>位置误差这么大，母球可能完全碰不到目标球。</translation>
+        </message>
+        <message>
+            <source>A ball lies within so many millimetres of its place (95 %)</source>
+            <translation>球的位置误差上限，毫米（95%）</translation>
         </message>
     </context>
     <context>
@@ -7727,7 +8053,7 @@
             <translation>%1 px</translation>
         </message>
         <message>
-            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
+            <source>A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).</source>
             <translation>球的位置误差在台面中心不超过%1，在角落附近不超过%2（95%）。</translation>
         </message>
         <message>
@@ -8167,6 +8493,10 @@
         <message>
             <source>T&amp;ag</source>
             <translation>标签(&amp;A)</translation>
+        </message>
+        <message>
+            <source>Made, but on the wrong side of the next ball</source>
+            <translation>进球但停在下一颗球的错误一侧</translation>
         </message>
         <message>
             <source>Corrected by a person</source>
@@ -8887,7 +9217,7 @@
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
-            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
+            <source>The tags are in %1; print it at 100 % and measure its lines.</source>
             <translation>标记已写入%1；请按100%打印并量出上面的线。</translation>
         </message>
         <message>

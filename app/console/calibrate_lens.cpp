@@ -10,6 +10,7 @@
 
 #include "app/console/calibrate_command.h"
 #include "app/console/console_output.h"
+#include "app/words/today.h"
 #include "core/base/text_file.h"
 #include "core/camera/lens_calibration.h"
 #include "core/geometry/units.h"

@@ -6,6 +6,7 @@
 
 #include "app/console/calibrate_command.h"
 #include "app/console/console_output.h"
+#include "app/words/today.h"
 #include "core/camera/projector_file.h"
 #include "core/camera/rig_file.h"
 #include "core/geometry/units.h"

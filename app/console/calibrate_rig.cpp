@@ -8,6 +8,7 @@
 
 #include "app/console/calibrate_command.h"
 #include "app/console/console_output.h"
+#include "app/words/today.h"
 #include "core/camera/error_map.h"
 #include "core/camera/rig_calibration.h"
 #include "core/camera/rig_file.h"

@@ -58,8 +58,4 @@ QString counted(long count, const char* thing) {
   return QStringLiteral("%1 %2%3").arg(count).arg(QLatin1String(thing), QLatin1String(count == 1 ? "" : "s"));
 }
 
-std::string today() {
-  return QDate::currentDate().toString(Qt::ISODate).toStdString();
-}
-
 }  // namespace ferrule

@@ -17,7 +17,5 @@ void printNote(const QString& line);
 [[nodiscard]] JobControl consoleJob();
 /// "1 shot", "2 shots"; thing takes a plain s.
 [[nodiscard]] QString counted(long count, const char* thing);
-/// Today, ISO 8601.
-[[nodiscard]] std::string today();
 
 }  // namespace ferrule

@@ -18,6 +18,8 @@
 #include "core/base/text_file.h"
 #include "core/measure/player_history.h"
 #include "core/measure/steadier_play.h"
+#include "core/progress/goals.h"
+#include "core/progress/history_filter.h"
 
 namespace ferrule {
 
@@ -30,6 +32,7 @@ struct Call {
   std::string to;
   std::string paper = "a4";
   std::string language;
+  std::string speedUnit = "m/s";
   std::string note;
   std::string output;
 };
@@ -76,12 +79,13 @@ int report(const Call& call) {
   if (!call.language.empty()) QLocale::setDefault(QLocale(QString::fromStdString(call.language)));
   const SpokenLanguage spoken(languageFor(QLocale()));
 
-  SessionPeriod period;
+  SessionPeriod period;  // from the record's beginning, since targets were set before
   ReportSettings settings;
   settings.locale = QLocale();
+  settings.speedUnit = speedUnitFromSetting(QString::fromStdString(call.speedUnit));
   settings.coachNote = QString::fromStdString(call.note);
   settings.now_ms = QDateTime::currentMSecsSinceEpoch();
-  if (*from) settings.from_ms = period.from = (*from)->startOfDay().toMSecsSinceEpoch();
+  if (*from) settings.from_ms = (*from)->startOfDay().toMSecsSinceEpoch();
   if (*to) settings.until_ms = period.until = (*to)->addDays(1).startOfDay().toMSecsSinceEpoch();
   RecordOptions reading;
   reading.mode = RecordMode::ReadOnly;
@@ -90,7 +94,14 @@ int report(const Call& call) {
   auto history = playerHistory(*record, call.player, period);
   if (!history) return reportError(history.error());
   if (const auto played = addSteadierGains(*record, *history); !played) return reportError(played.error());
-  const PlayerProgress progress = playerProgress(*history, {settings.now_ms, {}});
+  HistoryFilter asked;
+  asked.from_ms = settings.from_ms;
+  PlayerProgress progress = playerProgress(filtered(*history, asked), {settings.now_ms, {}});
+  if (settings.from_ms) {
+    HistoryFilter before;
+    before.until_ms = settings.from_ms;
+    progress.goals = checkGoals(filtered(*history, before), progress, {settings.now_ms, {}});
+  }
   const Report built = buildReport(progress, settings);
 
   const QString missing = lettersWithoutFont(built.title + settings.coachNote);
@@ -124,8 +135,12 @@ void addReportCommand(CLI::App& app, int& status) {
   command->add_option("--from", call->from, "The first day, such as 2026-01-31; sessions count by their start");
   command->add_option("--to", call->to, "The last day");
   command->add_option("--paper", call->paper, "The sheet")->check(CLI::IsMember({"a4", "letter"}));
-  command->add_option("--language", call->language, "The language, else the user's")
-      ->check(CLI::IsMember({"en", "de"}));
+  std::vector<std::string> spoken;
+  for (const Language& language : languages())
+    spoken.emplace_back(language.code);
+  command->add_option("--language", call->language, "The language, else the user's")->check(CLI::IsMember(spoken));
+  command->add_option("--speed-unit", call->speedUnit, "The unit of speeds")
+      ->check(CLI::IsMember({"m/s", "km/h", "mph"}));
   command->add_option("--note", call->note, "The coach's note; without it there are lines to write on");
   command->add_option("-o,--output", call->output, "The report: its ending .pdf or .html decides")->required();
   command->callback([call, &status] { status = report(*call); });

@@ -11,13 +11,14 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
-#include "app/drills/drill_charts.h"
 #include "app/drills/drill_desk.h"
 #include "app/progress/chart_view.h"
+#include "app/report/drill_charts.h"
 #include "app/window/inks.h"
 #include "app/window/plain_parts.h"
 #include "app/window/wrapping_row.h"
 #include "app/words/drill_words.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -167,8 +168,7 @@ void DetailPanel::refresh(const Numbers& numbers) {
   QStringList goals;
   for (const DrillGoal& goal : station.goals)
     goals << goalWords(goal, numbers);
-  goals_->setText(
-      tr("A try counts when: %1; %2 tries.").arg(goals.join(QStringLiteral("; ")), numbers.whole(trialsOf(played))));
+  goals_->setText(tr("A try counts when: %1; %2 tries.").arg(listApart(goals), numbers.whole(trialsOf(played))));
   QStringList places;
   for (const BallAt& ball : setUpOf(station, desk_.table(), desk_.seed())) {
     if (!station.rack || ball.ball.isCueBall()) places << placeSentence(ball, desk_.table(), numbers);
@@ -201,19 +201,29 @@ void DetailPanel::refresh(const Numbers& numbers) {
   showHistory(numbers);
 }
 
+namespace {
+
+DrillHistory historyOfRuns(const std::vector<const KeptRun*>& runs) {
+  std::vector<RunShare> shares;
+  for (const KeptRun* run : runs)
+    shares.push_back({run->started, scoreOf(run->terms.drill, run->trials).all});
+  return historyOf(shares);
+}
+
+}  // namespace
+
 void DetailPanel::showHistory(const Numbers& numbers) {
   const DrillHistory history = historyOfRuns(desk_.runsHere());
-  chart_->setChart(tr("Tries that met every goal"), historyChart(history, numbers),
+  const QString title = tr("Tries that met every goal");
+  chart_->setChart(title, historyChart(history, title, numbers),
                    tr("No run yet: how the tries come out over the weeks will stand here."));
   history_->setVisible(!history.runs.empty());
   if (history.runs.empty()) return;
   QStringList lines;
   if (history.together) {
-    lines << tr("All runs together: %1 %, between %2 and %3 %, of %4 tries.")
-                 .arg(numbers.fixed(100.0 * history.together->value, 0),
-                      numbers.fixed(100.0 * history.together->interval.least, 0),
-                      numbers.fixed(100.0 * history.together->interval.most, 0),
-                      numbers.whole(history.together->shots));
+    lines << tr("All runs together: %1, between %2 and %3, of %4 tries.")
+                 .arg(numbers.percent(history.together->value), numbers.percent(history.together->interval.least),
+                      numbers.percent(history.together->interval.most), numbers.whole(history.together->shots));
   } else {
     lines << tr("Not enough yet: %1 of %2 tries.")
                  .arg(numbers.whole(history.together.error().have), numbers.whole(history.together.error().need));

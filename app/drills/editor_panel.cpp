@@ -20,6 +20,7 @@
 #include "app/window/tool_button.h"
 #include "app/window/wrapping_row.h"
 #include "app/words/drill_words.h"
+#include "app/words/joining.h"
 #include "app/words/name_list.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
@@ -208,7 +209,7 @@ void EditorPanel::refresh() {
   QStringList tags;
   for (const std::string& tag : draft.tags)
     tags << QString::fromStdString(tag);
-  tags_->setText(tags.join(QStringLiteral(", ")));
+  tags_->setText(listOf(tags));
   ask_->setCurrentIndex(ask_->findData(static_cast<int>(askOf(station))));
   trials_->setValue(station.trials);
   const Zone* zone = zoneOf(station);

@@ -16,6 +16,7 @@
 #include "app/window/tool_button.h"
 #include "app/window/wrapping_row.h"
 #include "app/words/drill_words.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -112,21 +113,20 @@ void RunPanel::refresh(const Numbers& numbers) {
   const QString turn =
       tr("Try %1 of %2")
           .arg(numbers.whole(static_cast<long long>(run->trials.size()) + 1), numbers.whole(trialsOf(played)));
-  turn_->setText(stations > 1 ? turn + QStringLiteral(", ") +
-                                    tr("set-up %1").arg(numbers.whole(static_cast<long long>(desk_.station()) + 1))
-                              : turn);
+  turn_->setText(stations > 1
+                     ? listOf({turn, tr("set-up %1").arg(numbers.whole(static_cast<long long>(desk_.station()) + 1))})
+                     : turn);
   const DrillStation& station = played.stations[desk_.station()];
   const QString words = stationWords(station, desk_.table(), numbers);
   const QString goal = atStart(goalWords(station.goals.front(), numbers));
-  asked_->setText(words.isEmpty() ? goal : goal + QStringLiteral(": ") + words);
+  asked_->setText(words.isEmpty() ? goal : toldOf(goal, words));
   showGoals(numbers);
 
   const DrillScore score = scoreOf(played, run->trials);
   QStringList lines{tr("Met in full: %1").arg(shareWords(score.all, numbers))};
   if (score.goals.size() > 1) {
     for (std::size_t i = 0; i < score.goals.size(); ++i)
-      lines << QStringLiteral("%1: %2").arg(atStart(goalWords(station.goals[i], numbers)),
-                                            shareWords(score.goals[i].share, numbers));
+      lines << toldOf(atStart(goalWords(station.goals[i], numbers)), shareWords(score.goals[i].share, numbers));
   }
   if (score.thick + score.thin > 0)
     lines << tr("Missed thick %1, thin %2").arg(numbers.whole(score.thick), numbers.whole(score.thin));
@@ -139,11 +139,11 @@ void RunPanel::refresh(const Numbers& numbers) {
     QString line = QStringLiteral("%1. %2").arg(numbers.whole(static_cast<long long>(i) + 1), !met ? tr("not all known")
                                                                                               : *met ? tr("met")
                                                                                                      : tr("missed"));
-    if (trial.missSide) line += QStringLiteral(", ") + missWords(*trial.missSide);
+    if (trial.missSide) line = listOf({line, missWords(*trial.missSide)});
     const auto& goals = played.stations[trial.station].goals;
     for (std::size_t k = 0; k < trial.goals.size() && k < goals.size(); ++k) {
       if (!trial.goals[k].figure) continue;
-      line += QStringLiteral(", ") + figureWords(goals[k].kind, *trial.goals[k].figure, numbers);
+      line = listOf({line, figureWords(goals[k].kind, *trial.goals[k].figure, numbers)});
     }
     tries_->addItem(line);
   }

@@ -14,6 +14,7 @@
 #include "app/players/people_words.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -139,7 +140,7 @@ void ConsentSection::fill(const Person& person, UtcMilliseconds at, const Number
     title->setFont(scaled(font(), 1.0, true));
     auto* words = plainLabel(consentSentence(state, scope, numbers));
     words->setObjectName(QStringLiteral("consent-") + key);
-    words->setAccessibleName(QStringLiteral("%1: %2").arg(title->text(), words->text()));
+    words->setAccessibleName(toldOf(title->text(), words->text()));
     auto* give = new QPushButton(state.entry ? tr("Renew…") : tr("Note…"));
     give->setObjectName(QStringLiteral("give-") + key);
     give->setAccessibleName(tr("Note consent: %1").arg(title->text()));

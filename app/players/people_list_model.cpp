@@ -7,6 +7,7 @@
 
 #include "app/players/people_words.h"
 #include "app/window/inks.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -28,7 +29,7 @@ QString groupWords(const PersonRow& row) {
   QStringList groups;
   for (const std::string& group : row.details.groups)
     groups << QString::fromStdString(group);
-  return groups.join(QStringLiteral(", "));
+  return listOf(groups);
 }
 
 }  // namespace
@@ -75,7 +76,7 @@ QVariant PeopleListModel::data(const QModelIndex& index, int role) const {
     case MarkRole:
       return mark;
     case Qt::AccessibleTextRole:
-      return mark.isEmpty() ? name : QStringLiteral("%1, %2").arg(name, mark);
+      return mark.isEmpty() ? name : listOf({name, mark});
     case Qt::ToolTipRole: {
       QStringList lines{name};
       if (!row.details.groups.empty()) lines << groupWords(row);

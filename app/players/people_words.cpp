@@ -3,6 +3,8 @@
 
 #include <QDateTime>
 
+#include "app/words/joining.h"
+
 namespace ferrule {
 
 namespace {
@@ -74,17 +76,18 @@ QString consentSentence(const ConsentState& state, ConsentScope scope, const Num
       return PeopleWords::tr("Given by %1 on %2, until it is withdrawn.")
           .arg(giver(*state.entry), dayWords(state.entry->from, numbers));
     case Consent::Missing:
-      return PeopleWords::tr("Missing.") + QLatin1Char(' ') + consequence(scope);
+      return sentencesOf({PeopleWords::tr("Missing."), consequence(scope)});
     case Consent::NotByGuardian:
-      return PeopleWords::tr("Given by %1 on %2, but for a minor a parent or guardian must give it.")
-                 .arg(giver(*state.entry), dayWords(state.entry->from, numbers)) +
-             QLatin1Char(' ') + consequence(scope);
+      return sentencesOf({PeopleWords::tr("Given by %1 on %2, but for a minor a parent or guardian must give it.")
+                              .arg(giver(*state.entry), dayWords(state.entry->from, numbers)),
+                          consequence(scope)});
     case Consent::Expired:
-      return PeopleWords::tr("Expired on %1.").arg(dayWords(*state.entry->until - 1, numbers)) + QLatin1Char(' ') +
-             consequence(scope);
+      return sentencesOf(
+          {PeopleWords::tr("Expired on %1.").arg(dayWords(*state.entry->until - 1, numbers)), consequence(scope)});
     case Consent::Withdrawn:
-      return PeopleWords::tr("Withdrawn by %1 on %2.").arg(giver(*state.entry), dayWords(state.entry->from, numbers)) +
-             QLatin1Char(' ') + consequence(scope);
+      return sentencesOf(
+          {PeopleWords::tr("Withdrawn by %1 on %2.").arg(giver(*state.entry), dayWords(state.entry->from, numbers)),
+           consequence(scope)});
   }
   return {};
 }
@@ -121,7 +124,7 @@ QString markWords(const PersonRow& row, UtcMilliseconds at) {
   } else if (!holds(filmScopeOf(player))) {
     marks << PeopleWords::tr("no film");
   }
-  return marks.join(QStringLiteral(", "));
+  return listOf(marks);
 }
 
 QString playedWords(const Person& person, const Numbers& numbers) {
@@ -136,7 +139,7 @@ QString authorWords(const Note& note, const Numbers& numbers) {
   QStringList parts;
   if (!note.who.empty()) parts << text(note.who);
   if (note.when != 0) parts << dayWords(note.when, numbers);
-  return parts.join(QStringLiteral(", "));
+  return listOf(parts);
 }
 
 }  // namespace ferrule

@@ -12,6 +12,7 @@
 
 #include "app/players/people_words.h"
 #include "app/window/card.h"
+#include "app/words/joining.h"
 #include "app/words/name_list.h"
 
 namespace ferrule {
@@ -27,7 +28,7 @@ QString groupsText(const std::vector<std::string>& groups) {
   QStringList words;
   for (const std::string& group : groups)
     words << QString::fromStdString(group);
-  return words.join(QStringLiteral(", "));
+  return listOf(words);
 }
 
 std::vector<std::string> groupsFromText(const QString& text) {

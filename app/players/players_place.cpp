@@ -24,6 +24,7 @@
 #include "app/window/own_record.h"
 #include "app/window/undo_row.h"
 #include "app/words/erase_sentence.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -59,9 +60,8 @@ void PlayersPlace::connectParts() {
   connect(&desk_, &PeopleDesk::previewed, this, [this](const ErasePreview& preview) {
     if (preview.player.id == desk_.chosen()) erase_->show(preview);
   });
-  connect(&desk_, &PeopleDesk::exported, this, [this](const QStringList& files) {
-    message_->tell(tr("Written: %1").arg(files.join(QStringLiteral(", "))));
-  });
+  connect(&desk_, &PeopleDesk::exported, this,
+          [this](const QStringList& files) { message_->tell(tr("Written: %1").arg(listOf(files))); });
   connect(&desk_, &PeopleDesk::erased, this, [this](const EraseReport& report) {
     erase_->close();
     message_->tell(eraseReportWords(report).join(QLatin1Char('\n')));

@@ -3,8 +3,12 @@
 
 #include <algorithm>
 
+#include "app/report/drill_charts.h"
+#include "app/report/play_charts.h"
 #include "app/report/report_charts.h"
 #include "app/report/shot_charts.h"
+#include "app/words/drill_words.h"
+#include "app/words/joining.h"
 #include "core/progress/shot_errors.h"
 
 namespace ferrule {
@@ -52,12 +56,88 @@ std::vector<std::size_t> underConditions(const PlayerProgress& progress, std::si
   });
 }
 
+std::vector<std::size_t> ofPosition(const PlayerHistory& history, PositionRow row) {
+  return chosen(history, [&](const PlayedShot& shot) {
+    const PlayedTable& table = history.tableOf(shot);
+    if (row == PositionRow::Long) return longBy_m(shot, table).has_value();
+    const auto wrong = isOnWrongSide(shot, table);
+    if (row == PositionRow::WrongSide) return wrong == true;
+    return wrong == (row == PositionRow::LossWrong) && shot.deliveryLoss.has_value();
+  });
+}
+
+std::vector<std::size_t> ofSafeties(const PlayerHistory& history, SafetyRow row) {
+  return chosen(history, [&](const PlayedShot& shot) {
+    if (shot.outcome != Outcome::Safety) return false;
+    if (row == SafetyRow::NoDirect) return shot.safeLeave == true;
+    if (!shot.reply) return false;
+    switch (replyOf(*shot.reply)) {
+      case ReplyKind::Potted:
+        return row == SafetyRow::Potted;
+      case ReplyKind::Missed:
+        return row == SafetyRow::Missed;
+      case ReplyKind::Safety:
+        return row == SafetyRow::Safety;
+      case ReplyKind::Fouled:
+        return row == SafetyRow::Fouled;
+    }
+    return false;
+  });
+}
+
+/// The first shots of the tries of a run that was counted in a session; none of a run by hand.
+std::vector<std::size_t> ofRun(const PlayerHistory& history, std::size_t run) {
+  // Where a drill was chosen, the history holds no other.
+  const auto drill = chosenDrill(history, {});
+  if (!drill || run >= drill->history.runs.size()) return {};
+  return chosen(history, [&](const PlayedShot& shot) {
+    return shot.drill == drill->key && history.sessions[shot.session].started_ms == drill->history.runs[run].started_ms;
+  });
+}
+
+bool hasTime(const PlayedShot& shot) {
+  return shot.preparation_s && *shot.preparation_s >= 0.0 && *shot.preparation_s <= kLongestPreparation_s;
+}
+
+std::vector<std::size_t> ofGame(const PlayerProgress& progress, GameRow row) {
+  const auto difficulty = row == GameRow::Unforced ? Difficulty::of(progress.history) : std::nullopt;
+  return chosen(progress.history, [&](const PlayedShot& shot) {
+    switch (row) {
+      case GameRow::BreakSuccess:
+      case GameRow::BreakBalls:
+        return shot.outcome == Outcome::Break;
+      case GameRow::BreakFouls:
+        return shot.outcome == Outcome::Break && shot.foul;
+      case GameRow::BreakRest:
+        return shot.outcome == Outcome::Break && shot.rest.has_value();
+      case GameRow::Innings:
+        return true;
+      case GameRow::InFrame:
+        return !shot.game.empty();
+      case GameRow::RunOuts:
+        return shot.wonFrame;
+      case GameRow::Fouls:
+        return shot.foul;
+      case GameRow::Unforced:
+        return difficulty && isPotAttempt(shot) && (!shot.made || shot.foul) &&
+               difficulty->chance(shot, progress.history.tableOf(shot)) >= kUnforced;
+      case GameRow::Time:
+        return hasTime(shot);
+      case GameRow::TimeMade:
+        return hasTime(shot) && isPotAttempt(shot) && shot.made;
+      case GameRow::TimeMissed:
+        return hasTime(shot) && isPotAttempt(shot) && !shot.made;
+    }
+    return false;
+  });
+}
+
 }  // namespace
 
-std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords& words) {
+std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords& words, const std::string& drill) {
   std::vector<Figure> figures;
   const PlayerHistory& history = progress.history;
-  if (history.shots.empty()) return figures;
+  if (history.shots.empty() && history.runs.empty()) return figures;
   const auto add = [&](FigureKind kind, const QString& title, std::optional<Chart> chart, const QString& why) {
     figures.push_back({kind, title, std::move(chart), {}});
     Figure& figure = figures.back();
@@ -71,6 +151,20 @@ std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords&
     add(kind, title, spreadChart(history, measure, findingOf(progress.findings, trend), unit, title, words),
         measure.spread ? fewSessions : words.shortage(measure.spread.error()));
   };
+  const auto addDrill = [&] {
+    const auto chosen = chosenDrill(history, drill);
+    const QString title = chosen ? FigureWords::tr("Drill: %1").arg(chosen->name) : FigureWords::tr("Drill");
+    add(FigureKind::Drill, title, chosen ? historyChart(chosen->history, title, words.numbers()) : std::nullopt,
+        FigureWords::tr("no run of a drill in this selection"));
+    if (chosen && figures.back().chart) {
+      auto& below = std::get<SeriesChart>(*figures.back().chart).below;
+      below = sentencesOf({changeSentence(chosen->history, words.numbers()), below});
+    }
+  };
+  if (history.shots.empty()) {
+    addDrill();
+    return figures;
+  }
   const Makes& makes = progress.mainMakes();
   const double width_m = history.tables.front().table.width_m;
   const auto grid = [&](FigureKind kind, const QString& title, const MakeGrid& cells) {
@@ -107,6 +201,20 @@ std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords&
   const Finding& late = findingOf(progress.findings, FindingKind::LateMakes);
   add(FigureKind::Conditions, FigureWords::tr("Like shots under other conditions"), conditionChart(progress, words),
       late.shortage ? words.shortage(*late.shortage) : QString());
+  const auto why = [&](const Answer<Estimate>& answer) { return answer ? QString() : words.shortage(answer.error()); };
+  add(FigureKind::Boxes, FigureWords::tr("Choice and delivery"), boxesChart(progress.choices, words),
+      progress.choices.choiceLoss ? tooFew(progress.choices.choiceLoss->shots, kFewestForShare)
+                                  : words.shortage(progress.choices.choiceLoss.error()));
+  add(FigureKind::NextBall, FigureWords::tr("Position for the next ball"), positionChart(progress.position, words),
+      why(progress.position.wrongSide));
+  add(FigureKind::Reliability, FigureWords::tr("Chances as stated and as they came out"),
+      reliabilityChart(progress.reliability, words),
+      progress.reliability.shots == 0 ? why(progress.reliability.gap)
+                                      : tooFew(progress.reliability.shots, kFewestForSpread));
+  add(FigureKind::Game, FigureWords::tr("The game"), gameChart(progress, words), why(progress.fouls));
+  add(FigureKind::Safeties, FigureWords::tr("Safeties and what came next"), safetyChart(progress.safeties, words),
+      FigureWords::tr("no safety in this selection"));
+  addDrill();
   return figures;
 }
 
@@ -144,6 +252,23 @@ std::vector<std::size_t> shotsBehind(const PlayerProgress& progress, FigureKind 
       return missed(history, spot);
     case FigureKind::Conditions:
       return underConditions(progress, spot.key);
+    case FigureKind::Boxes:
+      return chosen(history, [&](const PlayedShot& shot) {
+        return !shot.suggestionShown && shot.choiceLoss && shot.deliveryLoss &&
+               (*shot.choiceLoss > kTie) == (spot.key == 1) && (*shot.deliveryLoss > kTie) == (spot.column == 1);
+      });
+    case FigureKind::NextBall:
+      return ofPosition(history, static_cast<PositionRow>(spot.key));
+    case FigureKind::Reliability:
+      return chosen(history, [&](const PlayedShot& shot) {
+        return hasPrediction(shot) && chanceBand(*shot.potChance) == spot.key;
+      });
+    case FigureKind::Game:
+      return ofGame(progress, static_cast<GameRow>(spot.key));
+    case FigureKind::Safeties:
+      return ofSafeties(history, static_cast<SafetyRow>(spot.key));
+    case FigureKind::Drill:
+      return ofRun(history, spot.key);
     case FigureKind::MissMap:
     case FigureKind::Target:
     case FigureKind::TipPoint:

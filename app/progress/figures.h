@@ -24,6 +24,12 @@ enum class FigureKind {
   SpeedAsked,
   Rest,
   Conditions,
+  Boxes,
+  NextBall,
+  Reliability,
+  Game,
+  Safeties,
+  Drill,
 };
 
 struct Figure {
@@ -33,8 +39,9 @@ struct Figure {
   QString otherwise;  ///< why there is no chart; empty where there is one
 };
 
-/// All of them, in the order of the place.
-[[nodiscard]] std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords& words);
+/// All of them, in the order of the place. drill: the key of the drill that is shown; empty: the one with most tries.
+[[nodiscard]] std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords& words,
+                                            const std::string& drill = {});
 
 /// Places in progress.history's shots of what a spot of the figure's chart shows.
 [[nodiscard]] std::vector<std::size_t> shotsBehind(const PlayerProgress& progress, FigureKind kind,

@@ -6,7 +6,10 @@
 #include <QSignalBlocker>
 
 #include "app/window/wrapping_row.h"
+#include "app/words/drill_words.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
+#include "core/progress/make_rate.h"
 
 namespace ferrule {
 
@@ -81,9 +84,18 @@ FilterBar::FilterBar(const QString& name, QWidget* parent) : QWidget(parent) {
   occasion_->addItem(tr("Practice"), static_cast<int>(Occasion::Practice));
   occasion_->addItem(tr("Matches"), static_cast<int>(Occasion::Match));
   occasion_->addItem(tr("Lessons"), static_cast<int>(Occasion::Lesson));
-  setChoices({}, {});
+  opponent_ = box(name + QStringLiteral("Opponent"), tr("Opponent"), row);
+  drill_ = box(name + QStringLiteral("Drill"), tr("Drill"), row);
+  pocket_ = box(name + QStringLiteral("Pocket"), tr("Pocket"), row);
+  pocket_->addItem(tr("Every pocket"));
+  for (const PocketName pocket : kPocketNames)
+    pocket_->addItem(atStart(pocketWords(pocket)), static_cast<int>(pocket));
+  cut_ = box(name + QStringLiteral("Cut"), tr("Cut"), row);
+  way_ = box(name + QStringLiteral("Way"), tr("Way of the cue ball"), row);
+  setChoices({});
+  setNumbers(Numbers());
   connect(period_, &QComboBox::currentIndexChanged, this, &FilterBar::choosePeriod);
-  for (QComboBox* combo : {player_, table_, game_, occasion_})
+  for (QComboBox* combo : {player_, table_, game_, occasion_, opponent_, drill_, pocket_, cut_, way_})
     connect(combo, &QComboBox::currentIndexChanged, this, &FilterBar::changed);
 }
 
@@ -95,7 +107,7 @@ void FilterBar::choosePeriod() {
 }
 
 void FilterBar::showPeriodOnly() {
-  for (QComboBox* combo : {table_, game_, occasion_})
+  for (QComboBox* combo : {table_, game_, occasion_, opponent_, drill_, pocket_, cut_, way_})
     combo->hide();
 }
 
@@ -109,15 +121,44 @@ void FilterBar::setPlayers(const std::vector<Player>& players) {
   if (player_->currentIndex() < 0 && player_->count() > 0) player_->setCurrentIndex(0);
 }
 
-void FilterBar::setChoices(const std::vector<std::string>& tables, const std::vector<std::string>& games) {
+void FilterBar::setChoices(const ProgressColumn& column) {
+  const auto named = [](const std::vector<std::string>& names, auto&& shown) {
+    std::vector<std::pair<QString, QVariant>> entries;
+    for (const std::string& name : names)
+      entries.emplace_back(shown(name), QString::fromStdString(name));
+    return entries;
+  };
+  const auto asWritten = [](const std::string& name) { return QString::fromStdString(name); };
+  refill(table_, tr("Every table"), named(column.tables, asWritten));
+  refill(game_, tr("Every game"),
+         named(column.games, [](const std::string& game) { return atStart(gameWords(game)); }));
+  refill(opponent_, tr("Every opponent"), named(column.opponents, asWritten));
+  std::vector<std::pair<QString, QVariant>> drills;
+  for (const Drill& drill : column.drills)
+    drills.emplace_back(drillTitle(drill), QString::fromStdString(drill.key));
+  refill(drill_, tr("With and without drills"), drills);
+}
+
+void FilterBar::setNumbers(const Numbers& numbers) {
   std::vector<std::pair<QString, QVariant>> entries;
-  for (const std::string& table : tables)
-    entries.emplace_back(QString::fromStdString(table), QString::fromStdString(table));
-  refill(table_, tr("Every table"), entries);
+  double from_rad = 0.0;
+  for (std::size_t i = 0; i < kCutBands_rad.size(); ++i) {
+    entries.emplace_back(
+        tr("Cut %1 to %2", "two angles").arg(numbers.degrees(from_rad, 0), numbers.degrees(kCutBands_rad[i], 0)),
+        static_cast<int>(i));
+    from_rad = kCutBands_rad[i];
+  }
+  refill(cut_, tr("Every cut"), entries);
   entries.clear();
-  for (const std::string& game : games)
-    entries.emplace_back(atStart(gameWords(game)), QString::fromStdString(game));
-  refill(game_, tr("Every game"), entries);
+  const auto widths = [&](double value) { return numbers.fixed(value, 1); };
+  entries.emplace_back(tr("Shorter than %1 widths").arg(widths(kDistanceBands_widths.front())), 0);
+  for (std::size_t i = 1; i < kDistanceBands_widths.size(); ++i)
+    entries.emplace_back(
+        tr("%1 to %2 widths").arg(widths(kDistanceBands_widths[i - 1]), widths(kDistanceBands_widths[i])),
+        static_cast<int>(i));
+  entries.emplace_back(tr("Longer than %1 widths").arg(widths(kDistanceBands_widths.back())),
+                       static_cast<int>(kDistanceBands_widths.size()));
+  refill(way_, tr("Every distance"), entries);
 }
 
 void FilterBar::setPlayer(const QString& player) {
@@ -129,6 +170,9 @@ void FilterBar::forgetPlayer(const QString& player) {
   const QSignalBlocker quiet(player_);
   const int at = player_->findText(player, Qt::MatchExactly);
   if (at >= 0) player_->removeItem(at);
+  const QSignalBlocker alsoQuiet(opponent_);
+  const int opponent = opponent_->findData(player);
+  if (opponent >= 0) opponent_->removeItem(opponent);
 }
 
 QString FilterBar::player() const {
@@ -165,7 +209,28 @@ ProgressWanted FilterBar::wanted() const {
   if (table_->currentData().isValid()) filter.table = table_->currentData().toString().toStdString();
   if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
   if (occasion_->currentData().isValid()) filter.occasion = static_cast<Occasion>(occasion_->currentData().toInt());
+  if (opponent_->currentData().isValid()) filter.opponent = opponent_->currentData().toString().toStdString();
+  if (drill_->currentData().isValid()) filter.drill = drill_->currentData().toString().toStdString();
+  if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
+  if (cut_->currentData().isValid()) {
+    const auto band = static_cast<std::size_t>(cut_->currentData().toInt());
+    if (band > 0) filter.leastCut_rad = kCutBands_rad[band - 1];
+    filter.mostCut_rad = kCutBands_rad[band];
+  }
+  if (way_->currentData().isValid()) {
+    const auto band = static_cast<std::size_t>(way_->currentData().toInt());
+    if (band > 0) filter.leastCueWay_widths = kDistanceBands_widths[band - 1];
+    if (band < kDistanceBands_widths.size()) filter.mostCueWay_widths = kDistanceBands_widths[band];
+  }
   return wanted;
+}
+
+QString FilterBar::shotWords() const {
+  QStringList parts;
+  for (const QComboBox* combo : {opponent_, drill_, pocket_, cut_, way_}) {
+    if (combo->currentData().isValid()) parts << combo->currentText();
+  }
+  return listOf(parts);
 }
 
 }  // namespace ferrule

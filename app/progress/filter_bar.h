@@ -10,7 +10,7 @@ class QDateEdit;
 
 namespace ferrule {
 
-/// Whose shots and which: player, period, table, game, practice or match.
+/// Whose shots and which: player, period, table, game, practice or match, opponent, drill, pocket, cut and distance.
 class FilterBar : public QWidget {
   Q_OBJECT
  public:
@@ -21,12 +21,16 @@ class FilterBar : public QWidget {
   void showPeriodOnly();
   void setPlayers(const std::vector<Player>& players);
   /// What there is to choose from, keeping what is chosen.
-  void setChoices(const std::vector<std::string>& tables, const std::vector<std::string>& games);
+  void setChoices(const ProgressColumn& column);
+  /// How bands of cuts and distances are written.
+  void setNumbers(const Numbers& numbers);
   void setPlayer(const QString& player);
   /// Somebody who was erased is not offered any more.
   void forgetPlayer(const QString& player);
   [[nodiscard]] QString player() const;
   [[nodiscard]] ProgressWanted wanted() const;
+  /// What is chosen of drill, pocket, cut and distance, in words; empty where nothing is.
+  [[nodiscard]] QString shotWords() const;
 
  signals:
   void changed();
@@ -41,6 +45,11 @@ class FilterBar : public QWidget {
   QComboBox* table_;
   QComboBox* game_;
   QComboBox* occasion_;
+  QComboBox* opponent_;
+  QComboBox* drill_;
+  QComboBox* pocket_;
+  QComboBox* cut_;
+  QComboBox* way_;
 };
 
 }  // namespace ferrule

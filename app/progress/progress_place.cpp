@@ -17,6 +17,7 @@
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
 #include "app/words/error_sentence.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -75,15 +76,18 @@ void ProgressPlace::read(const QString& path) {
 }
 
 void ProgressPlace::setNumbers(const Numbers& numbers) {
-  const bool same = numbers_.locale() == numbers.locale();
+  const bool same = numbers_.locale() == numbers.locale() && numbers_.speedUnit() == numbers.speedUnit();
   numbers_ = numbers;
-  if (!same) ask();
+  if (same) return;
+  first_->setNumbers(numbers);
+  second_->setNumbers(numbers);
+  ask();
 }
 
 void ProgressPlace::ask() {
   if (record_.isEmpty() || first_->player().isEmpty()) return;
   ProgressQuestion question;
-  question.locale = numbers_.locale();
+  question.numbers = numbers_;
   question.wanted.push_back(first_->wanted());
   if (compare_->isChecked()) question.wanted.push_back(second_->wanted());
   busy_->setText(tr("Working it out…"));
@@ -94,8 +98,8 @@ void ProgressPlace::take(std::shared_ptr<const ProgressAnswer> answer) {
   answer_ = std::move(answer);
   busy_->clear();
   message_->tell({});
-  first_->setChoices(answer_->columns.front().tables, answer_->columns.front().games);
-  if (answer_->columns.size() > 1) second_->setChoices(answer_->columns[1].tables, answer_->columns[1].games);
+  first_->setChoices(answer_->columns[0]);
+  if (answer_->columns.size() > 1) second_->setChoices(answer_->columns[1]);
   layOut();
   showPanel();
 }
@@ -105,11 +109,12 @@ const ProgressPlace::Shown* ProgressPlace::current() const {
 }
 
 QString ProgressPlace::columnWords(std::size_t column) const {
-  return periodWords(answer_->columns[column], ReportWords(numbers_.locale()));
+  const QString shots = (column == 0 ? first_ : second_)->shotWords();
+  return listOf({periodWords(answer_->columns[column], ReportWords(numbers_)), shots});
 }
 
 void ProgressPlace::showPanel() {
-  const ReportWords words(numbers_.locale());
+  const ReportWords words(numbers_);
   QStringList work;
   QStringList basis;
   for (std::size_t c = 0; c < answer_->columns.size(); ++c) {
@@ -133,10 +138,10 @@ void ProgressPlace::showShotsBehind() {
   const ProgressColumn& column = answer_->columns[current()->column];
   const Figure& figure = column.figures[current()->figure];
   const ChartSpot& spot = *current()->view->pointed();
-  const ReportWords words(numbers_.locale());
+  const ReportWords words(numbers_);
   ShotList list;
   list.record = record_;
-  list.title = QStringLiteral("%1: %2").arg(figure.title, spot.words);
+  list.title = toldOf(figure.title, spot.words);
   const PlayerHistory& history = column.progress.history;
   for (const std::size_t place : shotsBehind(column.progress, figure.kind, spot)) {
     const PlayedShot& shot = history.shots[place];

@@ -10,6 +10,7 @@
 #include "app/progress/progress_words.h"
 #include "core/measure/player_history.h"
 #include "core/measure/steadier_play.h"
+#include "core/progress/goals.h"
 #include "core/record/record.h"
 
 namespace ferrule {
@@ -64,7 +65,7 @@ class ProgressReader : public QObject {
         emit failed(history.error());
         return false;
       }
-      answer->columns.push_back(column(**history, wanted, question.locale));
+      answer->columns.push_back(column(**history, wanted, question.numbers));
       if (number != newest) return false;
     }
     emit answered(answer);
@@ -111,7 +112,7 @@ class ProgressReader : public QObject {
     return &known->second;
   }
 
-  ProgressColumn column(const PlayerHistory& history, const ProgressWanted& wanted, const QLocale& locale) const {
+  ProgressColumn column(const PlayerHistory& history, const ProgressWanted& wanted, const Numbers& numbers) const {
     ProgressColumn column;
     column.wanted = wanted;
     for (const PlayedTable& table : history.tables) {
@@ -122,8 +123,22 @@ class ProgressReader : public QObject {
       if (!shot.game.empty()) games.insert(shot.game);
     }
     column.games.assign(games.begin(), games.end());
+    std::set<std::string> opponents;
+    for (const PlayedSession& session : history.sessions)
+      opponents.insert(session.opponents.begin(), session.opponents.end());
+    column.opponents.assign(opponents.begin(), opponents.end());
+    for (const PlayedRun& run : history.runs) {
+      if (std::ranges::find(column.drills, run.drill, &Drill::key) != column.drills.end()) continue;
+      column.drills.push_back({.key = run.drill, .title = run.title});
+    }
     column.progress = playerProgress(filtered(history, wanted.filter), {now_(), {}});
-    column.figures = figuresOf(column.progress, ReportWords(locale));
+    if (wanted.filter.from_ms) {
+      HistoryFilter before = wanted.filter;
+      before.until_ms = before.from_ms;
+      before.from_ms.reset();
+      column.progress.goals = checkGoals(filtered(history, before), column.progress, {now_(), {}});
+    }
+    column.figures = figuresOf(column.progress, ReportWords(numbers), wanted.filter.drill.value_or(std::string()));
     return column;
   }
 

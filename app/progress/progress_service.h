@@ -8,7 +8,9 @@
 
 #include "app/progress/figures.h"
 #include "app/window/shot_list.h"
+#include "app/words/numbers.h"
 #include "core/base/error.h"
+#include "core/drills/drill.h"
 #include "core/progress/history_filter.h"
 #include "core/record/record_values.h"
 
@@ -27,7 +29,7 @@ struct ProgressWanted {
 /// One or two columns of figures.
 struct ProgressQuestion {
   std::vector<ProgressWanted> wanted;
-  QLocale locale;
+  Numbers numbers;  ///< in whose digits and units the figures are
 };
 
 struct ProgressColumn {
@@ -36,6 +38,8 @@ struct ProgressColumn {
   std::vector<Figure> figures;
   std::vector<std::string> tables;  ///< of the player, whatever the filter
   std::vector<std::string> games;
+  std::vector<std::string> opponents;
+  std::vector<Drill> drills;  ///< that the player has run: key and own title alone
 };
 
 struct ProgressAnswer {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -35,7 +36,7 @@ QString periodWords(const ProgressColumn& column, const ReportWords& words) {
   if (filter.occasion == Occasion::Practice) parts << ProgressWords::tr("practice");
   if (filter.occasion == Occasion::Match) parts << ProgressWords::tr("matches");
   if (filter.occasion == Occasion::Lesson) parts << ProgressWords::tr("lessons");
-  return parts.join(QStringLiteral(", "));
+  return listOf(parts);
 }
 
 QString workWords(const PlayerProgress& progress, std::int64_t now_ms, const ReportWords& words) {

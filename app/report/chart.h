@@ -50,7 +50,8 @@ struct ChartTrend {
 /// Sessions in a row.
 struct SeriesChart {
   QString title;
-  QString note;  ///< right of the title
+  QString note;                                 ///< right of the title
+  QString valueName = QStringLiteral("value");  ///< in files, with its unit: "scatter_deg"
   std::vector<ChartMark> marks;
   std::vector<ChartTick> values;  ///< up the left side, ascending
   std::vector<ChartTick> places;  ///< along the bottom
@@ -148,6 +149,8 @@ struct PointChart {
   QString note;
   std::vector<ChartTick> across;  ///< along the bottom, ascending, at least two where there is an axis
   std::vector<ChartTick> up;
+  QString acrossName = QStringLiteral("x");  ///< in files, with its unit: "asked_m_s"
+  QString upName = QStringLiteral("y");
   QString acrossWords;  ///< what is across, under the ticks
   QString upWords;      ///< what is up, above the ticks
   double left = 0.0;    ///< of the plane

@@ -26,7 +26,7 @@ QString most(const std::optional<Interval>& interval) {
 class Rows {
  public:
   void operator()(const SeriesChart& chart) {
-    add({"place", "value", "least", "most", "count"});
+    add({"place", chart.valueName, "least", "most", "count"});
     for (const ChartMark& mark : chart.marks)
       add({number(mark.place), number(mark.value), least(mark.interval), most(mark.interval), mark.below});
   }
@@ -55,7 +55,7 @@ class Rows {
   }
 
   void operator()(const PointChart& chart) {
-    add({"x", "y", "hollow", "words"});
+    add({chart.acrossName, chart.upName, "hollow", "words"});
     for (const ChartPoint& point : chart.points)
       add({number(point.x), number(point.y), point.kind == PointKind::Hollow ? "1" : "0", point.words});
   }

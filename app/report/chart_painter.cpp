@@ -8,6 +8,8 @@
 #include <cmath>
 #include <utility>
 
+#include "app/words/joining.h"
+
 namespace ferrule {
 
 namespace {
@@ -42,7 +44,7 @@ QString belowWords(const Kind& chart, double width, const ChartStyle& style) {
   if (chart.note.isEmpty() || noteFits(chart.title, chart.note, width, style)) return chart.below;
   QString note = chart.note;
   note[0] = note[0].toUpper();
-  return note + QStringLiteral(". ") + chart.below;
+  return sentencesOf({stopped(note), chart.below});
 }
 
 /// Of the words under a chart, which wrap.

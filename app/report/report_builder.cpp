@@ -4,9 +4,12 @@
 #include <QCoreApplication>
 #include <functional>
 
+#include "app/report/drill_charts.h"
+#include "app/report/play_charts.h"
 #include "app/report/report_charts.h"
 #include "app/report/report_first_page.h"
 #include "app/report/report_words.h"
+#include "app/words/drill_words.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
@@ -19,7 +22,7 @@ class Builder {
 
  public:
   Builder(const PlayerProgress& progress, const ReportSettings& settings)
-      : progress_(progress), settings_(settings), words_(settings.locale) {}
+      : progress_(progress), settings_(settings), words_(settings.locale, settings.speedUnit) {}
 
   Report build() {
     Report report;
@@ -91,7 +94,7 @@ class Builder {
       }
       return cells;
     };
-    page.blocks.push_back(ReportTable{{tr("All pots"), tr("made"), tr("95 % interval"), tr("tried")},
+    page.blocks.push_back(ReportTable{{tr("All pots"), tr("made"), tr("95\u00a0% interval"), tr("tried")},
                                       {row(tr("pocket read from the balls"), progress_.inferred),
                                        row(tr("pocket named by a person"), progress_.called)}});
   }
@@ -136,7 +139,7 @@ class Builder {
     const AimMeasure& aim = progress_.aim;
     const StrikeMeasures& strikes = progress_.strikes;
     page.blocks.push_back(ReportTable{
-        {tr("Stroke"), tr("value"), tr("95 % interval"), tr("shots")},
+        {tr("Stroke"), tr("value"), tr("95\u00a0% interval"), tr("shots")},
         {row(tr("aim: scatter"), aim.all.spread, degrees), row(tr("aim: mean, + to the left"), aim.all.bias, degrees),
          row(tr("cuts to the left: mean, + thin, − thick"), aim.leftCuts.bias, degrees),
          row(tr("cuts to the right: mean, + thin, − thick"), aim.rightCuts.bias, degrees),
@@ -163,10 +166,11 @@ class Builder {
     const Shown seconds = [this](double value) { return words_.numbers().seconds(value, 1); };
     const BreakMeasure& breaks = progress_.breaks;
     page.blocks.push_back(ReportTable{
-        {tr("Measure"), tr("value"), tr("95 % interval"), tr("counted")},
+        {tr("Measure"), tr("value"), tr("95\u00a0% interval"), tr("counted")},
         {row(tr("break: a ball and no foul"), breaks.success, share), row(tr("break: balls"), breaks.balls, balls),
          row(tr("break: cue ball from the middle"), breaks.cueBallFromMiddle_m, metres),
          row(tr("balls in an inning"), progress_.innings.balls, balls),
+         row(tr("innings in a frame"), progress_.innings.inFrame, balls),
          row(tr("frames won that were run out"), progress_.innings.runOuts, share),
          row(tr("safeties that left no direct shot"), progress_.safeties.success, share),
          row(tr("fouls, of all shots"), progress_.fouls, finer),
@@ -179,10 +183,31 @@ class Builder {
            "missed "
            "more often, so more time before a miss is no fault by itself. Innings depend on the opponent and the "
            "rack."));
+    if (const auto chart = safetyChart(progress_.safeties, words_)) page.blocks.push_back(ReportCharts{{*chart}});
     choices(page);
+    position(page);
+    drill(page);
     highlights(page);
     method(page);
     return page;
+  }
+
+  void position(ReportPage& page) const {
+    add(page, TextKind::Heading, tr("Position"));
+    const auto chart = positionChart(progress_.position, words_);
+    const Answer<Estimate>& side = progress_.position.wrongSide;
+    add(page, chart,
+        side ? QString()
+             : tr("On which side of the next ball the cue ball was left: %1.").arg(words_.shortage(side.error())));
+    if (const auto kept = reliabilityChart(progress_.reliability, words_)) page.blocks.push_back(ReportCharts{{*kept}});
+  }
+
+  void drill(ReportPage& page) const {
+    const auto chosen = chosenDrill(progress_.history, {});
+    if (!chosen) return;
+    add(page, TextKind::Heading, tr("The drill with most tries: %1").arg(chosen->name));
+    add(page, TextKind::Paragraph, changeSentence(chosen->history, words_.numbers()));
+    add(page, historyChart(chosen->history, tr("Tries that met every goal"), words_.numbers()), {});
   }
 
   void choices(ReportPage& page) const {
@@ -197,7 +222,7 @@ class Builder {
       return;
     }
     const Shown points = [this](double value) { return words_.percent(value, 1); };
-    page.blocks.push_back(ReportTable{{tr("Cost of a shot"), tr("value"), tr("95 % interval"), tr("shots")},
+    page.blocks.push_back(ReportTable{{tr("Cost of a shot"), tr("value"), tr("95\u00a0% interval"), tr("shots")},
                                       {row(tr("by the choice"), choices.choiceLoss, points),
                                        row(tr("by the delivery"), choices.deliveryLoss, points)}});
     const auto count = [this, &choices](int choice, int delivery) {

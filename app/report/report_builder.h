@@ -4,16 +4,18 @@
 #include <optional>
 
 #include "app/report/report.h"
+#include "app/words/numbers.h"
 #include "core/progress/player_progress.h"
 
 namespace ferrule {
 
 struct ReportSettings {
   QLocale locale;
-  std::optional<std::int64_t> from_ms;   ///< of the period as it was asked for, UTC
-  std::optional<std::int64_t> until_ms;  ///< no longer in it
-  QString coachNote;                     ///< empty: lines to write on
-  std::int64_t now_ms = 0;               ///< UTC: the day of the report
+  SpeedUnit speedUnit = SpeedUnit::MetresPerSecond;  ///< in which speeds are shown
+  std::optional<std::int64_t> from_ms;               ///< of the period as it was asked for, UTC
+  std::optional<std::int64_t> until_ms;              ///< no longer in it
+  QString coachNote;                                 ///< empty: lines to write on
+  std::int64_t now_ms = 0;                           ///< UTC: the day of the report
 };
 
 /// The report of one player: a page in plain words, then charts and what they rest on. Where there is nothing to show

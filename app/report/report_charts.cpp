@@ -70,6 +70,7 @@ std::optional<Chart> spreadChart(const PlayerHistory& history, const ErrorMeasur
   };
   SeriesChart chart;
   chart.title = title;
+  chart.valueName = unit == SpreadUnit::Degrees ? QStringLiteral("scatter_deg") : QStringLiteral("scatter_percent");
   double most = 0.0;
   for (const SessionEstimate& session : measure.series) {
     const Estimate& estimate = session.estimate;
@@ -91,8 +92,9 @@ std::optional<Chart> spreadChart(const PlayerHistory& history, const ErrorMeasur
   const int decimals = step < 0.1 ? 2 : step < 1.0 ? 1 : 0;
   for (int i = 0; (i - 1) * step < most; ++i) {
     const QString number = words.numbers().fixed(i * step, decimals);
-    chart.values.push_back(
-        {i * step, unit == SpreadUnit::Degrees ? number + QChar(0x00B0) : number + QStringLiteral(" %")});
+    chart.values.push_back({i * step, unit == SpreadUnit::Degrees
+                                          ? number + QChar(0x00B0)
+                                          : words.numbers().percent(i * step / 100.0, decimals)});
   }
   const auto place = [&](std::size_t mark) {
     chart.places.push_back(
@@ -113,8 +115,8 @@ std::optional<Chart> spreadChart(const PlayerHistory& history, const ErrorMeasur
   }
   const bool matches = std::ranges::any_of(chart.marks, &ChartMark::hollow);
   chart.below =
-      matches ? ChartWords::tr("Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.")
-              : ChartWords::tr("Whiskers and band: 95 % interval. Numbers: shots of the session.");
+      matches ? ChartWords::tr("Whiskers and band: 95\u00a0% interval. Numbers: shots of the session. Hollow: matches.")
+              : ChartWords::tr("Whiskers and band: 95\u00a0% interval. Numbers: shots of the session.");
   return chart;
 }
 
@@ -144,7 +146,7 @@ std::optional<Chart> makeGridChart(const MakeGrid& grid, const QString& title, d
     }
     chart.cells.push_back(std::move(cells));
   }
-  chart.below = ChartWords::tr("Made, 95 % interval and number tried. Fewer than %1: not enough to say.")
+  chart.below = ChartWords::tr("Made, 95\u00a0% interval and number tried. Fewer than %1: not enough to say.")
                     .arg(words.numbers().whole(kFewestForShare));
   return chart;
 }
@@ -169,7 +171,7 @@ std::optional<Chart> pocketChart(const Makes& makes, const ReportWords& words) {
   }
   if (tried < kFewestForShare) return std::nullopt;
   chart.values = shareTicks(words);
-  chart.below = ChartWords::tr("Made and number tried; lines: 95 % interval.");
+  chart.below = ChartWords::tr("Made and number tried; lines: 95\u00a0% interval.");
   return chart;
 }
 
@@ -188,17 +190,18 @@ std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words
   };
   add(ChartWords::tr("cuts to the left"), misses.leftCuts, 0);
   add(ChartWords::tr("cuts to the right"), misses.rightCuts, 1);
-  const QString unit = ChartWords::tr("%1 m/s");
+  const auto shown = [&](double speed_mps) { return words.numbers().fixed(words.numbers().speedShown(speed_mps), 1); };
   for (std::size_t i = 0; i < misses.speeds.size(); ++i) {
     if (misses.speeds[i].total() == 0) continue;
-    const QString to = i < kSpeedBands_mps.size() ? words.numbers().fixed(kSpeedBands_mps[i], 1) : QString();
-    const QString from = i > 0 ? words.numbers().fixed(kSpeedBands_mps[i - 1], 1) : QString();
+    const QString to = i < kSpeedBands_mps.size() ? shown(kSpeedBands_mps[i]) : QString();
+    const QString from = i > 0 ? shown(kSpeedBands_mps[i - 1]) : QString();
     const QString band = from.isEmpty() ? QStringLiteral("< ") + to
                          : to.isEmpty() ? QStringLiteral("> ") + from
                                         : from + kTo + to;
-    add(unit.arg(band), misses.speeds[i], 2 + i);
+    add(ChartWords::tr("%1 %2", "a band of speed and its unit").arg(band, words.numbers().speedUnitName()),
+        misses.speeds[i], 2 + i);
   }
-  chart.below = ChartWords::tr("Missed cuts only. Right: 95 % interval of the share that was too thick.");
+  chart.below = ChartWords::tr("Missed cuts only. Right: 95\u00a0% interval of the share that was too thick.");
   return chart;
 }
 
@@ -225,7 +228,7 @@ std::optional<Chart> conditionChart(const PlayerProgress& progress, const Report
   }
   if (chart.bars.empty()) return std::nullopt;
   chart.values = shareTicks(words);
-  chart.below = ChartWords::tr("Made, equally hard shots; lines: 95 % interval of the difference.");
+  chart.below = ChartWords::tr("Made, equally hard shots; lines: 95\u00a0% interval of the difference.");
   return chart;
 }
 

@@ -23,6 +23,8 @@ const Unit kMillimetres{"mm", 1000.0, 1e-2};
 const Unit kSeconds{"s", 1.0, 1e-3};
 const Unit kRadii{"ball radii", 1.0, 1e-4};
 const Unit kBalls{"balls", 1.0, 1e-4};
+const Unit kInnings{"innings", 1.0, 1e-4};
+const Unit kBrier{"squared chance", 1.0, 1e-5};
 const Unit kCount{"count", 1.0, 1.0};
 
 std::string reasonOf(const Shortage& shortage) {
@@ -79,6 +81,11 @@ class Rows {
     row({measure, group, kPercent.name, text(static_cast<double>(cell.thick) / cell.total(), kPercent),
          text(cell.thickShare->least, kPercent), text(cell.thickShare->most, kPercent), std::to_string(cell.total()),
          "", ""});
+  }
+  /// A share of a count.
+  void add(const std::string& measure, const std::string& group, double share, const Interval& interval, int tried) {
+    row({measure, group, kPercent.name, text(share, kPercent), text(interval.least, kPercent),
+         text(interval.most, kPercent), std::to_string(tried), "", ""});
   }
   void count(const std::string& measure, int value) {
     row({measure, "", kCount.name, std::to_string(value), "", "", "", "", ""});
@@ -202,8 +209,32 @@ std::string reportCsv(const PlayerProgress& progress) {
   rows.add("break: fouls", "", kPercent, progress.breaks.fouls);
   rows.add("break: cue ball from the middle", "", kMillimetres, progress.breaks.cueBallFromMiddle_m);
   rows.add("balls in an inning", "", kBalls, progress.innings.balls);
+  rows.add("innings in a frame", "", kInnings, progress.innings.inFrame);
   rows.add("frames won that were run out", "", kPercent, progress.innings.runOuts);
   rows.add("safeties that left no direct shot", "", kPercent, progress.safeties.success);
+  rows.add("wrong side of the next ball", "", kPercent, progress.position.wrongSide);
+  rows.add("delivery loss of pots", "right side of the next ball", kPercent, progress.position.lossRight);
+  rows.add("delivery loss of pots", "wrong side of the next ball", kPercent, progress.position.lossWrong);
+  rows.add("rest of the cue ball, + longer than meant", "", kMillimetres, progress.position.longBy_m);
+  rows.add("made less stated chance", "", kPercent, progress.reliability.gap);
+  rows.add("Brier score of stated chances", "", kBrier, progress.reliability.brier);
+  for (std::size_t i = 0; i < progress.reliability.bands.size(); ++i) {
+    const ChanceBand& band = progress.reliability.bands[i];
+    if (band.tried == 0) continue;
+    rows.add("made by stated chance", std::to_string(10 * i) + " to " + std::to_string(10 * (i + 1)) + " percent",
+             band.share(), *band.wilson, band.tried);
+  }
+  rows.count("safeties that were answered", progress.safeties.answered);
+  rows.count("safeties answered by a made ball", progress.safeties.potted);
+  rows.count("safeties answered by a miss", progress.safeties.missed);
+  rows.count("safeties answered by a safety", progress.safeties.safeties);
+  rows.count("safeties answered by a foul", progress.safeties.fouled);
+  for (const PlayedRun& run : progress.history.runs) {
+    if (run.known == 0) continue;
+    const auto started = QDateTime::fromMSecsSinceEpoch(run.started_ms, Qt::UTC);
+    rows.add("drill: " + run.drill, "run of " + started.toString(Qt::ISODate).toStdString(),
+             static_cast<double>(run.met) / run.known, wilsonInterval(run.met, run.known), run.known);
+  }
   rows.add("fouls", "", kPercent, progress.fouls);
   rows.add("easy pots missed", "", kPercent, progress.unforced);
   rows.add("time for a shot", "all", kSeconds, progress.times.all);

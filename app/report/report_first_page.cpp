@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/words/joining.h"
+
 namespace ferrule {
 
 namespace {
@@ -32,6 +34,7 @@ class FirstPage {
     add(TextKind::Paragraph, pots());
     add(TextKind::Paragraph, change());
     add(TextKind::Paragraph, first());
+    goals();
     whatStands();
     work();
     certainty();
@@ -61,6 +64,9 @@ class FirstPage {
     QStringList parts{tr("Progress report"), period()};
     if (quality.shots > 0) {
       parts << words_.sessions(quality.sessions) << words_.shots(quality.shots);
+      for (const PlayedTable& table : progress_.history.tables)
+        parts << QString::fromStdString(table.name);
+      parts.removeDuplicates();
       if (quality.hours >= 0.1) parts << tr("%1 hours").arg(words_.numbers().fixed(quality.hours, 1));
     }
     return parts.join(QStringLiteral(" \u00b7 "));
@@ -123,11 +129,35 @@ class FirstPage {
       add(TextKind::Item, sentence);
     if (stand.isEmpty()) add(TextKind::Item, tr("Nothing stands out beyond luck in this period."));
     if (!looked.isEmpty()) {
-      add(TextKind::Small, tr("Also looked at, and no more than luck: %1.").arg(looked.join(QStringLiteral("; "))));
+      add(TextKind::Small, tr("Also looked at, and no more than luck: %1.").arg(listApart(looked)));
     }
     if (!missing.isEmpty()) {
-      add(TextKind::Small, tr("Not enough shots or sessions yet: %1.").arg(missing.join(QStringLiteral("; "))));
+      add(TextKind::Small, tr("Not enough shots or sessions yet: %1.").arg(listApart(missing)));
     }
+  }
+
+  [[nodiscard]] QString became(const GoalCheck& goal) const {
+    const QString state = goal.state == GoalState::Met ? tr("met") : tr("not yet");
+    if (goal.state == GoalState::NotTried) return tr("not tried since");
+    if (goal.measured) return tr("%1; now %2", "met or not yet, spread").arg(state, words_.percent(*goal.measured));
+    return tr("%1; since then %2 of %3 (between %4)", "met or not yet, tries that met it, tries, interval")
+        .arg(state, words_.numbers().whole(goal.met), words_.numbers().whole(goal.known),
+             words_.percents(*goal.interval));
+  }
+
+  void goals() {
+    if (progress_.goals.empty()) return;
+    add(TextKind::Heading, tr("Targets of the time before"));
+    for (const GoalCheck& goal : progress_.goals) {
+      const bool ofPots = isOfPots(goal.item.kind);
+      const QString target = ofPots
+                                 ? tr("%1 of %2 at \u201c%3\u201d")
+                                       .arg(words_.numbers().whole(goal.item.target),
+                                            words_.numbers().whole(goal.item.trials), words_.name(goal.item.drill))
+                                 : tr("scatter of %1 or less").arg(words_.percent((1.0 - kDrawnIn) * goal.item.share));
+      add(TextKind::Item, toldOf(listOf({words_.name(goal.item.kind), target}), became(goal)));
+    }
+    add(TextKind::Small, tr("The targets are those that a report on the first day of this period would have set."));
   }
 
   void work() {

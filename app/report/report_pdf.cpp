@@ -7,7 +7,7 @@
 #include <QPdfWriter>
 #include <QTextLayout>
 
-#include "app/report/pdf_information.h"
+#include "app/report/pdf_structure.h"
 #include "app/report/report_press.h"
 #include "app/report/report_sheet.h"
 #include "core/base/text_file.h"
@@ -17,6 +17,7 @@ namespace ferrule {
 Result<void> writeReportPdf(const Report& report, QPageSize::PageSizeId paper, const std::string& path) {
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
+  std::vector<PdfReadingOrder::Node> parts;
   {
     QPdfWriter writer(&buffer);
     writer.setResolution(kSheetDotsPerInch);
@@ -25,16 +26,21 @@ Result<void> writeReportPdf(const Report& report, QPageSize::PageSizeId paper, c
     writer.setTitle(report.title);
     writer.setCreator(QStringLiteral("Ferrule"));
     QPainter painter(&writer);
+    PdfReadingOrder order(painter);
     bool first = true;
-    printReport(report, paper, [&]() -> QPainter& {
+    const auto next = [&]() -> QPainter& {
       if (!first) writer.newPage();
       first = false;
       return painter;
-    });
+    };
+    printReport(report, paper, next, &order);
+    parts = order.nodes();
   }
-  const QByteArray pdf = withInformation(buffer.data(), {report.title, QStringLiteral("Ferrule"),
-                                                         QStringLiteral("Ferrule"), QDateTime::currentDateTimeUtc()});
-  return writeTextFile(path, std::string_view(pdf.constData(), static_cast<std::size_t>(pdf.size())));
+  const auto pdf = withStructure(buffer.data(), parts,
+                                 {report.title, QStringLiteral("Ferrule"), QStringLiteral("Ferrule"),
+                                  report.locale.bcp47Name(), QDateTime::currentDateTimeUtc()});
+  if (!pdf) return failure(ErrorCode::FileNotWritable, path, pdf.error().detail);
+  return writeTextFile(path, std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())));
 }
 
 QString lettersWithoutFont(const QString& text) {

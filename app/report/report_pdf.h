@@ -9,7 +9,8 @@
 
 namespace ferrule {
 
-/// Writes a report as PDF: fonts embedded, title, author "Ferrule" and creator set. Needs a QGuiApplication, no
+/// Writes a report as PDF: fonts embedded, parts tagged in the order of reading, title, author "Ferrule", creator and
+/// language set. Needs a QGuiApplication, no
 /// display. Errors: FileNotWritable.
 [[nodiscard]] Result<void> writeReportPdf(const Report& report, QPageSize::PageSizeId paper, const std::string& path);
 

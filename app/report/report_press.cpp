@@ -21,8 +21,8 @@ constexpr double kFootText_pt = 8.0;
 /// Puts blocks on sheets.
 class Press {
  public:
-  Press(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next)
-      : next_(next), report_(report), style_(paperStyle(kSheetDotsPerInch / kPointsPerInch)) {
+  Press(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next, ReadingOrder* order)
+      : next_(next), order_(order), report_(report), style_(paperStyle(kSheetDotsPerInch / kPointsPerInch)) {
     const double unit = kPointsPerMillimetre * style_.unit;
     left_ = kSide_mm * unit;
     top_ = kTop_mm * unit;
@@ -34,6 +34,7 @@ class Press {
   void print() {
     for (const ReportPage& page : report_.pages) {
       beginSheet();
+      const Part section(order_, PartKind::Section);
       print(page);
     }
   }
@@ -48,7 +49,7 @@ class Press {
       if (y_ > top_ && y_ + needed > bottom_) {
         beginSheet();
       }
-      drawBlock(*painter_, {left_, y_}, block, width_, style_);
+      drawBlock(*painter_, {left_, y_}, block, width_, style_, order_);
       y_ += height;
     }
   }
@@ -57,6 +58,7 @@ class Press {
     painter_ = &next_();
     ++sheet_;
     y_ = top_;
+    const Part decoration(order_, PartKind::Decoration);
     painter_->setFont(sizedFont(style_, kFootText_pt));
     painter_->setPen(style_.inks.quiet);
     const QRectF foot(left_, bottom_ + 4.0 * style_.unit, width_, 14.0 * style_.unit);
@@ -65,6 +67,7 @@ class Press {
   }
 
   const std::function<QPainter&()>& next_;
+  ReadingOrder* order_;
   QPainter* painter_ = nullptr;
   const Report& report_;
   ChartStyle style_;
@@ -82,8 +85,9 @@ QSizeF sheetSize(QPageSize::PageSizeId paper) {
   return QPageSize(paper).sizePixels(kSheetDotsPerInch).toSizeF();
 }
 
-void printReport(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next) {
-  Press(report, paper, next).print();
+void printReport(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next,
+                 ReadingOrder* order) {
+  Press(report, paper, next, order).print();
 }
 
 std::vector<QImage> reportSheets(const Report& report, QPageSize::PageSizeId paper, int width_px) {

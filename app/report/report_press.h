@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "app/report/reading_order.h"
 #include "app/report/report.h"
 
 class QPainter;
@@ -21,7 +22,9 @@ inline constexpr int kSheetDotsPerInch = 1200;
 
 /// Draws a report's sheets in order. next gives the painter of a new sheet, whose origin is the sheet's upper left
 /// corner and whose unit is one dot; it stays valid until next is called again.
-void printReport(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next);
+/// order: is told the parts as they are drawn; may be null.
+void printReport(const Report& report, QPageSize::PageSizeId paper, const std::function<QPainter&()>& next,
+                 ReadingOrder* order = nullptr);
 
 /// The sheets as pictures, each so many pixels wide.
 [[nodiscard]] std::vector<QImage> reportSheets(const Report& report, QPageSize::PageSizeId paper, int width_px);

@@ -4,7 +4,12 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QTextLayout>
 #include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include "app/report/chart_words.h"
 
 namespace ferrule {
 
@@ -18,6 +23,7 @@ constexpr double kBlankLine_pt = 20.0;
 constexpr double kItemIndent_pt = 10.0;
 
 struct TextStyle {
+  PartKind part;
   double size_pt;
   bool bold;
   double above_pt;
@@ -27,21 +33,21 @@ struct TextStyle {
 TextStyle styleOf(TextKind kind) {
   switch (kind) {
     case TextKind::Title:
-      return {20.0, true, 0.0, 2.0};
+      return {PartKind::Heading1, 20.0, true, 0.0, 2.0};
     case TextKind::Subtitle:
-      return {9.0, false, 0.0, 8.0};
+      return {PartKind::Paragraph, 9.0, false, 0.0, 8.0};
     case TextKind::Heading:
-      return {12.0, true, 6.0, 4.0};
+      return {PartKind::Heading2, 12.0, true, 6.0, 4.0};
     case TextKind::Lead:
-      return {10.0, true, 2.0, 2.0};
+      return {PartKind::Heading3, 10.0, true, 2.0, 2.0};
     case TextKind::Paragraph:
-      return {10.0, false, 0.0, 6.0};
+      return {PartKind::Paragraph, 10.0, false, 0.0, 6.0};
     case TextKind::Item:
-      return {10.0, false, 0.0, 5.0};
+      return {PartKind::Paragraph, 10.0, false, 0.0, 5.0};
     case TextKind::Small:
-      return {8.0, false, 0.0, 6.0};
+      return {PartKind::Paragraph, 8.0, false, 0.0, 6.0};
   }
-  return {10.0, false, 0.0, 6.0};
+  return {PartKind::Paragraph, 10.0, false, 0.0, 6.0};
 }
 
 constexpr int kWrap = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
@@ -49,8 +55,8 @@ constexpr int kWrap = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
 /// Measures, and draws where a painter is given: one piece of code, so that the two cannot disagree.
 class Setting {
  public:
-  Setting(QPainter* painter, QPointF at, double width, const ChartStyle& style)
-      : painter_(painter), at_(at), width_(width), style_(style) {}
+  Setting(QPainter* painter, QPointF at, double width, const ChartStyle& style, ReadingOrder* order = nullptr)
+      : painter_(painter), at_(at), width_(width), style_(style), order_(order) {}
 
   double set(const ReportText& text) const {
     const TextStyle how = styleOf(text.kind);
@@ -60,10 +66,12 @@ class Setting {
     const double height = textHeight(text.words, font, width_ - indent);
     if (painter_ != nullptr) {
       if (indent > 0.0) {
+        const Part bar(order_, PartKind::Decoration);
         painter_->setPen(Qt::NoPen);
         painter_->setBrush(style_.inks.accent);
         painter_->drawRect(QRectF(at_.x(), at_.y() + pt(how.above_pt) + pt(2.0), pt(2.5), height - pt(4.0)));
       }
+      const Part part(order_, how.part, text.words);
       drawText(QRectF(at_.x() + indent, at_.y() + pt(how.above_pt), width_ - indent, height), text.words, font,
                quiet ? style_.inks.quiet : style_.inks.text);
     }
@@ -79,6 +87,7 @@ class Setting {
     double x = at_.x();
     for (const Chart& chart : row.charts) {
       if (painter_ != nullptr) {
+        const Part part(order_, PartKind::Figure, spokenChart(chart));
         drawChart(*painter_, QRectF(x, at_.y(), each, chartHeight(chart, each, style_)), chart, style_);
       }
       x += each + pt(kChartGap_pt);
@@ -93,12 +102,15 @@ class Setting {
     const double first = columns > 1 ? 0.46 * width_ : width_;
     const double each = columns > 1 ? (width_ - first) / static_cast<double>(columns - 1) : 0.0;
     double y = at_.y();
-    const auto rule = [&] {
+    std::vector<double> ends;  // of the rows
+    const auto rules = [&] {
       if (painter_ == nullptr) return;
+      const Part drawn(order_, PartKind::Decoration);
       painter_->setPen(QPen(style_.inks.line, pt(0.5)));
-      painter_->drawLine(QPointF(at_.x(), y), QPointF(at_.x() + width_, y));
+      for (const double end : ends)
+        painter_->drawLine(QPointF(at_.x(), end), QPointF(at_.x() + width_, end));
     };
-    const auto line = [&](const QStringList& cells, const QFont& face) {
+    const auto line = [&](const QStringList& cells, const QFont& face, PartKind kind) {
       // A row of a name and a reason alone lets the reason run over the empty cells.
       const bool reason =
           cells.size() > 2 && !cells[1].isEmpty() &&
@@ -107,10 +119,15 @@ class Setting {
       const double height = std::max({pt(kRow_pt), textHeight(cells.value(0), face, first - pt(4)) + pt(3),
                                       reason ? textHeight(cells[1], face, room) + pt(3) : 0.0});
       if (painter_ != nullptr) {
-        drawText(QRectF(at_.x(), y + pt(1.5), first - pt(4), height), cells.value(0), face, style_.inks.text);
+        const Part row(order_, PartKind::Row);
+        {
+          const Part cell(order_, kind, cells.value(0));
+          drawText(QRectF(at_.x(), y + pt(1.5), first - pt(4), height), cells.value(0), face, style_.inks.text);
+        }
         for (qsizetype c = 1; c < cells.size(); ++c) {
           const double x = at_.x() + first + each * static_cast<double>(c - 1);
           const QRectF box(x, y + pt(1.5), reason ? room : each, height);
+          const Part cell(order_, kind, cells[c]);
           painter_->setFont(face);
           painter_->setPen(reason ? style_.inks.quiet : style_.inks.text);
           painter_->drawText(box, (reason ? Qt::AlignLeft | Qt::TextWordWrap : Qt::AlignRight) | Qt::AlignTop,
@@ -119,11 +136,15 @@ class Setting {
         }
       }
       y += height;
-      rule();
+      ends.push_back(y);
     };
-    line(table.header, bold);
-    for (const QStringList& row : table.rows)
-      line(row, font);
+    {
+      const Part whole(order_, PartKind::Table);
+      line(table.header, bold, PartKind::HeaderCell);
+      for (const QStringList& row : table.rows)
+        line(row, font, PartKind::Cell);
+    }
+    rules();
     return y - at_.y() + pt(kTableGap_pt);
   }
 
@@ -132,15 +153,21 @@ class Setting {
     const QFont bold = sizedFont(style_, 9.0, true);
     const double inner = width_ - 2.0 * pt(kBoxPadding_pt);
     double y = at_.y() + pt(kBoxPadding_pt);
-    const auto line = [&](const QString& words, const QFont& face) {
+    const auto line = [&](const QString& words, const QFont& face, PartKind kind) {
       const double height = textHeight(words, face, inner);
-      if (painter_ != nullptr)
+      if (painter_ != nullptr) {
+        const Part part(order_, kind, words);
         drawText(QRectF(at_.x() + pt(kBoxPadding_pt), y, inner, height), words, face, style_.inks.text);
+      }
       y += height + pt(2.0);
     };
-    line(box.heading, bold);
-    for (const QString& words : box.lines)
-      line(words, font);
+    {
+      const Part whole(order_, PartKind::Section);
+      line(box.heading, bold, PartKind::Heading3);
+      for (const QString& words : box.lines)
+        line(words, font, PartKind::Paragraph);
+    }
+    const Part frame(order_, PartKind::Decoration);
     for (int i = 0; i < box.blankLines; ++i) {
       y += pt(kBlankLine_pt);
       if (painter_ == nullptr) continue;
@@ -163,16 +190,43 @@ class Setting {
     return QFontMetricsF(font).boundingRect(QRectF(0.0, 0.0, width, 1e6), kWrap, words).height();
   }
 
+  /// Line by line, as the painter breaks them, but with the blank at the end of a broken line: who reads the page
+  /// through another program hears two words there, not one.
   void drawText(const QRectF& box, const QString& words, const QFont& font, const QColor& colour) const {
     painter_->setFont(font);
     painter_->setPen(colour);
-    painter_->drawText(box, kWrap | Qt::TextDontClip, words);
+    const QFontMetricsF metrics(font);
+    QString text = words;
+    text.replace(QLatin1Char('\n'), QChar::LineSeparator);
+    QTextLayout layout(text, font, painter_->device());
+    QTextOption option;
+    option.setWrapMode(QTextOption::WordWrap);
+    option.setTextDirection(Qt::LeftToRight);  // of the report's languages, whatever a name's is
+    layout.setTextOption(option);
+    layout.beginLayout();
+    double height = -metrics.leading();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+      line.setLineWidth(box.width());
+      height = std::ceil(height + metrics.leading());
+      line.setPosition({0.0, height});
+      height += line.height();
+    }
+    layout.endLayout();
+    for (int i = 0; i < layout.lineCount(); ++i) {
+      const QTextLine line = layout.lineAt(i);
+      line.draw(painter_, box.topLeft());
+      const bool broken = i + 1 < layout.lineCount() && text.at(line.textStart() + line.textLength() - 1).isSpace();
+      if (!broken) continue;
+      painter_->drawText(box.topLeft() + QPointF(line.naturalTextRect().right(), line.y() + line.ascent()),
+                         QStringLiteral(" "));
+    }
   }
 
   QPainter* painter_;
   QPointF at_;
   double width_;
   const ChartStyle& style_;
+  ReadingOrder* order_;  ///< null where nothing is drawn
 };
 
 }  // namespace
@@ -190,8 +244,9 @@ double blockHeight(const ReportBlock& block, double width, const ChartStyle& sty
   return std::visit([&](const auto& one) { return Setting(nullptr, {}, width, style).set(one); }, block);
 }
 
-void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style) {
-  std::visit([&](const auto& one) { Setting(&painter, at, width, style).set(one); }, block);
+void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style,
+               ReadingOrder* order) {
+  std::visit([&](const auto& one) { Setting(&painter, at, width, style, order).set(one); }, block);
 }
 
 bool holdsNext(const ReportBlock& block) {

@@ -4,6 +4,7 @@
 #include <QRectF>
 
 #include "app/report/chart_painter.h"
+#include "app/report/reading_order.h"
 #include "app/report/report.h"
 
 class QPainter;
@@ -16,8 +17,10 @@ namespace ferrule {
 
 /// The height of a block at a width, device pixels, with the gap below it.
 [[nodiscard]] double blockHeight(const ReportBlock& block, double width, const ChartStyle& style);
-/// Draws a block with its upper left corner at a place. painter is at the device's own scale.
-void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style);
+/// Draws a block with its upper left corner at a place. painter is at the device's own scale. order: is told the parts;
+/// may be null.
+void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style,
+               ReadingOrder* order = nullptr);
 
 /// Whether a block must not be the last of a sheet.
 [[nodiscard]] bool holdsNext(const ReportBlock& block);

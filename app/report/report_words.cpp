@@ -5,6 +5,7 @@
 #include <QTimeZone>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -12,7 +13,6 @@ namespace ferrule {
 namespace {
 
 constexpr QChar kTo{0x2013};
-constexpr QChar kNarrowSpace{0x202F};
 constexpr QChar kDegree{0x00B0};
 
 QDate dayOf(std::int64_t utc_ms) {
@@ -22,11 +22,11 @@ QDate dayOf(std::int64_t utc_ms) {
 }  // namespace
 
 QString ReportWords::percent(double share, int decimals) const {
-  return numbers_.fixed(100.0 * share, decimals) + kNarrowSpace + QLatin1Char('%');
+  return numbers_.percent(share, decimals);
 }
 
 QString ReportWords::percents(const Interval& interval, int decimals) const {
-  return numbers_.fixed(100.0 * interval.least, decimals) + kTo + percent(interval.most, decimals);
+  return numbers_.percents(interval.least, interval.most, decimals);
 }
 
 QString ReportWords::degrees(double angle_rad) const {
@@ -275,7 +275,7 @@ QString ReportWords::evidence(const WorkItem& item) const {
     const auto [frames, framesRange] = among(*item.frames, item.framesInterval);
     sentences << tr("That is worth about %1 frames of every 100 (%2).").arg(frames, framesRange);
   }
-  return sentences.join(QLatin1Char(' '));
+  return sentencesOf(sentences);
 }
 
 QString ReportWords::made(const WorkItem& item) const {
@@ -286,19 +286,18 @@ QString ReportWords::target(const WorkItem& item, std::int64_t retest_ms) const 
   const QString retest = tr("Test again on %1.").arg(date(retest_ms));
   const double goal = (1.0 - kDrawnIn) * item.share;
   if (item.kind == WorkKind::SpeedControl) {
-    return tr("Target: speeds that scatter by %1 or less.").arg(percent(goal)) + QLatin1Char(' ') + retest;
+    return sentencesOf({tr("Target: speeds that scatter by %1 or less.").arg(percent(goal)), retest});
   }
   if (item.kind == WorkKind::TipPoint) {
-    return tr("Target: a tip that scatters by %1 of the ball's radius or less.").arg(percent(goal)) + QLatin1Char(' ') +
-           retest;
+    return sentencesOf(
+        {tr("Target: a tip that scatters by %1 of the ball's radius or less.").arg(percent(goal)), retest});
   }
-  QString words = tr("Target: %1 of %2.").arg(numbers_.whole(item.target), numbers_.whole(item.trials));
+  QStringList sentences{tr("Target: %1 of %2.").arg(numbers_.whole(item.target), numbers_.whole(item.trials))};
   if (item.convincing <= item.trials) {
-    words +=
-        QLatin1Char(' ') +
-        tr("From %1 of %2 on it is more than luck.").arg(numbers_.whole(item.convincing), numbers_.whole(item.trials));
+    sentences << tr("From %1 of %2 on it is more than luck.")
+                     .arg(numbers_.whole(item.convincing), numbers_.whole(item.trials));
   }
-  return words + QLatin1Char(' ') + retest;
+  return sentencesOf(sentences << retest);
 }
 
 }  // namespace ferrule

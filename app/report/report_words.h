@@ -15,7 +15,8 @@ class ReportWords {
   Q_DECLARE_TR_FUNCTIONS(ReportWords)
 
  public:
-  explicit ReportWords(const QLocale& locale) : numbers_(locale) {}
+  explicit ReportWords(const QLocale& locale, SpeedUnit unit = SpeedUnit::MetresPerSecond) : numbers_(locale, unit) {}
+  explicit ReportWords(Numbers numbers) : numbers_(std::move(numbers)) {}
 
   [[nodiscard]] const Numbers& numbers() const { return numbers_; }
 

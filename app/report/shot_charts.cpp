@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/base/contract.h"
 #include "core/geometry/units.h"
@@ -56,10 +57,11 @@ std::vector<Spot> tipSpots(const PlayerHistory& history) {
   });
 }
 
-std::vector<Spot> speedSpots(const PlayerHistory& history, std::span<const Asked> asked) {
+/// In the unit that is shown.
+std::vector<Spot> speedSpots(const PlayerHistory& history, std::span<const Asked> asked, const Numbers& numbers) {
   return spotsOf(history, [&](const PlayedShot& shot, std::size_t i) -> std::optional<std::array<double, 2>> {
     if (!shot.speed_mps || !asked[i].speed_mps) return std::nullopt;
-    return std::array{*asked[i].speed_mps, *shot.speed_mps};
+    return std::array{numbers.speedShown(*asked[i].speed_mps), numbers.speedShown(*shot.speed_mps)};
   });
 }
 
@@ -90,13 +92,14 @@ double reachOf(const std::vector<Spot>& spots, double Spot::*part) {
 }
 
 /// From -most to most, outwards to a whole step.
-std::vector<ChartTick> aroundZero(double most, const QString& unit, const ReportWords& words) {
+template <class Shown>
+std::vector<ChartTick> aroundZero(double most, Shown&& shown) {
   const double step = roundStep(most, 2);
   const int steps = std::max(1, static_cast<int>(std::ceil(most / step - 1e-9)));
   const int decimals = step < 0.1 ? 2 : step < 1.0 ? 1 : 0;
   std::vector<ChartTick> ticks;
   for (int i = -steps; i <= steps; ++i)
-    ticks.push_back({i * step, words.numbers().withSign(i * step, decimals) + unit});
+    ticks.push_back({i * step, shown(i * step, decimals)});
   return ticks;
 }
 
@@ -126,7 +129,7 @@ void addPoints(PointChart& chart, const PlayerHistory& history, const std::vecto
     const PlayedShot& shot = history.shots[spot.shot];
     const bool hollow = isPotAttempt(shot) && !shot.made;
     chart.points.push_back({spot.x, spot.y, hollow ? PointKind::Hollow : PointKind::Filled,
-                            shotWords(history, spot.shot, words) + QStringLiteral(": ") + told(spot), spot.shot});
+                            toldOf(shotWords(history, spot.shot, words), told(spot)), spot.shot});
   }
   chart.note = first > 0 ? ShotChartWords::tr("the last %1 of %2 shots")
                                .arg(words.numbers().whole(static_cast<long long>(kMostPoints)),
@@ -153,11 +156,9 @@ void setPlane(PointChart& chart) {
 template <class FromRepeats>
 QString askedWords(std::span<const Asked> asked, FromRepeats&& fromRepeats) {
   return std::ranges::any_of(asked, fromRepeats)
-             ? ShotChartWords::tr(" Where nobody said what was meant, the mean of the repeated set-up stands in.")
+             ? ShotChartWords::tr("Where nobody said what was meant, the mean of the repeated set-up stands in.")
              : QString();
 }
-
-const QString kPercent = QStringLiteral(" %");
 
 }  // namespace
 
@@ -168,7 +169,7 @@ int tipCount(const PlayerHistory& history) {
   return static_cast<int>(tipSpots(history).size());
 }
 int speedAskedCount(const PlayerHistory& history, std::span<const Asked> asked) {
-  return static_cast<int>(speedSpots(history, asked).size());
+  return static_cast<int>(speedSpots(history, asked, Numbers()).size());
 }
 int restCount(const PlayerHistory& history, std::span<const Asked> asked) {
   return static_cast<int>(restSpots(history, asked).size());
@@ -183,18 +184,24 @@ std::optional<Chart> targetChart(const PlayerHistory& history, std::span<const A
   if (spots.size() < static_cast<std::size_t>(kFewestForSpread)) return std::nullopt;
   PointChart chart;
   chart.title = ShotChartWords::tr("Deliveries on the target");
-  chart.across = aroundZero(reachOf(spots, &Spot::x), QChar(0x00B0), words);
-  chart.up = aroundZero(reachOf(spots, &Spot::y), kPercent, words);
+  chart.acrossName = QStringLiteral("aim_error_deg");  // + to the right, as it is drawn
+  chart.upName = QStringLiteral("speed_error_percent");
+  chart.across = aroundZero(reachOf(spots, &Spot::x), [&](double value, int decimals) {
+    return words.numbers().withSign(value, decimals) + QChar(0x00B0);
+  });
+  chart.up = aroundZero(reachOf(spots, &Spot::y), [&](double value, int decimals) {
+    return words.numbers().signedPercent(value / 100.0, decimals);
+  });
   chart.acrossWords = ShotChartWords::tr("aim: left \u2013 right");
   chart.upWords = ShotChartWords::tr("speed: harder, softer");
   setPlane(chart);
   addPoints(chart, history, spots, words, [&](const Spot& spot) {
-    return ShotChartWords::tr("aim %1°, speed %2 %")
-        .arg(words.numbers().withSign(spot.x, 2), words.numbers().withSign(spot.y, 0));
+    return ShotChartWords::tr("aim %1°, speed %2")
+        .arg(words.numbers().withSign(spot.x, 2), words.numbers().signedPercent(spot.y / 100.0));
   });
   addEllipse(chart, spots);
-  chart.below = ShotChartWords::tr("Hollow: missed pots. Ellipse: 95 of 100 shots.") +
-                askedWords(asked, [](const Asked& one) { return one.speedFromRepeats; });
+  chart.below = sentencesOf({ShotChartWords::tr("Hollow: missed pots. Ellipse: 95 of 100 shots."),
+                             askedWords(asked, [](const Asked& one) { return one.speedFromRepeats; })});
   return chart;
 }
 
@@ -203,6 +210,8 @@ std::optional<Chart> tipChart(const PlayerHistory& history, const ReportWords& w
   if (spots.size() < static_cast<std::size_t>(kFewestForSpread)) return std::nullopt;
   PointChart chart;
   chart.title = ShotChartWords::tr("Where the tip met the ball");
+  chart.acrossName = QStringLiteral("side_radii");
+  chart.upName = QStringLiteral("height_radii");
   chart.left = chart.bottom = -1.02;
   chart.right = chart.top = 1.02;
   chart.equal = true;
@@ -218,7 +227,7 @@ std::optional<Chart> tipChart(const PlayerHistory& history, const ReportWords& w
 std::optional<Chart> speedAskedChart(const PlayerHistory& history, std::span<const Asked> asked,
                                      const ReportWords& words) {
   FERRULE_REQUIRE(asked.size() == history.shots.size());
-  const auto spots = speedSpots(history, asked);
+  const auto spots = speedSpots(history, asked, words.numbers());
   if (spots.size() < static_cast<std::size_t>(kFewestForSpread)) return std::nullopt;
   PointChart chart;
   chart.title = ShotChartWords::tr("Speed asked and delivered");
@@ -227,17 +236,22 @@ std::optional<Chart> speedAskedChart(const PlayerHistory& history, std::span<con
   for (int i = 0; (i - 1) * step < most; ++i)
     chart.up.push_back({i * step, words.numbers().fixed(i * step, step < 1.0 ? 1 : 0)});
   chart.across = chart.up;
-  chart.acrossWords = ShotChartWords::tr("asked, m/s");
-  chart.upWords = ShotChartWords::tr("delivered, m/s");
+  const QString unit = words.numbers().speedUnitName();
+  chart.acrossWords = ShotChartWords::tr("asked, %1", "a unit of speed").arg(unit);
+  chart.upWords = ShotChartWords::tr("delivered, %1", "a unit of speed").arg(unit);
+  const QString inFiles = toSetting(words.numbers().speedUnit()).replace(QLatin1Char('/'), QLatin1Char('_'));
+  chart.acrossName = QStringLiteral("asked_") + inFiles;
+  chart.upName = QStringLiteral("delivered_") + inFiles;
   setPlane(chart);
   chart.equal = true;
   chart.outlines = {{{{chart.left, chart.bottom}, {chart.right, chart.top}}, true}};
   addPoints(chart, history, spots, words, [&](const Spot& spot) {
-    return ShotChartWords::tr("asked %1 m/s, delivered %2 m/s")
-        .arg(words.numbers().fixed(spot.x, 2), words.numbers().fixed(spot.y, 2));
+    const double unit_mps = words.numbers().mpsPerUnit();
+    return ShotChartWords::tr("asked %1, delivered %2", "two speeds")
+        .arg(words.numbers().speed(spot.x * unit_mps), words.numbers().speed(spot.y * unit_mps));
   });
-  chart.below = ShotChartWords::tr("On the dashed line both agree. Hollow: missed pots.") +
-                askedWords(asked, [](const Asked& one) { return one.speedFromRepeats; });
+  chart.below = sentencesOf({ShotChartWords::tr("On the dashed line both agree. Hollow: missed pots."),
+                             askedWords(asked, [](const Asked& one) { return one.speedFromRepeats; })});
   return chart;
 }
 
@@ -247,7 +261,10 @@ std::optional<Chart> restChart(const PlayerHistory& history, std::span<const Ask
   if (spots.size() < static_cast<std::size_t>(kFewestForSpread)) return std::nullopt;
   PointChart chart;
   chart.title = ShotChartWords::tr("Where the cue ball came to rest");
-  chart.up = aroundZero(std::max(reachOf(spots, &Spot::x), reachOf(spots, &Spot::y)), {}, words);
+  chart.acrossName = QStringLiteral("along_mm");
+  chart.upName = QStringLiteral("across_mm");
+  chart.up = aroundZero(std::max(reachOf(spots, &Spot::x), reachOf(spots, &Spot::y)),
+                        [&](double value, int decimals) { return words.numbers().withSign(value, decimals); });
   chart.across = chart.up;
   chart.acrossWords = ShotChartWords::tr("along the table, + to the foot, mm");
   chart.upWords = ShotChartWords::tr("across the table, mm");
@@ -258,8 +275,12 @@ std::optional<Chart> restChart(const PlayerHistory& history, std::span<const Ask
         .arg(words.numbers().withSign(spot.x, 0), words.numbers().withSign(spot.y, 0));
   });
   addEllipse(chart, spots);
-  chart.below = ShotChartWords::tr("The middle is where it was asked to rest. Ellipse: 95 of 100 shots.") +
-                askedWords(asked, [](const Asked& one) { return one.restFromRepeats; });
+  chart.below = sentencesOf(
+      {ShotChartWords::tr("The middle is where it was asked to rest. Ellipse: 95 of 100 shots."),
+       askedWords(asked, [](const Asked& one) { return one.restFromRepeats; }),
+       std::ranges::any_of(asked, &Asked::restFromPlan)
+           ? ShotChartWords::tr("Where nobody said, the leave of the plan stands in that the shot was read as.")
+           : QString()});
   return chart;
 }
 
@@ -269,10 +290,14 @@ std::optional<Chart> missMapChart(const PlayerHistory& history, const ReportWord
   const Table& table = history.tables.front().table;
   PointChart chart;
   chart.title = ShotChartWords::tr("Miss map");
+  chart.acrossName = QStringLiteral("x_m");
+  chart.upName = QStringLiteral("y_m");
   const double margin = 2.0 * table.cushionWidth_m;
+  // Above and below stand the counts, beyond the pockets.
+  const double marginOfCounts = margin + 0.16 * table.width_m;
   chart.left = -table.length_m / 2.0 - margin;
   chart.right = -chart.left;
-  chart.bottom = -table.width_m / 2.0 - margin;
+  chart.bottom = -table.width_m / 2.0 - marginOfCounts;
   chart.top = -chart.bottom;
   chart.equal = true;
   const double x = table.length_m / 2.0;

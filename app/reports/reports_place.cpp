@@ -214,9 +214,15 @@ void ReportsPlace::read(const QString& path) {
   service_.open(path);
 }
 
+void ReportsPlace::setNumbers(const Numbers& numbers) {
+  const bool same = numbers_.speedUnit() == numbers.speedUnit();
+  numbers_ = numbers;
+  if (!same) rebuild();
+}
+
 void ReportsPlace::ask() {
   if (record_.isEmpty() || filter_->player().isEmpty()) return;
-  service_.ask({{filter_->wanted()}, QLocale()});
+  service_.ask({{filter_->wanted()}, numbers_});
 }
 
 void ReportsPlace::rebuild() {
@@ -226,6 +232,7 @@ void ReportsPlace::rebuild() {
   ReportSettings settings;
   // The user's own form of the language where it is the same one.
   settings.locale = languageFor(QLocale()) == language ? QLocale() : QLocale(language);
+  settings.speedUnit = numbers_.speedUnit();
   settings.from_ms = column.wanted.filter.from_ms;
   settings.until_ms = column.wanted.filter.until_ms;
   settings.coachNote = note_->toPlainText();

@@ -29,7 +29,7 @@ class ReportsPlace : public Place {
   bool act(ActionId action) override;
   void openRecord(const QString& path) override;
   void forgetPlayer(const QString& name) override;
-  void setNumbers(const Numbers&) override {}
+  void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;
 
@@ -55,6 +55,7 @@ class ReportsPlace : public Place {
 
   ProgressService service_;
   ProgressService::Clock now_;
+  Numbers numbers_;
   QString wantedRecord_;
   QString wantedPlayer_;
   QString record_;

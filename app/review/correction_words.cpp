@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <QStringList>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -227,7 +228,7 @@ QString correctedWords(const StoredShot& shot) {
     const QString word = fieldWords(*field);
     if (!words.contains(word)) words << word;
   }
-  return words.join(QStringLiteral(", "));
+  return listOf(words);
 }
 
 }  // namespace ferrule

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "app/words/joining.h"
 #include "app/words/judgement_sentence.h"
 #include "app/words/plan_sentence.h"
 #include "app/words/trade_words.h"
@@ -16,7 +17,7 @@ struct JudgementSection {
 };
 
 QString percent(double share, const Numbers& numbers) {
-  return JudgementSection::tr("%1 %", "per cent").arg(numbers.fixed(100.0 * share, 0));
+  return numbers.percent(share);
 }
 
 QString potWords(const RankedPlan& plan, const Numbers& numbers) {
@@ -55,7 +56,7 @@ QString choiceWords(const KeptSuggestion& kept, bool shown) {
     sentences << unmatchedSentence(kept.suggestion);
   }
   if (shown) sentences << JudgementSection::tr("The suggestion had been shown before the shot.");
-  return sentences.join(QLatin1Char(' '));
+  return sentencesOf(sentences);
 }
 
 std::vector<MissPart> missParts(const MissAccount& account, const Numbers& numbers) {

@@ -4,6 +4,7 @@
 #include <QPainter>
 
 #include "app/window/inks.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -20,7 +21,7 @@ Legend::Legend(QWidget* parent) : QWidget(parent) {
   setToolTip(
       tr("Solid: the way as it was measured, filled: where the taken shot would leave the cue ball. Dashed: the "
          "suggested shot, hatched: its leave. Dotted: predicted while the ball was hidden. Dot: a contact."));
-  setAccessibleName(taken() + QStringLiteral(", ") + suggested());
+  setAccessibleName(listOf({taken(), suggested()}));
 }
 
 QString Legend::taken() const {

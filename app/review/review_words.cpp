@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/review/moment.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -40,7 +41,7 @@ QString sessionWords(const SessionSummary& session, const Numbers& numbers) {
   for (const std::string& player : session.players) {
     if (!player.empty()) players << QString::fromStdString(player);
   }
-  if (!players.isEmpty()) parts << players.join(QStringLiteral(", "));
+  if (!players.isEmpty()) parts << listOf(players);
   return parts.join(kDot);
 }
 

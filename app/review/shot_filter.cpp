@@ -37,6 +37,8 @@ QString shotGroupWords(ShotGroup group) {
       return ShotFilter::tr("Missed pots");
     case ShotGroup::PositionLost:
       return ShotFilter::tr("Made, but position lost");
+    case ShotGroup::WrongSide:
+      return ShotFilter::tr("Made, but on the wrong side of the next ball");
     case ShotGroup::PoorChoice:
       return ShotFilter::tr("Another shot was better");
     case ShotGroup::LostByChoice:

@@ -17,6 +17,7 @@
 #include "app/review/shot_words.h"
 #include "app/review/tip_point_view.h"
 #include "app/window/inks.h"
+#include "app/words/joining.h"
 #include "app/words/miss_sentence.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
@@ -199,7 +200,7 @@ void ShotPanel::addCue(QVBoxLayout& column) {
     ++row;
   }
   column.addLayout(grid);
-  QLabel* notes = label(cueNotes(*cue, numbers_).join(QLatin1Char(' ')), 0.85, false, true);
+  QLabel* notes = label(sentencesOf(cueNotes(*cue, numbers_)), 0.85, false, true);
   notes->setObjectName(QStringLiteral("cueNotes"));
   column.addWidget(notes);
 }
@@ -214,8 +215,8 @@ void ShotPanel::addHappened(QVBoxLayout& column) {
   for (const PocketedBall& ball : reading.pocketed) {
     fallen << tr("%1, %2", "ball and pocket").arg(ballWords(ball.ball), pocketWords(ball.pocket));
   }
-  column.addWidget(label(fallen.isEmpty() ? tr("Nothing fell.") : tr("Fell: %1").arg(fallen.join(QStringLiteral("; "))),
-                         1.0, false, false));
+  column.addWidget(
+      label(fallen.isEmpty() ? tr("Nothing fell.") : tr("Fell: %1").arg(listApart(fallen)), 1.0, false, false));
   const QString error = lineErrorWords(reading, measured_, numbers_);
   if (!error.isEmpty()) column.addWidget(label(error, 1.0, false, false));
 

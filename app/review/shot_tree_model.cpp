@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <algorithm>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -273,12 +274,12 @@ QVariant ShotTreeModel::shotData(const ShotSummary& shot, int column, int role) 
       return shot.delivery.speed_mps ? numbers_.speed(shot.delivery.speed_mps->value) : tr("–", "speed not observable");
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole: {
-      QString text = tr("Shot %1, %2, %3").arg(shot.number).arg(shotWords(shot), outcomeWords(shot.outcome));
-      if (shot.delivery.speed_mps) text += QStringLiteral(", ") + numbers_.speed(shot.delivery.speed_mps->value);
-      if (!shot.playerName.empty()) text += QStringLiteral(", ") + QString::fromStdString(shot.playerName);
-      if (shot.verdict == Verdict::Ask) text += QStringLiteral(", ") + verdictWords(shot.verdict);
-      if (shot.corrected) text += QStringLiteral(", ") + tr("corrected by a person");
-      return text;
+      QStringList text{tr("Shot %1, %2, %3").arg(shot.number).arg(shotWords(shot), outcomeWords(shot.outcome))};
+      if (shot.delivery.speed_mps) text << numbers_.speed(shot.delivery.speed_mps->value);
+      if (!shot.playerName.empty()) text << QString::fromStdString(shot.playerName);
+      if (shot.verdict == Verdict::Ask) text << verdictWords(shot.verdict);
+      if (shot.corrected) text << tr("corrected by a person");
+      return listOf(text);
     }
     case ShotIdRole:
       return QVariant::fromValue<qint64>(shot.id.value);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "app/words/miss_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
@@ -73,7 +74,7 @@ QString geometryWords(const ShotReading& shot, const MeasuredTable& measured, co
     const double toPocket_m = distance(object->position, mouthOf(measured.table, shot.target->pocket));
     parts << ShotWords::tr("%1 to the pocket").arg(numbers.metres(toPocket_m));
   }
-  return parts.join(QStringLiteral(", "));
+  return listOf(parts);
 }
 
 QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {
@@ -91,7 +92,7 @@ QString lineErrorWords(const ShotReading& shot, const MeasuredTable& measured, c
     words += *shot.target->missSide == MissSide::Over ? ShotWords::tr(": cut too much, thin")
                                                       : ShotWords::tr(": cut too little, thick");
   }
-  return words + QLatin1Char('.');
+  return stopped(words);
 }
 
 QStringList restWords(const ShotReading& shot, const MeasuredTable& measured, const Numbers& numbers) {

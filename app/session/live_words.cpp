@@ -6,6 +6,7 @@
 #include "app/session/measuring_words.h"
 #include "app/session/session_words.h"
 #include "app/words/error_sentence.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -51,15 +52,13 @@ QString scoreWords(const LiveStanding& standing, const SeatNames& names) {
 }
 
 QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers) {
-  QString words = LiveWords::tr("%1 images", "a number that grows").arg(numbers.whole(counts.came));
-  words += QStringLiteral(", ");
-  words += counts.dropped == 0 ? LiveWords::tr("none dropped")
-                               : LiveWords::tr("%n dropped", nullptr, static_cast<int>(counts.dropped));
-  if (counts.waiting >= kNoticed) {
-    words += QStringLiteral("; ");
-    words += LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting));
-  }
-  return words;
+  const QString words =
+      listOf({LiveWords::tr("%1 images", "a number that grows").arg(numbers.whole(counts.came)),
+              counts.dropped == 0 ? LiveWords::tr("none dropped")
+                                  : LiveWords::tr("%n dropped", nullptr, static_cast<int>(counts.dropped))});
+  if (counts.waiting < kNoticed) return words;
+  return listApart(
+      {words, LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting))});
 }
 
 bool isMisfit(const LiveCheckReport& report) {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/words/check_sentence.h"
+#include "app/words/joining.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
@@ -25,7 +26,7 @@ QString deliveryWords(const Delivery& delivery, const Numbers& numbers) {
   QStringList words;
   if (delivery.aim_rad) words << MeasuringWords::tr("aim %1").arg(numbers.degrees(*delivery.aim_rad).value);
   if (delivery.speed_mps) words << numbers.speed(*delivery.speed_mps).value;
-  return words.isEmpty() ? MeasuringWords::tr("aim and speed not observable") : words.join(QStringLiteral(", "));
+  return words.isEmpty() ? MeasuringWords::tr("aim and speed not observable") : listOf(words);
 }
 
 }  // namespace
@@ -42,15 +43,15 @@ QString remainingWords(double elapsed_s, double share) {
 QString measuringWords(const QString& step, long images, double share, double elapsed_s, const Numbers& numbers) {
   if (step == QLatin1String("judging")) {
     return share < 0.0 ? MeasuringWords::tr("Looking for the shot to suggest beside each one")
-                       : MeasuringWords::tr("Looking for the shot to suggest beside each one, %1 %")
-                             .arg(numbers.fixed(100.0 * share, 0));
+                       : MeasuringWords::tr("Looking for the shot to suggest beside each one, %1", "share")
+                             .arg(numbers.percent(share));
   }
   if (step == QLatin1String("looking") || step == QLatin1String("comparing")) {
     return MeasuringWords::tr("Checking that film and rig belong together");
   }
   if (images == 0) return MeasuringWords::tr("Opening the film");
   QString words = MeasuringWords::tr("Image %1").arg(numbers.whole(images));
-  if (share >= 0.0) words = MeasuringWords::tr("%1, %2 %", "image, share").arg(words, numbers.fixed(100.0 * share, 0));
+  if (share >= 0.0) words = listOf({words, numbers.percent(share)});
   const QString left = remainingWords(elapsed_s, share);
   return left.isEmpty() ? words : MeasuringWords::tr("%1; %2", "how far, time left").arg(words, left);
 }
@@ -58,7 +59,7 @@ QString measuringWords(const QString& step, long images, double share, double el
 QString measuredShotWords(const MeasuredShot& shot, const SeatNames& names, const Numbers& numbers) {
   const ShotReading& reading = shot.reading;
   QString what = shotWords(reading.outcome, reading.target, reading.pocketed, reading.firstContact);
-  if (reading.outcome != Outcome::Break) what += QStringLiteral(", ") + outcomeWords(reading.outcome);
+  if (reading.outcome != Outcome::Break) what = listOf({what, outcomeWords(reading.outcome)});
   if (reading.target && reading.target->missSide) what += ' ' + missWords(*reading.target->missSide);
   QString words = QStringLiteral("%1  %2\n%3").arg(reading.number).arg(what, deliveryWords(reading.delivery, numbers));
   if (shot.ruling) words += '\n' + rulingSentence(shot.ruling->ruled, names);

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "app/session/measuring_words.h"
+#include "app/words/joining.h"
 #include "app/words/plan_sentence.h"
 #include "app/words/ruling_sentence.h"
 #include "app/words/trade_words.h"
@@ -59,11 +60,11 @@ QString aimWords(const HandSession& session, std::optional<BallName> ball, std::
 QString loggedWords(const HandSession& session, std::size_t shot) {
   const ShotReading reading = session.readingOf(shot);
   QString what = shotWords(reading.outcome, reading.target, reading.pocketed, reading.firstContact);
-  if (reading.outcome != Outcome::Break) what += QStringLiteral(", ") + outcomeWords(reading.outcome);
+  if (reading.outcome != Outcome::Break) what = listOf({what, outcomeWords(reading.outcome)});
   if (reading.target && reading.target->missSide) what += ' ' + missWords(*reading.target->missSide);
   const auto seat = session.shooterOf(shot);
   if (!seat || session.terms().players.empty()) return QStringLiteral("%1  %2").arg(reading.number).arg(what);
-  return QStringLiteral("%1  %2: %3").arg(reading.number).arg(seatNamesOf(session.terms()).of(*seat), what);
+  return QStringLiteral("%1  %2").arg(reading.number).arg(toldOf(seatNamesOf(session.terms()).of(*seat), what));
 }
 
 QString planRowWords(const RankedPlan& plan, const Numbers& numbers) {
@@ -71,7 +72,7 @@ QString planRowWords(const RankedPlan& plan, const Numbers& numbers) {
   const QString what =
       SessionWords::tr("%1  %2, %3", "rank, plan, speed").arg(QString::number(plan.rank), planWords(plan.plan), speed);
   if (!plan.plan.pocket) return what;
-  return SessionWords::tr("%1, %2 %", "plan, chance").arg(what, numbers.fixed(100.0 * plan.chances.pot, 0));
+  return listOf({what, numbers.percent(plan.chances.pot)});
 }
 
 QString difficultyWords(double potChance) {
@@ -102,7 +103,7 @@ QString shownPlanWords(const SuggestionAnswer& answer, const PlayedPlan& shown, 
     lines << SessionWords::tr("Aim spread %1, from %n measured shot(s).", nullptr, answer.estimate->aims)
                  .arg(numbers.degrees(answer.scatter.aim_rad, 2));
   }
-  return lines.join(QLatin1Char(' '));
+  return sentencesOf(lines);
 }
 
 QString lastRulingWords(const HandSession& session) {

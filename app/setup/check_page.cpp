@@ -153,7 +153,7 @@ void CheckPage::showCheck() {
   const auto mm = [&](double length_m, int decimals) {
     return tr("%1 mm").arg(numbers().fixed(millimetresFromMetres(length_m), decimals));
   };
-  verdict_->setText(tr("%1 (sure to %2 %)", "what the check found, how sure")
+  verdict_->setText(tr("%1 (sure to %2\u00a0%)", "what the check found, how sure")
                         .arg(faultWords(check.verdict), numbers().fixed(100.0 * check.confidence, 0)));
   sentence_->setText(checkSentence(check, desk().checkNames()));
   const bool costs = check.verdict != RigFault::None && check.costMax_m >= kShown_m;
@@ -178,7 +178,7 @@ void CheckPage::showCheck() {
   for (const Explanation& each : check.explanations) {
     if (each.fault == check.verdict) continue;
     auto* item = new QListWidgetItem(
-        tr("%1: probability %2 %, misses what is seen by %3 standard deviations")
+        tr("%1: probability %2\u00a0%, misses what is seen by %3 standard deviations")
             .arg(faultWords(each.fault), numbers().fixed(100.0 * each.probability, 0), numbers().fixed(each.misfit, 1)),
         ruledOut_);
     item->setSizeHint({0, kRow_px});

@@ -18,7 +18,7 @@ void CoverageView::setViews(std::vector<BoardView> views, ImageSize size, int li
   size_ = size;
   lit_ = lit;
   const Coverage coverage = coverageOf(views_, size_);
-  setAccessibleName(tr("The board was seen in %1 % of the picture").arg(qRound(100.0 * coverage.share())));
+  setAccessibleName(tr("The board was seen in %1\u00a0% of the picture").arg(qRound(100.0 * coverage.share())));
   update();
 }
 

@@ -245,7 +245,7 @@ void LensPage::printBoard() {
   if (path.isEmpty()) return;
   const auto paper = static_cast<QPageSize::PageSizeId>(paper_->currentData().toInt());
   const auto written = writeBoardSheet(*board, paper, path.toStdString());
-  emit desk().said(written ? tr("The board is in %1; print it at 100 % and measure its lines.").arg(path)
+  emit desk().said(written ? tr("The board is in %1; print it at 100\u00a0% and measure its lines.").arg(path)
                            : errorSentence(written.error()));
 }
 
@@ -318,8 +318,8 @@ void LensPage::light() {
   } else {
     const Coverage coverage = coverageOf(views, size);
     covered_->setText(
-        tr("%n still(s) used; the board was in %1 % of the picture, out to %2 % of the way to its corners.", nullptr,
-           static_cast<int>(views.size()))
+        tr("%n still(s) used; the board was in %1\u00a0% of the picture, out to %2\u00a0% of the way to its corners.",
+           nullptr, static_cast<int>(views.size()))
             .arg(numbers().fixed(100.0 * coverage.share(), 0), numbers().fixed(100.0 * coverage.reach, 0)));
   }
   coverage_->setViews(std::move(views), size, lit);

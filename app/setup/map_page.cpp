@@ -14,6 +14,7 @@
 #include "app/setup/setup_words.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
@@ -33,7 +34,7 @@ MapPage::MapPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::
   auto* row = new QHBoxLayout;
   row->setSpacing(16);
   auto* left = new QVBoxLayout;
-  auto* head = new QLabel(tr("A ball lies within so many millimetres of its place (95 %)"));
+  auto* head = new QLabel(tr("A ball lies within so many millimetres of its place (95\u00a0%)"));
   head->setFont(scaled(font(), 1.0, true));
   head->setWordWrap(true);
   left->addWidget(head);
@@ -132,7 +133,7 @@ void MapPage::showBudget() {
   const auto mm = [&](double length_m, int decimals) {
     return tr("%1 mm").arg(numbers().fixed(millimetresFromMetres(length_m), decimals));
   };
-  place_->setText(tr("At x %1, y %2: within %3 (95 %)")
+  place_->setText(tr("At x %1, y %2: within %3 (95\u00a0%)")
                       .arg(mm(map_->place().x, 0), mm(map_->place().y, 0), mm(at->reach95_m(), 1)));
   const auto put = [&](int row, const QString& words, const QString& value) {
     setFigure(budget_, row, 0, words);
@@ -176,10 +177,10 @@ void MapPage::showWorth() {
     QStringList parts;
     for (const auto& [component, share] : worth->shares) {
       if (share < kWorthNaming) continue;
-      parts << tr("%1 %2 %", "component, its share").arg(componentWords(component), numbers().fixed(100.0 * share, 0));
+      parts << tr("%1 %2\u00a0%", "component, its share")
+                   .arg(componentWords(component), numbers().fixed(100.0 * share, 0));
     }
-    first_->setText(
-        tr("It comes from: %1. %2").arg(parts.join(QStringLiteral(", ")), cureWords(worth->shares.front().first)));
+    first_->setText(tr("It comes from: %1. %2").arg(listOf(parts), cureWords(worth->shares.front().first)));
   }
   const auto stated = shotWorthOf(metresFromMillimetres(off_->value()), radius_m, cue, object, pocket);
   stated_->setText(stated ? worthWords(*stated, numbers())

@@ -14,7 +14,7 @@
 #include <cmath>
 #include <functional>
 
-#include "app/report/pdf_information.h"
+#include "app/report/pdf_structure.h"
 #include "core/base/text_file.h"
 #include "core/geometry/units.h"
 #include "core/vision/printed_pattern.h"
@@ -93,10 +93,10 @@ class Sheet {
     ruler({kMargin_mm + 0.5 * kRulerRoom_mm, kMargin_mm + kRulerRoom_mm}, {0.0, 1.0});
     const double y_mm = size_mm_.height() - kMargin_mm - kWords_mm - 3.0;
     ruler({kMargin_mm + kRulerRoom_mm, y_mm}, {1.0, 0.0});
-    words(
-        PrintSheets::tr("Print at 100 %, not fitted to the page. Both lines must measure 100 mm with a steel rule; if "
-                        "not, tell the program what they measure."),
-        {kMargin_mm + kRulerRoom_mm, size_mm_.height() - kMargin_mm}, 3.0);
+    words(PrintSheets::tr(
+              "Print at 100\u00a0%, not fitted to the page. Both lines must measure 100 mm with a steel rule; if "
+              "not, tell the program what they measure."),
+          {kMargin_mm + kRulerRoom_mm, size_mm_.height() - kMargin_mm}, 3.0);
   }
 
  private:
@@ -118,9 +118,10 @@ Result<void> written(const QString& title, const std::string& path, QPageSize::P
     QPainter painter(&writer);
     draw(writer, painter);
   }
-  const QByteArray pdf = withInformation(
-      buffer.data(), {title, QStringLiteral("Ferrule"), QStringLiteral("Ferrule"), QDateTime::currentDateTimeUtc()});
-  return writeTextFile(path, std::string_view(pdf.constData(), static_cast<std::size_t>(pdf.size())));
+  const auto pdf = withInformation(buffer.data(), {title, QStringLiteral("Ferrule"), QStringLiteral("Ferrule"),
+                                                   QString(), QDateTime::currentDateTimeUtc()});
+  if (!pdf) return failure(ErrorCode::FileNotWritable, path, pdf.error().detail);
+  return writeTextFile(path, std::string_view(pdf->constData(), static_cast<std::size_t>(pdf->size())));
 }
 
 /// What is left of a sheet beside the margins and the lines.

@@ -11,6 +11,7 @@
 
 #include "app/setup/figure_table.h"
 #include "app/setup/lines_view.h"
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/camera/rig_calibration.h"
 #include "core/camera/rig_from_lines.h"
@@ -173,7 +174,7 @@ void RigPage::refresh() {
   } else {
     verdict = tr("The tags agree to %1 (%2 px).").arg(mm(rig->tagRms_m), numbers().fixed(rig->poseRms_px, 2));
   }
-  result_->setText(verdict + QLatin1Char(' ') + place);
+  result_->setText(sentencesOf({verdict, place}));
   tags_->setVisible(!rig->tags.empty());
   tags_->setRowCount(static_cast<int>(rig->tags.size()));
   for (int row = 0; row < tags_->rowCount(); ++row) {
@@ -195,12 +196,12 @@ void RigPage::refresh() {
   const auto far =
       desk().errorMap() ? desk().errorMap()->at({0.45 * table.length_m, 0.45 * table.width_m}) : std::nullopt;
   if (!middle || !far) return gain_->setText({});
-  QString words = tr("A ball lies within %1 of its place at the middle and within %2 near a corner (95 %).")
+  QString words = tr("A ball lies within %1 of its place at the middle and within %2 near a corner (95\u00a0%).")
                       .arg(mm(middle->reach95_m(), 1), mm(far->reach95_m(), 1));
   if (isFromCushions(*rig)) {
-    words +=
-        QLatin1Char(' ') + tr("Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.")
-                               .arg(mm(std::max(0.0, far->reach95_m() - 0.001), 0));
+    words = sentencesOf(
+        {words, tr("Four tags and a lens from a board bring this to about 1 mm: some %1 less in the corner.")
+                    .arg(mm(std::max(0.0, far->reach95_m() - 0.001), 0))});
   }
   gain_->setText(words);
 }

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "app/words/joining.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -55,7 +56,7 @@ QString workWords(const QString& step) {
 QString lensWords(const LensCalibration& made, const Numbers& numbers) {
   const auto used = std::ranges::count(made.views, true, &ViewReport::used);
   QString words = SetupWords::tr(
-                      "The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4 % "
+                      "The lens foretells the board's corners to %1 px (rms) over %2 of %3 stills, out to %4\u00a0% "
                       "of the way to the picture's corners.")
                       .arg(numbers.fixed(made.lens.rms_px, 2))
                       .arg(used)
@@ -64,8 +65,8 @@ QString lensWords(const LensCalibration& made, const Numbers& numbers) {
   // A table fills most of a picture, its pockets stand near the corners.
   constexpr double kGoodReach = 0.8;
   if (made.coverage.reach < kGoodReach) {
-    words +=
-        QLatin1Char(' ') + SetupWords::tr("Beyond that the lens is a guess: add stills with the board in the corners.");
+    words = sentencesOf(
+        {words, SetupWords::tr("Beyond that the lens is a guess: add stills with the board in the corners.")});
   }
   return words;
 }
@@ -123,7 +124,7 @@ QString cureWords(ErrorComponent component) {
 QString worthWords(const ShotWorth& worth, const Numbers& numbers) {
   return SetupWords::tr(
              "Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either "
-             "side. Somebody who plays perfectly on these places pots %5 %.")
+             "side. Somebody who plays perfectly on these places pots %5\u00a0%.")
       .arg(numbers.degrees(worth.cut_rad, 1), numbers.degrees(worth.cutU_rad, 2), mm(worth.atPocketU_m, numbers, 1),
            mm(worth.room_m, numbers, 1), numbers.fixed(100.0 * worth.chance, 0));
 }

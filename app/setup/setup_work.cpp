@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The long work of a set-up: each piece copies what it needs and runs beside the window.
-#include <QDate>
 #include <QDir>
 #include <QFileInfo>
 #include <algorithm>
@@ -9,6 +8,7 @@
 
 #include "app/picture/image_of.h"
 #include "app/setup/setup_desk.h"
+#include "app/words/today.h"
 #include "core/camera/lens_file.h"
 #include "core/camera/projector_fit.h"
 #include "core/camera/rig_from_lines.h"
@@ -19,10 +19,6 @@
 namespace ferrule {
 
 namespace {
-
-std::string today() {
-  return QDate::currentDate().toString(Qt::ISODate).toStdString();
-}
 
 std::string nameOf(const QString& path) {
   return QFileInfo(path).fileName().toStdString();

@@ -130,7 +130,7 @@ void TagsPage::printTags() {
   const auto paper = static_cast<QPageSize::PageSizeId>(paper_->currentData().toInt());
   const auto written = writeTagSheets(state.measured.tagDictionary, ids, metresFromMillimetres(state.tagSide_mm), paper,
                                       path.toStdString());
-  emit desk().said(written ? tr("The tags are in %1; print it at 100 % and measure its lines.").arg(path)
+  emit desk().said(written ? tr("The tags are in %1; print it at 100\u00a0% and measure its lines.").arg(path)
                            : errorSentence(written.error()));
 }
 

@@ -11,6 +11,7 @@
 #include "app/window/inks.h"
 #include "app/window/places.h"
 #include "app/window/vertical_scroll.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -83,7 +84,7 @@ constexpr std::array kDrills{
 };
 constexpr std::array kProgress{
     QT_TRANSLATE_NOOP("PlaceHelp", "Choose a player and a period; a second column compares another period or player."),
-    QT_TRANSLATE_NOOP("PlaceHelp", "Bands and whiskers are 95 % intervals; a change within them may be chance."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Bands and whiskers are 95\u00a0% intervals; a change within them may be chance."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Click a point or a cell to look at the shots behind it."),
     QT_TRANSLATE_NOOP("PlaceHelp", "What to work on names three things at most, with what each is worth in frames."),
 };
@@ -135,7 +136,7 @@ HelpPage::HelpPage(const PlaceRow& place, QWidget* parent) : QDialog(parent) {
     return label;
   };
   add(name)->setFont(scaled(font(), 1.4, true));
-  add(QCoreApplication::translate("Places", place.help) + QLatin1Char('.'));
+  add(stopped(QCoreApplication::translate("Places", place.help)));
   int number = 0;
   for (const char* step : helpSteps(place.name))
     add(QStringLiteral("%1. %2").arg(++number).arg(QCoreApplication::translate("PlaceHelp", step)));

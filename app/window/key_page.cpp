@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include "app/window/actions.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -30,7 +31,7 @@ QString shownKeys(const char* keys) {
   QStringList shown;
   for (const QKeySequence& key : QKeySequence::listFromString(QString::fromLatin1(keys), QKeySequence::PortableText))
     shown << key.toString(QKeySequence::NativeText);
-  return shown.join(QStringLiteral(", "));
+  return listOf(shown);
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "core/geometry/units.h"
 
 namespace ferrule {
@@ -85,7 +86,7 @@ QString offsetWords(StrikeQuantity quantity, double offset, const Numbers& numbe
 }
 
 QString scaleWords(StrikeQuantity quantity, double scale, const Numbers& numbers) {
-  const QString percent = numbers.fixed(100.0 * std::abs(scale - 1.0), 0) + QStringLiteral(" %");
+  const QString percent = numbers.percent(std::abs(scale - 1.0));
   const bool less = scale < 1.0;
   switch (quantity) {
     case StrikeQuantity::Speed:
@@ -113,7 +114,7 @@ QStringList faults(StrikeQuantity quantity, const AskedFit& fit, const Numbers& 
   const bool scaled = fit.scale && standsOut(*fit.scale, 1.0) && std::abs(fit.scale->value - 1.0) > kWorthSayingScale;
   const bool share = scaled && isShare(fit);
   if (share && quantity == StrikeQuantity::Speed) {
-    const QString percent = numbers.fixed(100.0 * std::abs(fit.scale->value - 1.0), 0) + QStringLiteral(" %");
+    const QString percent = numbers.percent(std::abs(fit.scale->value - 1.0));
     words << (fit.scale->value < 1.0 ? AskedSentence::tr("long shots fall %1 short").arg(percent)
                                      : AskedSentence::tr("long shots go %1 too far").arg(percent));
   } else if (scaled) {
@@ -157,7 +158,7 @@ QString askedSentence(StrikeQuantity quantity, const AskedFit& fit, const Number
   } else {
     words << AskedSentence::tr("single shots scatter by less than the film can tell");
   }
-  return AskedSentence::tr("%1: %2.", "quantity, findings").arg(nameOf(quantity), words.join(QStringLiteral("; ")));
+  return AskedSentence::tr("%1: %2.", "quantity, findings").arg(nameOf(quantity), listApart(words));
 }
 
 QStringList askedLines(const AskedDelivered& result, const Numbers& numbers) {

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
@@ -36,7 +37,7 @@ QString tagList(const std::vector<int>& tags) {
   QStringList words;
   for (const int tag : tags)
     words << QString::number(tag);
-  return words.join(QStringLiteral(", "));
+  return listOf(words);
 }
 
 QString CheckSentence::sentence(const SelfCheck& check, const CheckNames& names) {

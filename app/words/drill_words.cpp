@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/drills/aim_lines.h"
 
@@ -218,7 +219,7 @@ QString stationWords(const DrillStation& station, const MeasuredTable& measured,
       parts << DrillWords::tr("by way of %n cushion(s)", nullptr, static_cast<int>(goal.cushions.size()));
     break;
   }
-  return parts.join(QStringLiteral(", "));
+  return listOf(parts);
 }
 
 QString goalWords(const DrillGoal& goal, const Numbers& numbers) {
@@ -302,10 +303,10 @@ QString shareWords(const MetShare& share, const Numbers& numbers) {
   if (share.known == 0) return DrillWords::tr("none yet");
   const QString counted = DrillWords::tr("%1 of %2").arg(numbers.whole(share.met), numbers.whole(share.known));
   const Interval interval = *share.interval();
-  const QString between = DrillWords::tr("between %1 and %2 %")
+  const QString between = DrillWords::tr("between %1 and %2\u00a0%")
                               .arg(numbers.fixed(100.0 * interval.least, 0), numbers.fixed(100.0 * interval.most, 0));
   if (!share.isEnough()) return DrillWords::tr("%1, %2: not enough yet for a share").arg(counted, between);
-  return DrillWords::tr("%1: %2 %, %3").arg(counted, numbers.fixed(100.0 * *share.share(), 0), between);
+  return DrillWords::tr("%1: %2\u00a0%, %3").arg(counted, numbers.fixed(100.0 * *share.share(), 0), between);
 }
 
 QString changeSentence(const DrillHistory& history, const Numbers& numbers) {

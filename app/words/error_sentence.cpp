@@ -111,7 +111,7 @@ QString ErrorSentence::boardMalformed() const {
 }
 
 QString ErrorSentence::coverageOneSided() const {
-  const QString rest = tr("(%1 % of the cells there, %2 % are needed); add stills with the board there.");
+  const QString rest = tr("(%1\u00a0% of the cells there, %2\u00a0% are needed); add stills with the board there.");
   const QString share = rest.arg(percent(0), percent(1));
   if (detail_ == QLatin1String("left")) {
     return tr("The stills of %1 hardly show the board on the left of the picture %2").arg(subject_, share);
@@ -125,7 +125,8 @@ QString ErrorSentence::coverageOneSided() const {
   if (detail_ == QLatin1String("bottom")) {
     return tr("The stills of %1 hardly show the board at the bottom of the picture %2").arg(subject_, share);
   }
-  return tr("The stills of %1 show the board in too little of the picture (%2 %, %3 % are needed); add stills with the "
+  return tr("The stills of %1 show the board in too little of the picture (%2\u00a0%, %3\u00a0% are needed); add "
+            "stills with the "
             "board in the empty parts.")
       .arg(subject_, percent(0), percent(1));
 }

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 
@@ -46,7 +47,7 @@ QString missSentence(const Target& target, const std::optional<MissAccount>& acc
     sentences << MissSentence::tr("The line was %1 off the middle of the pocket.").arg(angle);
   }
   if (target.rattled) sentences << MissSentence::tr("It rattled in the jaws.");
-  if (!account || !target.missSide) return sentences.join(u' ');
+  if (!account || !target.missSide) return sentencesOf(sentences);
 
   const double thin = (*target.missSide == MissSide::Over ? 1.0 : -1.0) * (error_rad < 0.0 ? -1.0 : 1.0);
   std::array parts{
@@ -68,9 +69,9 @@ QString missSentence(const Target& target, const std::optional<MissAccount>& acc
   if (words.isEmpty()) {
     sentences << MissSentence::tr("The film does not tell what brought it there.");
   } else {
-    sentences << atStart(words.join(QStringLiteral("; "))) + u'.';
+    sentences << stopped(atStart(listApart(words)));
   }
-  return sentences.join(u' ');
+  return sentencesOf(sentences);
 }
 
 QString notShownWords(NotShown reason) {

@@ -63,6 +63,19 @@ QString Numbers::whole(long long value) const {
   return locale_.toString(value);
 }
 
+QString Numbers::percent(double share, int decimals) const {
+  return NumberWords::tr("%1\u00a0%", "per cent").arg(fixed(100.0 * share, decimals));
+}
+
+QString Numbers::signedPercent(double share, int decimals) const {
+  return NumberWords::tr("%1\u00a0%", "per cent").arg(withSign(100.0 * share, decimals));
+}
+
+QString Numbers::percents(double least, double most, int decimals) const {
+  return NumberWords::tr("%1\u2013%2\u00a0%", "from, to, per cent")
+      .arg(fixed(100.0 * least, decimals), fixed(100.0 * most, decimals));
+}
+
 QString Numbers::seconds(double time_s, int decimals) const {
   return NumberWords::tr("%1 s").arg(fixed(time_s, decimals));
 }
@@ -97,6 +110,10 @@ QString Numbers::speedUnitName() const {
       break;
   }
   return NumberWords::tr("m/s");
+}
+
+double Numbers::speedShown(double speed_mps) const {
+  return speed_mps * speedFactor(speedUnit_);
 }
 
 double Numbers::mpsPerUnit() const {

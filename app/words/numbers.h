@@ -31,6 +31,12 @@ class Numbers {
   [[nodiscard]] QString withSign(double value, int decimals) const;
   [[nodiscard]] QString whole(long long value) const;
 
+  /// "62 %": with the blank, or none, that the language puts before the sign.
+  [[nodiscard]] QString percent(double share, int decimals = 0) const;
+  /// "+8 %", "−3 %".
+  [[nodiscard]] QString signedPercent(double share, int decimals = 0) const;
+  /// "58–66 %".
+  [[nodiscard]] QString percents(double least, double most, int decimals = 0) const;
   [[nodiscard]] QString seconds(double time_s, int decimals = 2) const;
   /// 1:02:03 or 2:03, for positions in a film.
   [[nodiscard]] QString clock(double time_s) const;
@@ -39,6 +45,8 @@ class Numbers {
   [[nodiscard]] QString degrees(double angle_rad, int decimals = 1) const;
   [[nodiscard]] QString speed(double speed_mps) const;
   [[nodiscard]] QString speedUnitName() const;
+  /// A speed in the shown unit, without it: for axes.
+  [[nodiscard]] double speedShown(double speed_mps) const;
   /// One of the shown unit, m/s: for editors.
   [[nodiscard]] double mpsPerUnit() const;
 

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <cmath>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -21,7 +22,7 @@ constexpr double kTellingLeave = 0.3;
 constexpr double kTie = 1.0;
 
 QString percent(double share) {
-  return PlanSentence::tr("%1 %", "per cent").arg(QLocale().toString(std::round(100.0 * share), 'f', 0));
+  return Numbers().percent(share);
 }
 
 int tenths(double share) {
@@ -92,13 +93,13 @@ QString planSentence(const Suggestion& suggestion, std::size_t index) {
   for (const QString& part : {leavePart(plan), foulPart(plan), valuePart(plan, against)}) {
     if (!part.isEmpty()) parts << part;
   }
-  return atStart(parts.join(PlanSentence::tr(", ", "between parts of a sentence"))) + QStringLiteral(".");
+  return stopped(atStart(listOf(parts)));
 }
 
 QString reviewSentence(const ShotReview& review) {
   QStringList parts{potPart(review.suggested, &review.taken)};
   if (const QString leave = leavePart(review.suggested); !leave.isEmpty()) parts << leave;
-  const QString reasons = parts.join(PlanSentence::tr(", ", "between parts of a sentence"));
+  const QString reasons = listOf(parts);
   const QString suggested = planWords(review.suggested.plan);
   const QString taken = planWords(review.taken.plan);
   if (suggested == taken && review.tie) return atStart(PlanSentence::tr("%1 was the right shot.").arg(taken));

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "app/words/joining.h"
 #include "app/words/trade_words.h"
 
 namespace ferrule {
@@ -15,7 +16,7 @@ struct RulingSentence {
 
 QString listed(const QStringList& words, const QString& lastJoint) {
   if (words.size() < 2) return words.join(QString());
-  return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + lastJoint + words.last();
+  return listOf(words.mid(0, words.size() - 1)) + lastJoint + words.last();
 }
 
 void addWhatHappened(QStringList& sentences, const Ruling& ruling, const SeatNames& names) {
@@ -79,7 +80,7 @@ class EvidenceLines {
       seen << eventWords(events_[static_cast<std::size_t>(number)]);
     }
     QString line = ruleNumberWords(evidence.rule);
-    if (!seen.isEmpty()) line += QStringLiteral(": ") + seen.join(QStringLiteral("; "));
+    if (!seen.isEmpty()) line = toldOf(line, listApart(seen));
     if (!lines_.contains(line)) lines_ << line;
   }
   [[nodiscard]] QStringList take() { return std::move(lines_); }
@@ -106,7 +107,7 @@ QString rulingSentence(const RuledShot& ruled, const SeatNames& names) {
   if (!ruling.overruledBy.empty()) {
     sentences << RulingSentence::tr("Overruled by %1.").arg(QString::fromStdString(ruling.overruledBy));
   }
-  return sentences.join(QLatin1Char(' '));
+  return sentencesOf(sentences);
 }
 
 QStringList rulingEvidence(const RuledShot& ruled, const std::vector<ShotEvent>& events) {

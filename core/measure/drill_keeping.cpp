@@ -50,22 +50,6 @@ NewDrillRun newRun(const RunTerms& terms, UtcMilliseconds now) {
   return run;
 }
 
-Result<KeptRun> runFrom(const DrillRunEntry& entry, const Record& record) {
-  auto drill = drillFrom(entry.run.drill, record);
-  if (!drill) return tl::make_unexpected(drill.error());
-  const auto mirroring = mirroringFromText(entry.run.mirrored);
-  if (!mirroring) return failure(ErrorCode::RecordBroken, record.path(), "drill_runs.mirrored");
-  KeptRun run;
-  run.id = entry.id;
-  run.terms = {std::move(*drill), *mirroring, entry.run.tableName, entry.run.table, entry.playerName};
-  run.started = entry.run.started;
-  run.ended = entry.ended;
-  run.source = entry.run.source;
-  for (const TrialEntry& trial : entry.trials)
-    run.trials.push_back(trialFrom(trial));
-  return run;
-}
-
 /// All shots of a session in their order, with their numbers in the record.
 struct SessionShots {
   std::vector<ShotReading> readings;
@@ -119,6 +103,22 @@ Result<void> removeCounted(Record& record, const NewDrillRun& run) {
 
 }  // namespace
 
+Result<KeptRun> keptRun(const DrillRunEntry& entry, const Record& record) {
+  auto drill = drillFrom(entry.run.drill, record);
+  if (!drill) return tl::make_unexpected(drill.error());
+  const auto mirroring = mirroringFromText(entry.run.mirrored);
+  if (!mirroring) return failure(ErrorCode::RecordBroken, record.path(), "drill_runs.mirrored");
+  KeptRun run;
+  run.id = entry.id;
+  run.terms = {std::move(*drill), *mirroring, entry.run.tableName, entry.run.table, entry.playerName};
+  run.started = entry.run.started;
+  run.ended = entry.ended;
+  run.source = entry.run.source;
+  for (const TrialEntry& trial : entry.trials)
+    run.trials.push_back(trialFrom(trial));
+  return run;
+}
+
 Result<std::vector<Drill>> ownDrills(Record& record) {
   const auto entries = record.drills();
   if (!entries) return tl::make_unexpected(entries.error());
@@ -160,7 +160,7 @@ Result<std::vector<KeptRun>> keptRuns(Record& record) {
   if (!entries) return tl::make_unexpected(entries.error());
   std::vector<KeptRun> runs;
   for (const DrillRunEntry& entry : *entries) {
-    auto run = runFrom(entry, record);
+    auto run = keptRun(entry, record);
     if (!run) return tl::make_unexpected(run.error());
     runs.push_back(std::move(*run));
   }

@@ -49,6 +49,8 @@ struct KeptRun {
                                      std::optional<ShotId> shot = std::nullopt);
 /// A run without a try goes; it says nothing.
 [[nodiscard]] Result<void> endRun(Record& record, const KeptRun& run, UtcMilliseconds now);
+/// A run as the record has it. Errors: RecordBroken.
+[[nodiscard]] Result<KeptRun> keptRun(const DrillRunEntry& entry, const Record& record);
 /// Of all drills, oldest first.
 [[nodiscard]] Result<std::vector<KeptRun>> keptRuns(Record& record);
 

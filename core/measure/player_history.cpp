@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <map>
 
+#include "core/drills/drill_score.h"
+#include "core/measure/player_drills.h"
 #include "core/progress/game_measures.h"
 
 namespace ferrule {
@@ -26,7 +28,9 @@ Occasion occasionOf(const SessionSummary& session) {
 
 class Gathering {
  public:
-  Gathering(Record& record, std::string player) : record_(record) { history_.player = std::move(player); }
+  Gathering(Record& record, std::string player, PlayerDrills drills) : record_(record), drills_(std::move(drills)) {
+    history_.player = std::move(player);
+  }
 
   Result<PlayerHistory> from(const std::vector<RecordedShot>& shots) {
     const auto all = record_.sessions();
@@ -39,6 +43,7 @@ class Gathering {
       }
       add(shots[i]);
     }
+    addRuns();
     markLostByChoice(history_);
     return std::move(history_);
   }
@@ -48,11 +53,10 @@ class Gathering {
     const SessionSummary& summary = *sessions_.at(shots[first].session);
     const auto measured = record_.tableOf(summary.id);
     if (!measured) return tl::make_unexpected(measured.error());
-    PlayedTable table{summary.tableName, measured->table, measured->balls.radius_m()};
-    const auto known = std::ranges::find(history_.tables, table);
-    const auto place = static_cast<std::size_t>(known - history_.tables.begin());
-    if (known == history_.tables.end()) history_.tables.push_back(std::move(table));
-    history_.sessions.push_back({summary.id.value, summary.name, summary.started, place, occasionOf(summary)});
+    const std::size_t place = placeOf({summary.tableName, measured->table, measured->balls.radius_m()});
+    history_.sessions.push_back({summary.id.value, summary.name, summary.started, place, occasionOf(summary), {}});
+    std::ranges::copy_if(summary.players, std::back_inserter(history_.sessions.back().opponents),
+                         [&](const std::string& name) { return !name.empty() && name != history_.player; });
     first_ = &shots[first];
     return {};
   }
@@ -75,14 +79,45 @@ class Gathering {
     shot.ruled = recorded.ruled;
     shot.foul = shot.foul || recorded.fouled;
     shot.wonFrame = recorded.wonFrame;
-    shot.suggestionShown = recorded.suggestionShown;
-    shot.choiceLoss = recorded.choiceLoss;
-    shot.deliveryLoss = recorded.deliveryLoss;
+    const SuggestionFigures& figures = recorded.suggestion;
+    shot.suggestionShown = figures.shown;
+    shot.choiceLoss = figures.choiceLoss;
+    shot.deliveryLoss = figures.deliveryLoss;
+    shot.potChance = figures.potChance;
+    shot.nextBall = recorded.nextBallAt;
+    shot.meant = {figures.askedSpeed_mps, figures.askedSide, figures.askedHeight, figures.leave,
+                  figures.leave.has_value() && !figures.askedSpeed_mps};
+    if (recorded.reply) {
+      shot.reply = Reply{recorded.reply->outcome, recorded.reply->fouled};
+      if (recorded.reply->directChance) shot.safeLeave = !(*recorded.reply->directChance > 0.0);
+    }
+    if (const auto ask = drills_.asks.find(recorded.id); ask != drills_.asks.end()) {
+      shot.drill = ask->second.drill;
+      shot.meant = ask->second.meant;
+    }
     shot.tags = recorded.tags;
     history_.shots.push_back(std::move(shot));
   }
 
+  void addRuns() {
+    for (const KeptRun& run : drills_.runs) {
+      const MetShare met = scoreOf(run.terms.drill, run.trials).all;
+      history_.runs.push_back({run.terms.drill.key, run.terms.drill.title, run.started,
+                               placeOf({run.terms.tableName, run.terms.table.table, run.terms.table.balls.radius_m()}),
+                               met.met, met.known});
+    }
+  }
+
+  /// The table's place among the history's.
+  std::size_t placeOf(PlayedTable table) {
+    const auto known = std::ranges::find(history_.tables, table);
+    const auto place = static_cast<std::size_t>(known - history_.tables.begin());
+    if (known == history_.tables.end()) history_.tables.push_back(std::move(table));
+    return place;
+  }
+
   Record& record_;
+  PlayerDrills drills_;
   PlayerHistory history_;
   std::map<SessionId, const SessionSummary*> sessions_;
   const RecordedShot* first_ = nullptr;
@@ -96,7 +131,9 @@ Result<PlayerHistory> playerHistory(Record& record, const std::string& player, c
   if (!*known) return failure(ErrorCode::NotFound, player, record.path());
   const auto shots = record.shotsOf((*known)->id, period);
   if (!shots) return tl::make_unexpected(shots.error());
-  return Gathering(record, player).from(*shots);
+  auto drills = playerDrills(record, (*known)->id, period);
+  if (!drills) return tl::make_unexpected(drills.error());
+  return Gathering(record, player, std::move(*drills)).from(*shots);
 }
 
 }  // namespace ferrule

@@ -3,6 +3,7 @@
 
 #include <map>
 #include <memory>
+#include <ranges>
 
 #include "core/geometry/units.h"
 #include "core/measure/delivered_strike.h"
@@ -94,50 +95,38 @@ std::optional<StrikeEvidence> evidenceOf(const Planner& planner, const Table& ta
 
 Result<ScatterEstimate> playerScatter(Record& record, const std::string& player, const Scatter& prior,
                                       const PhysicsParameters& parameters) {
-  const auto known = record.playerNamed(player);
-  if (!known) return tl::make_unexpected(known.error());
-  if (!*known) return failure(ErrorCode::NotFound, player, record.path());
-  const PlayerId id = (*known)->id;
   const auto history = playerHistory(record, player, {});
   if (!history) return tl::make_unexpected(history.error());
   const std::map<std::int64_t, Repeat> repeats = repeatsOf(*history);
   std::vector<StrikeEvidence> strikes;
   std::unique_ptr<Planner> planner;
+  std::optional<MeasuredTable> table;
   std::optional<MeasuredTable> plannersTable;
-  const auto sessions = record.sessions();
-  if (!sessions) return tl::make_unexpected(sessions.error());
-  for (const SessionSummary& session : *sessions) {
-    const auto frames = record.frames(session.id);
-    if (!frames) return tl::make_unexpected(frames.error());
-    std::optional<MeasuredTable> table;  // read with the session's first shot of the player
-    for (const FrameSummary& frame : *frames) {
-      const auto shots = record.shots(frame.id);
-      if (!shots) return tl::make_unexpected(shots.error());
-      for (const ShotSummary& summary : *shots) {
-        if (summary.player != id || !summary.delivery.aim_rad) continue;
-        const auto repeat = repeats.find(summary.id.value);
-        if (!summary.target && repeat == repeats.end()) continue;
-        if (!table) {
-          auto measured = record.tableOf(session.id);
-          if (!measured) return tl::make_unexpected(measured.error());
-          table = std::move(*measured);
-        }
-        if (plannersTable != *table) {
-          PhysicsParameters p = parameters;
-          p.ballRadius_m = table->balls.radius_m();
-          p.ballMass_kg = table->balls.mass_kg;
-          auto made = Planner::create(table->table, p);
-          if (!made) return tl::make_unexpected(made.error());
-          planner = std::make_unique<Planner>(std::move(*made));
-          plannersTable = *table;
-        }
-        const auto shot = record.shot(summary.id);
-        if (!shot) return tl::make_unexpected(shot.error());
-        const Repeat repeated = repeat == repeats.end() ? Repeat{} : repeat->second;
-        if (const auto evidence = evidenceOf(*planner, table->table, shot->reading, repeated, prior))
-          strikes.push_back(*evidence);
-      }
+  std::optional<std::size_t> session;  // whose table it is
+  for (const PlayedShot& played : history->shots | std::views::reverse) {
+    if (strikes.size() >= kMostScatterShots) break;
+    const auto repeat = repeats.find(played.id);
+    if (!played.tracked || (!played.pocket && repeat == repeats.end())) continue;
+    if (session != played.session) {
+      auto measured = record.tableOf(SessionId{history->sessions[played.session].id});
+      if (!measured) return tl::make_unexpected(measured.error());
+      table = std::move(*measured);
+      session = played.session;
     }
+    if (plannersTable != *table) {
+      PhysicsParameters p = parameters;
+      p.ballRadius_m = table->balls.radius_m();
+      p.ballMass_kg = table->balls.mass_kg;
+      auto made = Planner::create(table->table, p);
+      if (!made) return tl::make_unexpected(made.error());
+      planner = std::make_unique<Planner>(std::move(*made));
+      plannersTable = *table;
+    }
+    const auto shot = record.shot(ShotId{played.id});
+    if (!shot) return tl::make_unexpected(shot.error());
+    const Repeat repeated = repeat == repeats.end() ? Repeat{} : repeat->second;
+    if (const auto evidence = evidenceOf(*planner, table->table, shot->reading, repeated, prior))
+      strikes.push_back(*evidence);
   }
   return estimateScatter(strikes, prior);
 }

@@ -47,6 +47,7 @@ std::vector<Asked> askedOf(const PlayerHistory& history) {
     Asked& asked = all[i];
     asked.speed_mps = meant.speed_mps;
     asked.rest = meant.rest;
+    asked.restFromPlan = meant.rest && meant.restFromPlan;
     if (!setUps[i]) continue;
     const Repeats& sum = repeats[*setUps[i]];
     if (!asked.speed_mps && sum.speeds >= kFewestRepeats) {

@@ -18,6 +18,7 @@ struct Asked {
   std::optional<TablePoint> rest;  ///< of the cue ball
   bool speedFromRepeats = false;
   bool restFromRepeats = false;
+  bool restFromPlan = false;  ///< Meant::restFromPlan
 
   bool operator==(const Asked&) const = default;
 };

@@ -44,6 +44,11 @@ std::vector<PlayerHistory> byPocketWidth(const PlayerHistory& history) {
     width.shots.push_back(shot);
     width.shots.back().session = sessionPlace[shot.session];
   }
+  for (const PlayedRun& run : history.runs) {
+    PlayerHistory& width = widths[widthOfTable[run.table]];
+    width.runs.push_back(run);
+    width.runs.back().table = tablePlace[run.table];
+  }
   std::ranges::stable_sort(widths, std::ranges::greater{},
                            [](const PlayerHistory& width) { return width.shots.size(); });
   return widths;

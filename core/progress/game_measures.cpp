@@ -66,19 +66,31 @@ InningMeasure inningMeasure(const PlayerHistory& history, const Resampling& resa
   InningMeasure measure;
   std::vector<Observation> balls;
   std::vector<Observation> runOuts;  // one for each frame won
+  std::vector<Observation> frames;   // innings in each frame of a game
   const PlayedShot* before = nullptr;
   for (const PlayedShot& shot : history.shots) {
     const bool goesOn =
         before != nullptr && before->frame == shot.frame && before->number + 1 == shot.number && potsOn(*before);
     if (!goesOn) balls.push_back({shot.session, 0.0, {}});
+    if (!goesOn && !shot.game.empty()) {
+      if (before == nullptr || before->frame != shot.frame || frames.empty()) frames.push_back({shot.session, 0.0, {}});
+      frames.back().value += 1.0;
+    }
     if (!shot.foul) balls.back().value += shot.potted;
     if (shot.wonFrame) runOuts.push_back({shot.session, truth(balls.back().value >= kRunOutBalls), {}});
     before = &shot;
   }
   measure.innings = static_cast<int>(balls.size());
   measure.balls = meanOf(bySession(balls), resampling);
+  measure.inFrame = orNoValues(meanOf(bySession(frames), resampling));
   measure.runOuts = orNoValues(shareOf(bySession(runOuts)));
   return measure;
+}
+
+ReplyKind replyOf(const Reply& reply) {
+  if (reply.foul || reply.outcome == Outcome::Foul || reply.outcome == Outcome::Scratch) return ReplyKind::Fouled;
+  if (reply.outcome == Outcome::Pot) return ReplyKind::Potted;
+  return reply.outcome == Outcome::Safety ? ReplyKind::Safety : ReplyKind::Missed;
 }
 
 SafetyMeasure safetyMeasure(const PlayerHistory& history) {
@@ -87,6 +99,24 @@ SafetyMeasure safetyMeasure(const PlayerHistory& history) {
   measure.success = orNoValues(shareOf(sumsOf(history, [](const PlayedShot& shot) -> Value {
     return shot.outcome == Outcome::Safety && shot.safeLeave ? Value(truth(*shot.safeLeave)) : std::nullopt;
   })));
+  for (const PlayedShot& shot : history.shots) {
+    if (shot.outcome != Outcome::Safety || !shot.reply) continue;
+    ++measure.answered;
+    switch (replyOf(*shot.reply)) {
+      case ReplyKind::Potted:
+        ++measure.potted;
+        break;
+      case ReplyKind::Missed:
+        ++measure.missed;
+        break;
+      case ReplyKind::Safety:
+        ++measure.safeties;
+        break;
+      case ReplyKind::Fouled:
+        ++measure.fouled;
+        break;
+    }
+  }
   return measure;
 }
 

@@ -26,6 +26,9 @@ struct BreakMeasure {
 struct InningMeasure {
   int innings = 0;
   Answer<Estimate> balls = shortOf(ShortageKind::Shots);  ///< object balls in an inning, mean; Estimate::shots: innings
+  /// Innings of the player in a frame of a game, mean; Estimate::shots: frames. Fewer are better, and the opponent's
+  /// play has its part in them.
+  Answer<Estimate> inFrame = shortOf(ShortageKind::NoValues);
   /// Frames that an inning of kRunOutBalls or more won, of the frames that the player won.
   Answer<Estimate> runOuts = shortOf(ShortageKind::NoValues);
 };
@@ -33,10 +36,19 @@ struct InningMeasure {
 inline constexpr int kRunOutBalls = 5;
 [[nodiscard]] InningMeasure inningMeasure(const PlayerHistory& history, const Resampling& resampling);
 
+enum class ReplyKind { Potted, Missed, Safety, Fouled };
+[[nodiscard]] ReplyKind replyOf(const Reply& reply);
+
 struct SafetyMeasure {
   int tried = 0;
-  /// The next player had no direct shot, of the safeties where that is known.
+  /// The next player had no direct pot among the plans that stand beside that shot, of the safeties where such stand.
   Answer<Estimate> success = shortOf(ShortageKind::NoValues);
+  /// What the next player did, of the safeties that are followed by a shot.
+  int answered = 0;
+  int potted = 0;
+  int missed = 0;
+  int safeties = 0;
+  int fouled = 0;
 };
 [[nodiscard]] SafetyMeasure safetyMeasure(const PlayerHistory& history);
 

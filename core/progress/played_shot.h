@@ -35,16 +35,20 @@ struct PlayedSession {
   std::int64_t started_ms = 0;  ///< UTC, since 1970
   std::size_t table = 0;        ///< place in PlayerHistory::tables
   Occasion occasion = Occasion::Practice;
+  std::vector<std::string> opponents = {};  ///< who else played
 
   bool operator==(const PlayedSession&) const = default;
 };
 
-/// What was meant, where somebody or something said so before the strike.
+/// What was meant, where somebody or something said so before the strike: the drill, else a plan that was shown and
+/// played.
 struct Meant {
   std::optional<double> speed_mps;
-  std::optional<double> side;    ///< in ball radii
-  std::optional<double> height;  ///< in ball radii
-  std::optional<TablePoint> rest;
+  std::optional<double> side;      ///< in ball radii
+  std::optional<double> height;    ///< in ball radii
+  std::optional<TablePoint> rest;  ///< of the cue ball
+  /// Nobody said where: rest is the leave of the plan that the shot was read as, played without a fault.
+  bool restFromPlan = false;
 
   bool operator==(const Meant&) const = default;
 };
@@ -59,6 +63,26 @@ struct SteadierGain {
   double tipSpread = 0.0;    ///< that was drawn in, in ball radii
 
   bool operator==(const SteadierGain&) const = default;
+};
+
+/// What the player of the next shot did with the table, after a safety.
+struct Reply {
+  Outcome outcome = Outcome::Miss;
+  bool foul = false;
+
+  bool operator==(const Reply&) const = default;
+};
+
+/// One run of a drill.
+struct PlayedRun {
+  std::string drill;            ///< its key
+  std::string title = {};       ///< of a person's own drill; empty for a built-in one
+  std::int64_t started_ms = 0;  ///< UTC, since 1970
+  std::size_t table = 0;        ///< place in PlayerHistory::tables
+  int met = 0;                  ///< tries that met every goal
+  int known = 0;                ///< tries of which that is known
+
+  bool operator==(const PlayedRun&) const = default;
 };
 
 /// One shot of one player.
@@ -98,6 +122,11 @@ struct PlayedShot {
   std::optional<double> deliveryLoss;         ///< value(taken) - value(what came out)
   std::optional<SteadierGain> steadier = {};  ///< nothing where nobody played the shot again
 
+  std::optional<double> potChance = {};     ///< of the plan that was taken, as the planner had it for this player
+  std::optional<TablePoint> nextBall = {};  ///< where the ball lay afterwards that the plan goes on with
+  std::optional<Reply> reply = {};          ///< of somebody else to a safety
+  std::string drill = {};                   ///< the key of the drill at which it was the first shot of a try
+
   int potted = 0;                      ///< object balls
   bool foul = false;                   ///< a ruling says so, or a scratch
   bool ruled = false;                  ///< a referee watched
@@ -116,6 +145,7 @@ struct PlayerHistory {
   std::vector<PlayedTable> tables;
   std::vector<PlayedSession> sessions;
   std::vector<PlayedShot> shots;
+  std::vector<PlayedRun> runs = {};  ///< in the order of their start
 
   [[nodiscard]] const PlayedTable& tableOf(const PlayedShot& shot) const {
     return tables[sessions[shot.session].table];

@@ -51,6 +51,8 @@ PlayerProgress playerProgress(const PlayerHistory& history, const ProgressOption
   report.unforced = unforcedShare(played, difficulty);
   report.times = timeMeasure(played, resampling);
   report.choices = choiceMeasure(played, resampling);
+  report.position = positionPlay(played, resampling);
+  report.reliability = reliability(played, resampling);
   report.findings = findings(played, difficulty, report.strikes, report.aim, resampling);
   report.work = workItems(played, report.findings, resampling);
   report.highlights = highlightsOf(played, difficulty);

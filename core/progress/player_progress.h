@@ -11,6 +11,8 @@
 #include "core/progress/findings.h"
 #include "core/progress/game_measures.h"
 #include "core/progress/make_rate.h"
+#include "core/progress/position_play.h"
+#include "core/progress/reliability.h"
 #include "core/progress/work_items.h"
 
 /// Everything that a report or a screen says about one player's period, as one value.
@@ -39,6 +41,20 @@ struct ProgressOptions {
   bool operator==(const ProgressOptions&) const = default;
 };
 
+enum class GoalState { NotTried, NotYet, Met };
+
+/// A target of the time before, and what became of it (goals.h).
+struct GoalCheck {
+  WorkItem item;
+  GoalState state = GoalState::NotTried;
+  int met = 0;  ///< tries at the drill in the period; of a target of pots
+  int known = 0;
+  std::optional<Interval> interval;  ///< Wilson, of the share
+  std::optional<double> measured;    ///< the spread, of a target of speed or tip point
+
+  bool operator==(const GoalCheck&) const = default;
+};
+
 struct PlayerProgress {
   PlayerHistory history;  ///< of the pocket width with most shots; all numbers are of it alone
   DataQuality quality;
@@ -54,8 +70,11 @@ struct PlayerProgress {
   Answer<Estimate> unforced = shortOf(ShortageKind::Shots);
   TimeMeasure times;
   ChoiceMeasure choices;
+  PositionPlay position;
+  Reliability reliability;
   std::vector<Finding> findings;
   std::vector<WorkItem> work;
+  std::vector<GoalCheck> goals;  ///< filled by who knows the time before (checkGoals)
   Highlights highlights;
 
   /// The kind of intent with more attempts.

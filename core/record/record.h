@@ -40,7 +40,7 @@ struct RecordOptions {
 
 /// The schema's version that this program writes. Older files are brought forward on opening, after a copy named
 /// FILE.version-N.backup was made beside them; newer ones are refused.
-inline constexpr int kRecordVersion = 6;
+inline constexpr int kRecordVersion = 7;
 
 /// The store of everything that was measured or put in by hand: one SQLite file (DEVELOPERS.md, the record).
 ///
@@ -178,6 +178,8 @@ class Record {
   [[nodiscard]] Result<void> removeDrillRun(DrillRunId run);
   /// Of one drill, or of all; oldest first.
   [[nodiscard]] Result<std::vector<DrillRunEntry>> drillRuns(const std::optional<std::string>& key);
+  /// Of one player, of all drills; oldest first.
+  [[nodiscard]] Result<std::vector<DrillRunEntry>> drillRunsOf(PlayerId player);
 
  private:
   class Impl;

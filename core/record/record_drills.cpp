@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A person's own drills, and the runs of all drills with their tries.
 #include <QUuid>
+#include <map>
 
 #include "core/base/word_list.h"
 #include "core/record/drill_rows.h"
@@ -29,38 +30,69 @@ std::optional<Id<Tag>> idIn(const QVariant& value) {
   return number ? std::optional(Id<Tag>{*number}) : std::nullopt;
 }
 
-Result<std::vector<TrialGoalEntry>> goalsOf(Connection& connection, std::int64_t trial) {
+/// The tries of all runs that a condition lets pass, put to their runs; one question each for tries and goals, however
+/// many there are.
+Result<void> addTrials(Connection& connection, const QString& condition, const std::vector<QVariant>& values,
+                       std::map<std::int64_t, DrillRunEntry*>& runs) {
   const auto rows = connection.rows(
-      QStringLiteral("SELECT met, figure FROM trial_goals WHERE trial_id = ? ORDER BY number"), {bound(trial)});
+      QStringLiteral("SELECT t.run_id, t.id, t.station, t.leave_x_m, t.leave_y_m, t.miss_side, t.set_up_error_m, "
+                     "t.shot_id FROM drill_runs r JOIN trials t ON t.run_id = r.id ") +
+          condition + QStringLiteral("ORDER BY t.run_id, t.number"),
+      values);
   if (!rows) return tl::make_unexpected(rows.error());
-  std::vector<TrialGoalEntry> goals;
+  const auto goals = connection.rows(
+      QStringLiteral("SELECT t.run_id, t.id, g.met, g.figure FROM drill_runs r JOIN trials t ON t.run_id = r.id "
+                     "JOIN trial_goals g ON g.trial_id = t.id ") +
+          condition + QStringLiteral("ORDER BY t.run_id, t.number, g.number"),
+      values);
+  if (!goals) return tl::make_unexpected(goals.error());
+  auto goal = goals->begin();
   for (const Row& row : *rows) {
-    const auto met = optionalIntegerOf(row[0]);
-    goals.push_back({met ? std::optional(*met != 0) : std::nullopt, optionalRealOf(row[1])});
+    const auto run = runs.find(row[0].toLongLong());
+    // Another program may have written between the questions.
+    if (run == runs.end()) continue;
+    TrialEntry trial;
+    trial.station = row[2].toInt();
+    if (!row[3].isNull()) trial.leave = TablePoint{row[3].toDouble(), row[4].toDouble()};
+    if (!row[5].isNull()) trial.missSide = missSideFromText(textOf(row[5]));
+    trial.setUpError_m = optionalRealOf(row[6]);
+    trial.shot = idIn<ShotTag>(row[7]);
+    for (; goal != goals->end() && (*goal)[1].toLongLong() == row[1].toLongLong(); ++goal) {
+      const auto met = optionalIntegerOf((*goal)[2]);
+      trial.goals.push_back({met ? std::optional(*met != 0) : std::nullopt, optionalRealOf((*goal)[3])});
+    }
+    run->second->trials.push_back(std::move(trial));
   }
-  return goals;
+  return {};
 }
 
-Result<std::vector<TrialEntry>> trialsOf(Connection& connection, DrillRunId run) {
-  const auto rows = connection.rows(
-      QStringLiteral("SELECT id, station, leave_x_m, leave_y_m, miss_side, set_up_error_m, shot_id FROM trials "
-                     "WHERE run_id = ? ORDER BY number"),
-      {bound(run.value)});
+/// condition: on r, with a blank after it; empty for all.
+Result<std::vector<DrillRunEntry>> runsWhere(RecordInside::Impl& inside, const QString& condition,
+                                             const std::vector<QVariant>& values) {
+  Connection& connection = inside.connection;
+  const auto rows =
+      connection.rows(QLatin1String(kRunColumns) + condition + QStringLiteral("ORDER BY r.started_ms, r.id"), values);
   if (!rows) return tl::make_unexpected(rows.error());
-  std::vector<TrialEntry> trials;
+  std::vector<DrillRunEntry> runs;
+  runs.reserve(rows->size());
   for (const Row& row : *rows) {
-    auto goals = goalsOf(connection, row[0].toLongLong());
-    if (!goals) return tl::make_unexpected(goals.error());
-    TrialEntry trial;
-    trial.station = row[1].toInt();
-    if (!row[2].isNull()) trial.leave = TablePoint{row[2].toDouble(), row[3].toDouble()};
-    if (!row[4].isNull()) trial.missSide = missSideFromText(textOf(row[4]));
-    trial.setUpError_m = optionalRealOf(row[5]);
-    trial.shot = idIn<ShotTag>(row[6]);
-    trial.goals = std::move(*goals);
-    trials.push_back(std::move(trial));
+    auto table = parseMeasuredTable(textOf(row[5]), connection.path());
+    const auto source = runSourceFromText(textOf(row[11]));
+    if (!table || !source) return inside.senseless("drill_runs");
+    DrillRunEntry entry;
+    entry.id = DrillRunId{row[0].toLongLong()};
+    entry.run = {textOf(row[1]),           textOf(row[2]),      textOf(row[3]),
+                 textOf(row[4]),           std::move(*table),   idIn<PlayerTag>(row[6]),
+                 idIn<SessionTag>(row[8]), row[9].toLongLong(), *source};
+    entry.playerName = textOf(row[7]);
+    entry.ended = optionalIntegerOf(row[10]);
+    runs.push_back(std::move(entry));
   }
-  return trials;
+  std::map<std::int64_t, DrillRunEntry*> byId;
+  for (DrillRunEntry& run : runs)
+    byId[run.id.value] = &run;
+  if (auto done = addTrials(connection, condition, values, byId); !done) return tl::make_unexpected(done.error());
+  return runs;
 }
 
 }  // namespace
@@ -176,30 +208,12 @@ Result<void> Record::removeDrillRun(DrillRunId run) {
 }
 
 Result<std::vector<DrillRunEntry>> Record::drillRuns(const std::optional<std::string>& key) {
-  Connection& connection = impl_->connection;
-  const QString order = QStringLiteral("ORDER BY r.started_ms, r.id");
-  const auto rows = key ? connection.rows(QLatin1String(kRunColumns) + QStringLiteral("WHERE r.drill_key = ? ") + order,
-                                          {bound(std::string_view(*key))})
-                        : connection.rows(QLatin1String(kRunColumns) + order);
-  if (!rows) return tl::make_unexpected(rows.error());
-  std::vector<DrillRunEntry> runs;
-  for (const Row& row : *rows) {
-    auto table = parseMeasuredTable(textOf(row[5]), connection.path());
-    const auto source = runSourceFromText(textOf(row[11]));
-    if (!table || !source) return impl_->senseless("drill_runs");
-    DrillRunEntry entry;
-    entry.id = DrillRunId{row[0].toLongLong()};
-    entry.run = {textOf(row[1]),           textOf(row[2]),      textOf(row[3]),
-                 textOf(row[4]),           std::move(*table),   idIn<PlayerTag>(row[6]),
-                 idIn<SessionTag>(row[8]), row[9].toLongLong(), *source};
-    entry.playerName = textOf(row[7]);
-    entry.ended = optionalIntegerOf(row[10]);
-    auto trials = trialsOf(connection, entry.id);
-    if (!trials) return tl::make_unexpected(trials.error());
-    entry.trials = std::move(*trials);
-    runs.push_back(std::move(entry));
-  }
-  return runs;
+  if (!key) return runsWhere(*impl_, {}, {});
+  return runsWhere(*impl_, QStringLiteral("WHERE r.drill_key = ? "), {bound(std::string_view(*key))});
+}
+
+Result<std::vector<DrillRunEntry>> Record::drillRunsOf(PlayerId player) {
+  return runsWhere(*impl_, QStringLiteral("WHERE r.player_id = ? "), {bound(player.value)});
 }
 
 }  // namespace ferrule

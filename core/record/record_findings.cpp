@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What was found out from shots that are in the record: about their table, and about each of them.
 #include "core/record/record_impl.h"
+#include "core/record/schema.h"
 
 namespace ferrule {
 
@@ -80,7 +81,8 @@ Result<void> Record::keepSuggestion(ShotId shot, const SuggestionEntry& suggesti
         {bound(std::string_view(suggestion.planner)), bound(suggestion.shown), bound(suggestion.choiceLoss),
          bound(suggestion.deliveryLoss), bound(std::string_view(suggestion.content)), bound(shot.value)});
     if (done && connection.changedRows() == 0) return impl_->notFound("shot", shot.value);
-    return done;
+    if (!done) return done;
+    return connection.run(QLatin1String(suggestionFigures()) + QStringLiteral(" AND shot_id = ?"), {bound(shot.value)});
   });
 }
 

@@ -28,7 +28,12 @@ QString shotsQuery() {
              "k.cause_id IS NULL), "
              "EXISTS(SELECT 1 FROM corrections k WHERE k.entity = 'shot' AND k.entity_id = s.id AND k.field IN "
              "('target_ball', 'target_pocket')), r.shot_id IS NOT NULL, coalesce(r.fouls, '') <> '', ") +
-         QLatin1String(kWon) + QStringLiteral(", g.shown, g.choice_loss, g.delivery_loss, f.game") +
+         QLatin1String(kWon) +
+         QStringLiteral(
+             ", g.shown, g.choice_loss, g.delivery_loss, f.game, g.pot_chance, g.leave_x_m, g.leave_y_m, g.next_ball, "
+             "g.asked_speed_mps, g.asked_side, g.asked_height, n.after_x_m, n.after_y_m, a.outcome, "
+             "coalesce((SELECT fouls FROM rulings WHERE shot_id = a.id), '') <> '', "
+             "(SELECT direct_chance FROM suggestions WHERE shot_id = a.id)") +
          QLatin1String(kShots) +
          QStringLiteral(
              "LEFT JOIN shots p ON p.frame_id = s.frame_id AND p.number = s.number - 1 "
@@ -36,7 +41,10 @@ QString shotsQuery() {
              "LEFT JOIN positions c ON c.shot_id = s.id AND c.ball = 'cue' "
              "LEFT JOIN positions t ON t.shot_id = s.id AND t.ball = s.target_ball "
              "LEFT JOIN rulings r ON r.shot_id = s.id "
-             "LEFT JOIN suggestions g ON g.shot_id = s.id") +
+             "LEFT JOIN suggestions g ON g.shot_id = s.id "
+             "LEFT JOIN positions n ON n.shot_id = s.id AND n.ball = g.next_ball "
+             "LEFT JOIN shots a ON s.outcome = 'safety' AND a.frame_id = s.frame_id AND a.number = s.number + 1 "
+             "AND a.player_id <> s.player_id") +
          QLatin1String(kOfPlayer) + QLatin1String(kInOrder);
 }
 
@@ -45,8 +53,27 @@ std::optional<Measured> measuredIn(const Row& row, std::size_t at) {
   return Measured{row[at].toDouble(), row[at + 1].toDouble()};
 }
 
+std::optional<TablePoint> placeIn(const Row& row, std::size_t at) {
+  if (row[at].isNull() || row[at + 1].isNull()) return std::nullopt;
+  return TablePoint{row[at].toDouble(), row[at + 1].toDouble()};
+}
+
+SuggestionFigures figuresIn(const Row& row) {
+  SuggestionFigures figures;
+  figures.shown = row[36].toBool();
+  figures.choiceLoss = optionalRealOf(row[37]);
+  figures.deliveryLoss = optionalRealOf(row[38]);
+  figures.potChance = optionalRealOf(row[40]);
+  figures.leave = placeIn(row, 41);
+  if (!row[43].isNull()) figures.nextBall = ballFromText(textOf(row[43]));
+  figures.askedSpeed_mps = optionalRealOf(row[44]);
+  figures.askedSide = optionalRealOf(row[45]);
+  figures.askedHeight = optionalRealOf(row[46]);
+  return figures;
+}
+
 void putBall(Position& position, BallName ball, const Row& row, std::size_t at) {
-  if (!row[at].isNull()) position.push_back({ball, {row[at].toDouble(), row[at + 1].toDouble()}});
+  if (const auto place = placeIn(row, at)) position.push_back({ball, *place});
 }
 
 /// Nothing where a word is not one of ours.
@@ -90,10 +117,14 @@ std::optional<RecordedShot> shotIn(const Row& row) {
   shot.ruled = row[33].toBool();
   shot.fouled = row[34].toBool();
   shot.wonFrame = row[35].toBool();
-  shot.suggestionShown = row[36].toBool();
-  shot.choiceLoss = optionalRealOf(row[37]);
-  shot.deliveryLoss = optionalRealOf(row[38]);
+  shot.suggestion = figuresIn(row);
   shot.game = textOf(row[39]);
+  shot.nextBallAt = placeIn(row, 47);
+  if (!row[49].isNull()) {
+    const auto reply = outcomeFromText(textOf(row[49]));
+    if (!reply) return std::nullopt;
+    shot.reply = RecordedReply{*reply, row[50].toBool(), optionalRealOf(row[51])};
+  }
   return shot;
 }
 

@@ -19,6 +19,31 @@ struct SessionPeriod {
   bool operator==(const SessionPeriod&) const = default;
 };
 
+/// What a kept suggestion says of the shot that was taken (suggestionFigures in schema.h).
+struct SuggestionFigures {
+  bool shown = false;  ///< before the shot
+  std::optional<double> choiceLoss;
+  std::optional<double> deliveryLoss;
+  std::optional<double> potChance;       ///< of the plan that was taken
+  std::optional<TablePoint> leave;       ///< where that plan leaves the cue ball
+  std::optional<BallName> nextBall;      ///< that it goes on with
+  std::optional<double> askedSpeed_mps;  ///< of the plan that was shown and played
+  std::optional<double> askedSide;
+  std::optional<double> askedHeight;
+
+  bool operator==(const SuggestionFigures&) const = default;
+};
+
+/// The shot of somebody else that came after a safety.
+struct RecordedReply {
+  Outcome outcome = Outcome::Miss;
+  bool fouled = false;
+  /// The best chance of a direct pot among the plans beside it; 0: none was direct. Nothing without plans.
+  std::optional<double> directChance;
+
+  bool operator==(const RecordedReply&) const = default;
+};
+
 /// A shot as far as statistics need it. Values are the corrected ones where a person corrected them.
 struct RecordedShot {
   ShotId id;
@@ -34,10 +59,10 @@ struct RecordedShot {
   bool ruled = false;
   bool fouled = false;    ///< the ruling names a foul
   bool wonFrame = false;  ///< the ruling ends the frame in favour of the shooter
-  bool suggestionShown = false;
-  std::optional<double> choiceLoss;
-  std::optional<double> deliveryLoss;
-  std::vector<std::string> tags;  ///< in the order of their bytes
+  SuggestionFigures suggestion;
+  std::optional<TablePoint> nextBallAt;  ///< where suggestion.nextBall lay after the shot
+  std::optional<RecordedReply> reply;    ///< to a safety
+  std::vector<std::string> tags;         ///< in the order of their bytes
 
   bool operator==(const RecordedShot&) const = default;
 };

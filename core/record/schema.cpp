@@ -380,9 +380,38 @@ constexpr const char* kVersion6[] = {
     ) STRICT, WITHOUT ROWID)",
 };
 
+constexpr const char* kSuggestionFigures = R"(UPDATE suggestions SET
+      pot_chance = CAST(json_extract(content, '$.review.taken.pot_chance') AS REAL),
+      leave_x_m = CAST(json_extract(content, '$.review.taken.leave_x_mm') AS REAL) / 1000.0,
+      leave_y_m = CAST(json_extract(content, '$.review.taken.leave_y_mm') AS REAL) / 1000.0,
+      next_ball = CAST(json_extract(content, '$.review.taken.next_ball') AS TEXT),
+      asked_speed_mps = CASE WHEN shown AND json_extract(content, '$.review.taken.rank') = 1
+        THEN CAST(json_extract(content, '$.review.suggested.speed_m_s') AS REAL) END,
+      asked_side = CASE WHEN shown AND json_extract(content, '$.review.taken.rank') = 1
+        THEN CAST(json_extract(content, '$.review.suggested.side') AS REAL) END,
+      asked_height = CASE WHEN shown AND json_extract(content, '$.review.taken.rank') = 1
+        THEN CAST(json_extract(content, '$.review.suggested.height') AS REAL) END,
+      direct_chance = CASE WHEN json_type(content, '$.plans') = 'array' THEN (
+        SELECT coalesce(max(CAST(json_extract(value, '$.pot_chance') AS REAL)), 0.0)
+        FROM json_each(content, '$.plans') WHERE json_extract(value, '$.kind') = 'direct') END
+      WHERE json_valid(content))";
+
+// Figures out of the suggestions, so that a chart does not read them all.
+constexpr const char* kVersion7[] = {
+    "ALTER TABLE suggestions ADD COLUMN pot_chance REAL",
+    "ALTER TABLE suggestions ADD COLUMN leave_x_m REAL",
+    "ALTER TABLE suggestions ADD COLUMN leave_y_m REAL",
+    "ALTER TABLE suggestions ADD COLUMN next_ball TEXT",
+    "ALTER TABLE suggestions ADD COLUMN asked_speed_mps REAL",
+    "ALTER TABLE suggestions ADD COLUMN asked_side REAL",
+    "ALTER TABLE suggestions ADD COLUMN asked_height REAL",
+    "ALTER TABLE suggestions ADD COLUMN direct_chance REAL",
+    kSuggestionFigures,
+};
+
 constexpr std::array kMigrations{
-    Migration{1, kVersion1}, Migration{2, kVersion2}, Migration{3, kVersion3},
-    Migration{4, kVersion4}, Migration{5, kVersion5}, Migration{6, kVersion6},
+    Migration{1, kVersion1}, Migration{2, kVersion2}, Migration{3, kVersion3}, Migration{4, kVersion4},
+    Migration{5, kVersion5}, Migration{6, kVersion6}, Migration{7, kVersion7},
 };
 static_assert(kMigrations.back().version == kRecordVersion);
 
@@ -390,6 +419,10 @@ static_assert(kMigrations.back().version == kRecordVersion);
 
 std::span<const Migration> migrations() {
   return kMigrations;
+}
+
+const char* suggestionFigures() {
+  return kSuggestionFigures;
 }
 
 }  // namespace ferrule

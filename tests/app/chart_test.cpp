@@ -3,9 +3,13 @@
 #include <QPainter>
 #include <QtTest>
 
+#include "app/report/chart_csv.h"
 #include "app/report/chart_painter.h"
+#include "app/report/drill_charts.h"
+#include "app/report/play_charts.h"
 #include "app/report/report_charts.h"
 #include "app/report/report_sheet.h"
+#include "app/report/shot_charts.h"
 #include "core/progress/player_progress.h"
 #include "tests/support/invented_squad.h"
 #include "tests/support/test_registry.h"
@@ -58,6 +62,9 @@ class ChartTest : public QObject {
  private slots:
   void chartsStayWithinTheirArea_data();
   void chartsStayWithinTheirArea();
+  void chartsOfPlayStayWithinTheirArea();
+  void speedsAreInTheChosenUnit_data();
+  void speedsAreInTheChosenUnit();
   void stepsAreRound();
   void cellsWithFewShotsShowNoShare();
   void thereIsNoChartOfNothing();
@@ -91,6 +98,69 @@ void ChartTest::chartsStayWithinTheirArea() {
     QVERIFY(ink.inside > 500);
     QCOMPARE(ink.outside, 0);
   }
+}
+
+void ChartTest::chartsOfPlayStayWithinTheirArea() {
+  const ReportWords words{QLocale(QLocale::English)};
+  const PlayerProgress& report = progress();
+  const auto drill = chosenDrill(report.history, {});
+  QVERIFY(drill.has_value());
+  const std::vector<std::optional<Chart>> charts{
+      gameChart(report, words),
+      safetyChart(report.safeties, words),
+      positionChart(report.position, words),
+      boxesChart(report.choices, words),
+      reliabilityChart(report.reliability, words),
+      historyChart(drill->history, "Drill", words.numbers()),
+  };
+  for (const auto& chart : charts) {
+    QVERIFY(chart.has_value());
+    // The narrowest card of the window is 300 px of 1.2 px a point.
+    for (const double width_pt : {250.0, 490.0}) {
+      const Ink ink = inkOf(*chart, width_pt, 2.0);
+      QVERIFY(ink.inside > 500);
+      QVERIFY2(ink.outside == 0, qPrintable(titleOf(*chart) + QString(" %1").arg(width_pt)));
+    }
+  }
+}
+
+void ChartTest::speedsAreInTheChosenUnit_data() {
+  QTest::addColumn<int>("unit");
+  QTest::addColumn<double>("factor");
+  QTest::addColumn<QString>("name");
+  QTest::addColumn<QString>("header");
+  QTest::newRow("m/s") << 0 << 1.0 << "m/s"
+                       << "asked_m_s,delivered_m_s,hollow,words";
+  QTest::newRow("km/h") << 1 << 3.6 << "km/h"
+                        << "asked_km_h,delivered_km_h,hollow,words";
+  // The international mile of 1959 is 1609.344 m.
+  QTest::newRow("mph") << 2 << 3600.0 / 1609.344 << "mph"
+                       << "asked_mph,delivered_mph,hollow,words";
+}
+
+void ChartTest::speedsAreInTheChosenUnit() {
+  QFETCH(int, unit);
+  QFETCH(double, factor);
+  QFETCH(QString, name);
+  QFETCH(QString, header);
+  const PlayerHistory& history = progress().history;
+  const std::vector<Asked> asked = askedOf(history);
+  const ReportWords words(QLocale(QLocale::English), static_cast<SpeedUnit>(unit));
+  const auto chart = speedAskedChart(history, asked, words);
+  const auto& plane = std::get<PointChart>(*chart);
+  QVERIFY(plane.acrossWords.endsWith(name) && plane.upWords.endsWith(name));
+  for (const ChartPoint& point : plane.points) {
+    QVERIFY(std::abs(point.x - factor * *asked[point.key].speed_mps) < 1e-9);
+    QVERIFY(std::abs(point.y - factor * *history.shots[point.key].speed_mps) < 1e-9);
+    // Who points at it is told the same.
+    QVERIFY2(point.words.contains(words.numbers().speed(*history.shots[point.key].speed_mps)), qPrintable(point.words));
+  }
+  QVERIFY(QString::fromStdString(chartCsv(*chart)).startsWith(header + "\r\n"));
+  const auto sides = missChart(progress().misses, words);
+  const auto& rows = std::get<SplitChart>(*sides).rows;
+  QVERIFY(rows.size() > 2);
+  for (std::size_t i = 2; i < rows.size(); ++i)
+    QVERIFY2(rows[i].label.endsWith(name), qPrintable(rows[i].label));
 }
 
 void ChartTest::stepsAreRound() {

@@ -167,7 +167,7 @@ void DrillsStoryTest::aRunIsPlayedByKeysAndStandsInTheRecord() {
   place_->act(ActionId::LogThick);
   place_->act(ActionId::LogThin);
   place_->act(ActionId::LogMissed);
-  QVERIFY(find<QLabel>("runScore")->text().contains("7 of 10: 70 %, between 40 and 89 %"));
+  QVERIFY(find<QLabel>("runScore")->text().contains(QStringLiteral("7 of 10: 70\u00a0%, between 40 and 89\u00a0%")));
   QVERIFY(find<QLabel>("runScore")->text().contains("thick 1, thin 1"));
   QCOMPARE(find<QListWidget>("runTries")->count(), 10);
   // The first station has had its ten.

@@ -89,12 +89,14 @@ void JudgementPanelTest::thePanelSetsSuggestedBesideTaken() {
   ShotPanel panel;
   panel.setShot(shot, MeasuredTable{}, {}, suggested->kept);
   const QString words = textOf(panel, "choiceWords");
-  QVERIFY2(words.contains("71 %") && words.contains("64 %") && words.contains("11 in 100"), qPrintable(words));
+  QVERIFY2(words.contains(QStringLiteral("71\u00a0%")) && words.contains(QStringLiteral("64\u00a0%")) &&
+               words.contains("11 in 100"),
+           qPrintable(words));
   QVERIFY(!words.contains("had been shown"));
   const auto rows = planRows(suggested->kept, Numbers());
   QCOMPARE(rows.size(), std::size_t{7});
-  QCOMPARE(rows[1].suggested, QString("71 %"));
-  QCOMPARE(rows[1].taken, QString("64 %"));
+  QCOMPARE(rows[1].suggested, QStringLiteral("71\u00a0%"));
+  QCOMPARE(rows[1].taken, QStringLiteral("64\u00a0%"));
   QVERIFY(allTextOf(panel).contains(rows[0].taken));
 }
 

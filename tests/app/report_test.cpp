@@ -4,7 +4,9 @@
 #include <QTemporaryDir>
 #include <QtTest>
 
+#include "app/report/chart_words.h"
 #include "app/report/report_builder.h"
+#include "app/report/report_charts.h"
 #include "app/report/report_csv.h"
 #include "app/report/report_html.h"
 #include "app/report/report_pdf.h"
@@ -72,6 +74,9 @@ class ReportTest : public QObject {
   void thePdfSaysWhoMadeItAndEmbedsItsFonts();
   void thePdfTakesTheSheetThatWasAsked();
   void thePdfHoldsTheWordsOfTheReport();
+  void thePdfIsTaggedInTheOrderOfReading();
+  void figuresSpeakForThemselves();
+  void nothingIsLeftOfTheMarks();
   void theHtmlIsOneFile();
   void theFirstPageSaysWhatWasPlanted();
   void noiseIsSaidToBeNoise();
@@ -82,6 +87,8 @@ class ReportTest : public QObject {
   void otherTablesAreNamed();
   void aNameInAnyScriptIsKept_data();
   void aNameInAnyScriptIsKept();
+  void aNameFromRightToLeftIsReadInItsOrder_data();
+  void aNameFromRightToLeftIsReadInItsOrder();
   void lettersThatNoFontHasAreNamed();
   void theCoachsNoteIsPrinted();
   void theNumbersLieBesideIt();
@@ -134,6 +141,86 @@ void ReportTest::thePdfHoldsTheWordsOfTheReport() {
   QVERIFY(!text.contains(QRegularExpression("%\\d")));
 }
 
+/// pdfinfo of poppler reads the structure as a screen reader does.
+void ReportTest::thePdfIsTaggedInTheOrderOfReading() {
+  const Report report = buildReport(progressOf(junior(1)), english());
+  const QString path = write(junior(1));
+  const QString information = said("pdfinfo", {path});
+  QVERIFY2(information.contains(QRegularExpression("Tagged: +yes")), qPrintable(information));
+  const QString told = said("pdfinfo", {"-struct-text", path});
+  QVERIFY2(!told.contains("Error"), qPrintable(told));
+  // Words are parted by blanks, at the ends of lines, too, and have letters, not ligatures.
+  QVERIFY(!told.contains('\t'));
+  QVERIFY(!told.contains(QChar(0xFB01)));
+  QVERIFY2(told.contains("the true number lies between"), qPrintable(told));
+  // Every word of the report's blocks stands in the tree, in the order of the report.
+  const auto plain = [](QString words) { return words.remove(QRegularExpression("[\\s\"\u00a0]")); };
+  const QString all = plain(told);
+  qsizetype at = 0;
+  const auto follows = [&](const QString& words) {
+    // A figure's content stands between; the first letters of a block tell it.
+    const QString wanted = plain(words).left(24);
+    const qsizetype found = all.indexOf(wanted, at);
+    if (found < 0) return false;
+    at = found + wanted.size();
+    return true;
+  };
+  int blocks = 0;
+  for (const ReportPage& page : report.pages) {
+    for (const ReportBlock& block : page.blocks) {
+      QStringList words;
+      if (const auto* text = std::get_if<ReportText>(&block)) words << text->words;
+      if (const auto* box = std::get_if<ReportBox>(&block)) words << box->heading << box->lines;
+      if (const auto* charts = std::get_if<ReportCharts>(&block)) words << titleOf(charts->charts.front());
+      if (const auto* table = std::get_if<ReportTable>(&block)) {
+        for (const QStringList& row : table->rows)
+          words << row.front();
+      }
+      for (const QString& one : words) {
+        QVERIFY2(follows(one), qPrintable(one + "\n" + told));
+        ++blocks;
+      }
+    }
+  }
+  QVERIFY(blocks > 40);
+  const QString tree = said("pdfinfo", {"-struct", path});
+  for (const char* kind : {"Document", "Sect", "H1", "H2", "H3", "P (", "Figure", "Table", "TR", "TH", "TD"})
+    QVERIFY2(tree.contains(kind), kind);
+  QCOMPARE(tree.count(QRegularExpression("^ +H1", QRegularExpression::MultilineOption)), qsizetype{1});
+}
+
+void ReportTest::figuresSpeakForThemselves() {
+  const Report report = buildReport(progressOf(junior(1)), english());
+  const QByteArray pdf = said("qpdf", {"--qdf", "--object-streams=disable", write(junior(1)), "-"}).toUtf8();
+  qsizetype figures = 0;
+  for (const ReportPage& page : report.pages) {
+    for (const ReportBlock& block : page.blocks) {
+      if (const auto* charts = std::get_if<ReportCharts>(&block))
+        figures += static_cast<qsizetype>(charts->charts.size());
+    }
+  }
+  QVERIFY(figures >= 5);
+  QCOMPARE(pdf.count("/S /Figure"), figures);
+  QCOMPARE(pdf.count("/Alt "), figures);
+  QVERIFY(pdf.contains("/Lang (en-GB)"));
+  QVERIFY(pdf.contains("/DisplayDocTitle true"));
+  // What a chart says holds its numbers.
+  const auto grid =
+      makeGridChart(progressOf(junior(1)).inferred.byCueBall, "Made", 1.27, ReportWords(english().locale));
+  const QString words = spokenChart(*grid);
+  for (const auto& row : std::get<GridChart>(*grid).cells) {
+    for (const GridCell& cell : row) {
+      if (cell.shade) QVERIFY2(words.contains(cell.words) && words.contains(cell.small), qPrintable(words));
+    }
+  }
+}
+
+void ReportTest::nothingIsLeftOfTheMarks() {
+  const QByteArray pdf = said("qpdf", {"--qdf", "--object-streams=disable", write(junior(1)), "-"}).toUtf8();
+  QVERIFY(!pdf.contains("-4000000"));
+  QCOMPARE(pdf.count(" BDC") + pdf.count(" BMC"), pdf.count("EMC\n"));
+}
+
 void ReportTest::theHtmlIsOneFile() {
   const QString html = reportHtml(buildReport(progressOf(junior(0)), english()));
   QVERIFY(html.contains("<html lang=\"en"));
@@ -169,6 +256,7 @@ void ReportTest::oneShotGivesSentencesAndNoChart() {
   PlayerHistory one = junior(2);
   one.sessions.resize(1);
   one.shots.resize(1);
+  one.runs.clear();
   const Report report = buildReport(progressOf(one), english());
   for (const ReportPage& page : report.pages) {
     for (const ReportBlock& block : page.blocks)
@@ -209,6 +297,8 @@ void ReportTest::aNameInAnyScriptIsKept_data() {
   QTest::newRow("Greek") << QString::fromUtf8("Ιλβα Μορν");
   QTest::newRow("Cyrillic") << QString::fromUtf8("Тамо Рек");
   QTest::newRow("marks") << QString::fromUtf8("Łåņőřë Þü");
+  QTest::newRow("Chinese") << QString::fromUtf8("张小明");
+  QTest::newRow("Japanese") << QString::fromUtf8("たなかはな");
   QTest::newRow("markup") << QString::fromUtf8("A <b>& \"C\" %1 %n");
 }
 
@@ -220,6 +310,26 @@ void ReportTest::aNameInAnyScriptIsKept() {
   QVERIFY(said("pdftotext", {write(history), "-"}).contains(name));
   QVERIFY(said("pdfinfo", {folder_.filePath("report.pdf")}).contains(name));
   QVERIFY(reportHtml(buildReport(progressOf(history), english())).contains(name.toHtmlEscaped()));
+}
+
+void ReportTest::aNameFromRightToLeftIsReadInItsOrder_data() {
+  QTest::addColumn<QString>("name");
+  QTest::newRow("Hebrew") << QString::fromUtf8("דנה כהן");
+  QTest::newRow("Arabic") << QString::fromUtf8("سارة حداد");
+}
+
+void ReportTest::aNameFromRightToLeftIsReadInItsOrder() {
+  QFETCH(QString, name);
+  PlayerHistory history = junior(2);
+  history.player = name.toStdString();
+  QVERIFY2(lettersWithoutFont(name).isEmpty(), qPrintable(lettersWithoutFont(name)));
+  const QString path = write(history);
+  int status = -1;
+  const QString checked = said("qpdf", {"--check", path}, &status);
+  QVERIFY2(status == 0, qPrintable(checked));
+  QVERIFY(said("pdfinfo", {path}).contains(name));
+  // The letters are shaped and stand in the order of the line; the words for reading are the name as it was typed.
+  QVERIFY2(said("pdfinfo", {"-struct-text", path}).contains(name), qPrintable(said("pdfinfo", {"-struct-text", path})));
 }
 
 void ReportTest::lettersThatNoFontHasAreNamed() {
@@ -237,7 +347,10 @@ void ReportTest::theCoachsNoteIsPrinted() {
 }
 
 void ReportTest::theNumbersLieBesideIt() {
-  const QString csv = QString::fromStdString(reportCsv(progressOf(junior(0))));
+  PlayerHistory unjudged = junior(0);
+  for (PlayedShot& shot : unjudged.shots)
+    shot.choiceLoss.reset();
+  const QString csv = QString::fromStdString(reportCsv(progressOf(unjudged)));
   QVERIFY(csv.startsWith("measure,group,unit,value,least,most,count,sessions,reason\r\n"));
   QVERIFY(csv.contains("\r\nmade,inferred,percent,"));
   QVERIFY(csv.contains("finding: speed trend,change,percent,-"));

@@ -62,7 +62,7 @@ void AskedCommandTest::aDeviceThatFallsShortIsFoundFromTenShots() {
   const Ended fromRecord =
       workplace.run({"asked", "--commands", path("asked.csv"), "--record", path("a.sqlite"), "--session", "Evening"});
   QCOMPARE(fromRecord.status, 0);
-  QVERIFY2(fromRecord.out.contains("long shots fall 8 % short"), qPrintable(fromRecord.out));
+  QVERIFY2(fromRecord.out.contains(QStringLiteral("long shots fall 8\u00a0% short")), qPrintable(fromRecord.out));
   QVERIFY2(fromRecord.out.contains("clipped at 0.3"), qPrintable(fromRecord.out));
   const Ended fromFile = workplace.run({"asked", "--commands", path("asked.csv"), path("measured.json")});
   QCOMPARE(fromFile.out, fromRecord.out);

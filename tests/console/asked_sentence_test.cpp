@@ -41,12 +41,13 @@ void AskedSentenceTest::longShotsThatFallShortAreNamedWithTheirShare() {
   fit.scale = Measured{0.92, 0.01};
   fit.offset = {-0.16, 0.005};  // 8 % of the 2 m/s that were asked on average
   const QString sentence = askedSentence(StrikeQuantity::Speed, fit, kNumbers);
-  QVERIFY2(sentence.contains("long shots fall 8 % short"), qPrintable(sentence));
+  QVERIFY2(sentence.contains(QStringLiteral("long shots fall 8\u00a0% short")), qPrintable(sentence));
   QVERIFY(!sentence.contains("too slow"));  // the same fault, not a second one
   QVERIFY(sentence.contains("scatter by 0.03"));
   fit.scale = Measured{1.06, 0.01};
   fit.offset = {0.12, 0.005};
-  QVERIFY(askedSentence(StrikeQuantity::Speed, fit, kNumbers).contains("long shots go 6 % too far"));
+  QVERIFY(
+      askedSentence(StrikeQuantity::Speed, fit, kNumbers).contains(QStringLiteral("long shots go 6\u00a0% too far")));
 }
 
 void AskedSentenceTest::aClippedSideIsNamedWithItsLimit() {

@@ -74,7 +74,8 @@ void ReportCommandTest::germanIsGermanThroughout() {
   QVERIFY(html.contains("<html lang=\"de"));
   QVERIFY(html.contains("In Kürze"));
   QVERIFY(html.contains(QRegularExpression("6 Sitzungen")));
-  for (const char* english : {"In short", "Scatter", "What to work on", "not enough", "95 % interval", " shot", "(s)"})
+  for (const char* english :
+       {"In short", "Scatter", "What to work on", "not enough", "95\u00a0% interval", " shot", "(s)"})
     QVERIFY2(!html.contains(english), english);
 }
 

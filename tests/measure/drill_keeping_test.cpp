@@ -2,9 +2,11 @@
 #include "core/measure/drill_keeping.h"
 
 #include <QtTest>
+#include <algorithm>
 
 #include "core/drills/drill_file.h"
 #include "core/drills/drill_score.h"
+#include "core/measure/player_history.h"
 #include "tests/drills/drill_shots.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
@@ -64,6 +66,7 @@ class DrillKeepingTest : public QObject {
   void aRunWithoutATryGoes();
   void runsAreSomebodysOrNobodys();
   void triesAreFoundInASessionWithTheirShots();
+  void aPlayersDrillsTellWhatWasAskedOfTheShots();
   void theMirrorImageIsFound();
   void countingAgainReplacesWhatWasCounted();
   void aSessionWithoutATryKeepsNoRun();
@@ -167,6 +170,43 @@ void DrillKeepingTest::triesAreFoundInASessionWithTheirShots() {
     QCOMPARE(kept->front().trials[i].shot, std::optional((*shots)[i].id));
   }
   QCOMPARE(kept->front().ended, std::optional<UtcMilliseconds>(5000 + 64'000));
+}
+
+void DrillKeepingTest::aPlayersDrillsTellWhatWasAskedOfTheShots() {
+  const MeasuredTable table = *measuredTableFrom("9ft");
+  const SessionId session = sessionOfCuts(*record_, {});
+  QVERIFY(runFromSession(*record_, session, *builtInDrill("cut-fan"), Mirroring{}).has_value());
+  // The same shots as tries at a drill with a zone and a speed, mirrored.
+  Drill zone = *builtInDrill("three-zones");
+  zone.stations.front().asked.speed_mps = 2.5;
+  KeptRun byHand = *beginRun(*record_, {zone, {true, false}, "9ft", table, "Ada"}, 9000);
+  const ShotId first = record_->shots(record_->frames(session)->front().id)->front().id;
+  DrillTrial trial = madeAndLanded();
+  trial.station = 0;
+  QVERIFY(keepTrial(*record_, byHand.id, trial, first).has_value());
+
+  const auto history = playerHistory(*record_, "Ada", {});
+  QVERIFY(history.has_value());
+  QCOMPARE(history->shots.size(), std::size_t{6});
+  QCOMPARE(history->shots[0].drill, std::string("three-zones"));
+  QCOMPARE(history->shots[0].meant.speed_mps, std::optional(2.5));
+  const Drill played = mirrored(zone, {true, false});
+  const auto& goals = played.stations.front().goals;
+  const auto rest = std::ranges::find(goals, GoalKind::Rest, &DrillGoal::kind);
+  QVERIFY(rest != goals.end());
+  QCOMPARE(history->shots[0].meant.rest, std::optional(middleOf(*rest->zone, table.table)));
+  QVERIFY(!history->shots[0].meant.restFromPlan);
+  QCOMPARE(history->shots[1].drill, std::string("cut-fan"));
+  QVERIFY(!history->shots[1].meant.rest && !history->shots[1].meant.speed_mps);
+  QVERIFY(history->shots[5].drill.empty());
+
+  QCOMPARE(history->runs.size(), std::size_t{2});
+  QCOMPARE(history->runs[0].drill, std::string("cut-fan"));
+  QCOMPARE(history->runs[0].met, 4);
+  QCOMPARE(history->runs[0].known, 5);
+  QCOMPARE(history->runs[1].started_ms, std::int64_t{9000});
+  // A period takes runs by their start.
+  QCOMPARE(playerHistory(*record_, "Ada", {0, 9000})->runs.size(), std::size_t{1});
 }
 
 void DrillKeepingTest::theMirrorImageIsFound() {

@@ -9,6 +9,7 @@
 #include <filesystem>
 
 #include "core/record/consent.h"
+#include "core/record/drill_rows.h"
 #include "core/record/people.h"
 #include "core/record/record.h"
 #include "tests/record/sample.h"
@@ -49,6 +50,7 @@ class RecordMigrationTest : public QObject {
   void aVersionTwoRecordIsBroughtForwardWithItsContent();
   void aVersionThreeRecordIsBroughtForwardWithItsContent();
   void aVersionFourRecordIsBroughtForwardWithItsContent();
+  void aVersionSixRecordIsBroughtForwardWithItsContent();
   void theOldFileIsCopiedFirst();
   void anOlderCopyStays();
   void aStepThatFailsLeavesTheOldRecordWhole();
@@ -199,6 +201,39 @@ void RecordMigrationTest::aVersionFourRecordIsBroughtForwardWithItsContent() {
   QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
   QCOMPARE(valueIn(path + ".version-4.backup", "PRAGMA user_version").toInt(), 4);
   QCOMPARE(valueIn(path, "SELECT count(*) FROM pragma_foreign_key_check").toInt(), 0);
+}
+
+/// Version 7 takes the figures of suggestions out of their contents.
+void RecordMigrationTest::aVersionSixRecordIsBroughtForwardWithItsContent() {
+  const sample::Folder folder;
+  const std::string path = oldRecord(folder, 6);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), 6);
+  {
+    Record record = sample::openOrDie(path);
+    const PlayerId ada = record.players()->front().id;
+    const auto runs = record.drillRunsOf(ada);
+    QVERIFY(runs.has_value());
+    QCOMPARE(runs->size(), std::size_t{1});
+    QCOMPARE(runs->front().trials.front().goals.size(), std::size_t{2});
+    const auto frames = record.frames(record.sessions()->front().id);
+    const ShotId id = record.shots(frames->front().id)->front().id;
+    QCOMPARE(record.shot(id)->suggestion->planner, std::string("planner 2"));
+    QVERIFY(record.check().has_value());
+  }
+  const auto figure = [&](const char* column) {
+    return valueIn(path, QStringLiteral("SELECT %1 FROM suggestions").arg(QLatin1String(column)));
+  };
+  // As they stand in the content: the chance and the leave of the plan that was taken, the speed of the one shown.
+  QCOMPARE(figure("pot_chance").toDouble(), 0.58);
+  QCOMPARE(figure("leave_x_m").toDouble(), 0.27);
+  QCOMPARE(figure("leave_y_m").toDouble(), 0.1905);
+  QCOMPARE(figure("next_ball").toString(), QString("5"));
+  QCOMPARE(figure("asked_speed_mps").toDouble(), 2.0);
+  QCOMPARE(figure("asked_side").toDouble(), 0.1);
+  QCOMPARE(figure("asked_height").toDouble(), -0.2);
+  QCOMPARE(figure("direct_chance").toDouble(), 0.62);
+  QCOMPARE(valueIn(path, "PRAGMA user_version").toInt(), kRecordVersion);
+  QCOMPARE(valueIn(path + ".version-6.backup", "PRAGMA user_version").toInt(), 6);
 }
 
 void RecordMigrationTest::theOldFileIsCopiedFirst() {

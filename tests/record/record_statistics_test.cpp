@@ -18,6 +18,8 @@ class RecordStatisticsTest : public QObject {
   void whatPeopleChangedIsToldApart();
   void foulsAndWonFramesComeFromTheRuling();
   void lossesComeFromTheSuggestion();
+  void figuresComeFromTheSuggestionsContent();
+  void theReplyToASafetyIsSomebodyElsesShot();
   void aPlayerWithoutShotsHasNone();
 };
 
@@ -123,9 +125,73 @@ void RecordStatisticsTest::lossesComeFromTheSuggestion() {
   const ShotId shot = *record.appendShot(game.frame, sample::shot(1), {}, game.ada);
   QVERIFY(record.keepSuggestion(shot, {"planner 1", true, 0.07, std::nullopt, "[]"}).has_value());
   const auto shots = record.shotsOf(game.ada, {});
-  QVERIFY(shots->front().suggestionShown);
-  QCOMPARE(shots->front().choiceLoss, std::optional(0.07));
-  QVERIFY(!shots->front().deliveryLoss);
+  const SuggestionFigures& figures = shots->front().suggestion;
+  QVERIFY(figures.shown);
+  QCOMPARE(figures.choiceLoss, std::optional(0.07));
+  QVERIFY(!figures.deliveryLoss);
+  // What the content does not hold is not there, and is never 0.
+  QVERIFY(!figures.potChance && !figures.leave && !figures.nextBall && !figures.askedSpeed_mps);
+}
+
+void RecordStatisticsTest::figuresComeFromTheSuggestionsContent() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const ShotId shot = *record.appendShot(game.frame, sample::shot(1), {}, game.ada);
+  const BallAt left = sample::shot(1).after.back();
+  const std::string ball(toText(left.ball));
+  const auto content = [&](int rank) {
+    return R"({"plans": [{"kind": "direct", "pot_chance": 0.3}], "review": {"suggested": {"speed_m_s": 1.8, "side": 0,)"
+           R"( "height": 0.25}, "taken": {"rank": )" +
+           std::to_string(rank) + R"(, "pot_chance": 0.75, "leave_x_mm": 100, "leave_y_mm": -50, "next_ball": ")" +
+           ball + "\"}}}";
+  };
+  QVERIFY(record.keepSuggestion(shot, {"planner 2", true, 0.0, 0.1, content(1)}).has_value());
+  auto shots = record.shotsOf(game.ada, {});
+  QVERIFY(shots.has_value());
+  const SuggestionFigures& figures = shots->front().suggestion;
+  QCOMPARE(figures.potChance, std::optional(0.75));
+  QCOMPARE(figures.leave, std::optional(TablePoint{0.1, -0.05}));
+  QCOMPARE(figures.nextBall, std::optional(left.ball));
+  QCOMPARE(shots->front().nextBallAt, std::optional(left.position));
+  QCOMPARE(figures.askedSpeed_mps, std::optional(1.8));
+  QCOMPARE(figures.askedSide, std::optional(0.0));
+  QCOMPARE(figures.askedHeight, std::optional(0.25));
+  // Another plan than the one that was shown first was not asked for.
+  QVERIFY(record.keepSuggestion(shot, {"planner 2", true, 0.0, 0.1, content(2)}).has_value());
+  shots = record.shotsOf(game.ada, {});
+  QVERIFY(!shots->front().suggestion.askedSpeed_mps);
+  QCOMPARE(shots->front().suggestion.potChance, std::optional(0.75));
+}
+
+void RecordStatisticsTest::theReplyToASafetyIsSomebodyElsesShot() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const auto safety = [](int number) {
+    ShotReading reading = sample::shot(number);
+    reading.outcome = Outcome::Safety;
+    return reading;
+  };
+  QVERIFY(record.appendShot(game.frame, safety(1), {}, game.ada).has_value());
+  const ShotId hers = *record.appendShot(game.frame, safety(2), {}, game.ada);
+  ShotReading answer = sample::shot(3);
+  answer.outcome = Outcome::Miss;
+  const ShotId reply = *record.appendShot(game.frame, answer, {}, game.ben);
+  QVERIFY(record.correctShot(hers, ShotField::Outcome, "safety", "coach", 1).has_value());
+  auto shots = record.shotsOf(game.ada, {});
+  QVERIFY(!(*shots)[0].reply);  // her own shot came next
+  QVERIFY((*shots)[1].reply.has_value());
+  QCOMPARE((*shots)[1].reply->outcome, Outcome::Miss);
+  QVERIFY(!(*shots)[1].reply->fouled);
+  QVERIFY(!(*shots)[1].reply->directChance);
+  const auto plans = [](const char* kind) {
+    return std::string(R"({"plans": [{"kind": ")") + kind + R"(", "pot_chance": 0.2}]})";
+  };
+  QVERIFY(record.keepSuggestion(reply, {"planner 2", false, {}, {}, plans("bank")}).has_value());
+  QCOMPARE((*record.shotsOf(game.ada, {}))[1].reply->directChance, std::optional(0.0));
+  QVERIFY(record.keepSuggestion(reply, {"planner 2", false, {}, {}, plans("direct")}).has_value());
+  QCOMPARE((*record.shotsOf(game.ada, {}))[1].reply->directChance, std::optional(0.2));
 }
 
 void RecordStatisticsTest::aPlayerWithoutShotsHasNone() {

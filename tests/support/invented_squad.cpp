@@ -7,6 +7,7 @@
 #include "core/base/contract.h"
 #include "core/base/random.h"
 #include "core/geometry/units.h"
+#include "core/progress/game_measures.h"
 
 namespace ferrule::invented {
 
@@ -18,6 +19,7 @@ constexpr double kReadable_rad = 0.2094;
 constexpr double kShotTime_s = 6.0;
 constexpr int kRepeats = 10;
 constexpr int kBallsToWin = 8;
+constexpr int kTrials = 20;
 
 /// A pot to be played.
 struct Layout {
@@ -113,6 +115,18 @@ class Player {
     if (in && random_.uniform() < 0.03) scratch(reading);
     return reading;
   }
+
+  /// The chance that play() makes this shot, at the day's own spread.
+  [[nodiscard]] double chance(const Layout& shot, double minutes) const {
+    const double radius_m = table_.balls.radius_m();
+    const double spread_rad = (minutes >= 40.0 ? habits_.lateFactor : 1.0) * aimSpread_rad_ * shot.cueWay_m /
+                              (2.0 * radius_m * std::cos(shot.turn_rad));
+    const double mouth_m = isSidePocket(shot.pocket) ? table_.table.side.mouth_m : table_.table.corner.mouth_m;
+    return std::erf(std::atan2(mouth_m / 2.0 - radius_m, shot.objectWay_m) / (std::sqrt(2.0) * spread_rad));
+  }
+
+  /// Where the cue ball comes to rest at the meant speed.
+  [[nodiscard]] TablePoint leave(const Layout& shot) const { return restOf(shot, shot.speed_mps); }
 
   ShotReading breakOff(double minutes) {
     ShotReading reading = begun(minutes);
@@ -212,8 +226,14 @@ Session match(std::vector<Player>& players, std::size_t first, int shotsEach, Ra
     shot.frame = frame;
     shot.minutes = 0.8 * i + 0.2 * random.uniform();
     Player& player = players[first + atTable];
-    shot.reading = number == 1 ? player.breakOff(shot.minutes)
-                               : player.play(player.layout(BallName(1 + (potted[0] + potted[1]) % 15)), shot.minutes);
+    if (number == 1) {
+      shot.reading = player.breakOff(shot.minutes);
+    } else {
+      const Layout layout = player.layout(BallName(1 + (potted[0] + potted[1]) % 15));
+      shot.reading = player.play(layout, shot.minutes);
+      shot.judged =
+          Judged{player.chance(layout, shot.minutes), 0.0, 0.0, player.leave(layout), layout.ball, false, 0.0};
+    }
     shot.reading.number = number++;
     const bool fell = !shot.reading.scratch && !shot.reading.pocketed.empty();
     if (fell) potted[atTable] += static_cast<int>(shot.reading.pocketed.size());
@@ -227,6 +247,54 @@ Session match(std::vector<Player>& players, std::size_t first, int shotsEach, Ra
     session.shots.push_back(std::move(shot));
   }
   return session;
+}
+
+/// What the judgements need beside what was played, from a stream of its own: what was played stays what it was.
+void judge(Squad& squad, Random& random) {
+  const Table& table = squad.table.table;
+  for (Session& session : squad.sessions) {
+    for (Shot& shot : session.shots) {
+      if (!shot.judged) continue;
+      Judged& judged = *shot.judged;
+      // To a tenth of a millimetre, as suggestions are written.
+      judged.leave = {std::round(1e4 * judged.leave.x) / 10.0 / 1000.0,
+                      std::round(1e4 * judged.leave.y) / 10.0 / 1000.0};
+      judged.shown = random.uniform() < 0.1;
+      judged.direct = random.uniform() < 0.3 ? 0.0 : 0.2 + 0.6 * random.uniform();
+      judged.choiceLoss = random.uniform() < 0.3 ? 0.04 + 0.15 * random.uniform() : 0.01 * random.normal();
+      // A ball a hand's breadth off, toward a corner and a little beside the line: the side is easily lost.
+      const BallName shotAt = shot.reading.before.back().ball;
+      judged.nextBall = BallName(1 + shotAt.number() % 15);
+      const double side = random.uniform() < 0.5 ? 1.0 : -1.0;
+      const TablePoint corner{table.length_m / 2.0, side * table.width_m / 2.0};
+      const double way_rad = direction(corner - judged.leave) + side * radiansFromDegrees(6.0);
+      TablePoint next = judged.leave + 0.2 * TableVector{std::cos(way_rad), std::sin(way_rad)};
+      const double edge_m = 2.0 * squad.table.balls.radius_m();
+      next.x = std::clamp(next.x, -table.length_m / 2.0 + edge_m, table.length_m / 2.0 - edge_m);
+      next.y = std::clamp(next.y, -table.width_m / 2.0 + edge_m, table.width_m / 2.0 - edge_m);
+      shot.reading.after.push_back({judged.nextBall, next});
+      const bool fell = shot.reading.outcome == Outcome::Pot;
+      const TablePoint* rest = nullptr;
+      for (const BallAt& ball : shot.reading.after) {
+        if (ball.ball.isCueBall()) rest = &ball.position;
+      }
+      const double off_m = rest != nullptr ? distance(*rest, judged.leave) : 0.5;
+      judged.deliveryLoss = (fell ? 0.2 * off_m : 0.15 + 0.2 * judged.potChance) + 0.01 * random.normal();
+    }
+  }
+}
+
+void addRuns(Squad& squad, const Plan& plan, Random& random) {
+  for (int week = 0; week < plan.weeks; ++week) {
+    const double share = plan.weeks > 1 ? static_cast<double>(week) / (plan.weeks - 1) : 0.0;
+    for (std::size_t i = 0; i < squad.players.size(); ++i) {
+      const double chance = i == 4 ? 0.45 + 0.4 * share : 0.6;
+      Run run{i, plan.firstDay_ms + std::llround((7.0 * week + 5.0 + 0.05 * static_cast<double>(i)) * kDay_ms), {}};
+      for (int trial = 0; trial < kTrials; ++trial)
+        run.met.push_back(random.uniform() < chance);
+      squad.runs.push_back(std::move(run));
+    }
+  }
 }
 
 }  // namespace
@@ -273,8 +341,32 @@ Squad squad(const std::vector<Habits>& habits, const Plan& plan) {
       squad.sessions.push_back(std::move(session));
     }
   }
+  Random said(plan.seed + 1'000'003);
+  judge(squad, said);
+  addRuns(squad, plan, said);
   return squad;
 }
+
+namespace {
+
+void putJudged(PlayedShot& played, const Shot& shot) {
+  const Judged& judged = *shot.judged;
+  played.suggestionShown = judged.shown;
+  played.choiceLoss = judged.choiceLoss;
+  played.deliveryLoss = judged.deliveryLoss;
+  played.potChance = judged.potChance;
+  played.meant.rest = judged.leave;
+  played.meant.restFromPlan = true;
+  if (const BallAt* next = ballIn(shot.reading.after, judged.nextBall)) played.nextBall = next->position;
+}
+
+void answer(PlayedShot& played, const Shot& next) {
+  if (played.outcome != Outcome::Safety || played.frame % 1000 != next.frame) return;
+  played.reply = Reply{next.reading.outcome, next.reading.scratch};
+  if (next.judged) played.safeLeave = !(next.judged->direct > 0.0);
+}
+
+}  // namespace
 
 PlayerHistory historyOf(const Squad& squad, std::size_t player) {
   PlayerHistory history;
@@ -286,6 +378,7 @@ PlayerHistory historyOf(const Squad& squad, std::size_t player) {
     const Occasion occasion = session.players.size() > 1 ? Occasion::Match : Occasion::Practice;
     history.sessions.push_back({static_cast<std::int64_t>(s) + 1, session.name, session.started_ms, 0, occasion});
     double before_s = -1.0;
+    const PlayedShot* before = nullptr;
     for (const Shot& shot : session.shots) {
       if (shot.player == player) {
         PlayedShot played = playedShot(shot.reading, history.tables.front());
@@ -294,10 +387,23 @@ PlayerHistory historyOf(const Squad& squad, std::size_t player) {
         played.minutes = shot.minutes;
         if (before_s >= 0.0) played.preparation_s = shot.reading.strike_s - before_s;
         played.wonFrame = shot.wonFrame;
+        if (session.players.size() > 1) played.game = "eight-ball";
+        if (shot.judged) putJudged(played, shot);
         history.shots.push_back(played);
+      } else if (!history.shots.empty() && before == &history.shots.back()) {
+        // Somebody else answers what may have been a safety.
+        answer(history.shots.back(), shot);
       }
+      before = shot.player == player ? &history.shots.back() : nullptr;
       before_s = shot.reading.rest_s;
     }
+    before = nullptr;
+  }
+  markLostByChoice(history);
+  for (const Run& run : squad.runs) {
+    if (run.player != player) continue;
+    const int met = static_cast<int>(std::ranges::count(run.met, true));
+    history.runs.push_back({kSquadDrill, "", run.started_ms, 0, met, static_cast<int>(run.met.size())});
   }
   return history;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -33,12 +34,34 @@ struct Plan {
   std::uint64_t seed = 1;
 };
 
+/// What a planner would have said of a shot in a match: the chance is the player's own (from the habits of the day, so
+/// that stated chances are kept), the leave that of the meant speed.
+struct Judged {
+  double potChance = 0.0;
+  double choiceLoss = 0.0;
+  double deliveryLoss = 0.0;
+  TablePoint leave;
+  BallName nextBall{1};  ///< stands in the reading, too
+  bool shown = false;    ///< the suggestion, before the shot
+  double direct = 0.0;   ///< the best chance of a direct pot before the shot; 0: none
+
+  bool operator==(const Judged&) const = default;
+};
+
+/// One run of a drill by hand.
+struct Run {
+  std::size_t player = 0;
+  std::int64_t started_ms = 0;
+  std::vector<bool> met;
+};
+
 struct Shot {
   std::size_t player = 0;
   int frame = 1;  ///< within the session
   double minutes = 0.0;
   ShotReading reading;  ///< number within the frame; times from the session's start, s
   bool wonFrame = false;
+  std::optional<Judged> judged;  ///< of pots in matches
 };
 
 struct Session {
@@ -52,6 +75,7 @@ struct Squad {
   MeasuredTable table;
   std::vector<Habits> players;
   std::vector<Session> sessions;
+  std::vector<Run> runs;  ///< of the cut fan, one each week; the fifth player's get better
 };
 
 /// Six juniors. Planted: the first one's speed gets steadier over the weeks, the second one's aim goes after 40
@@ -60,6 +84,9 @@ struct Squad {
 [[nodiscard]] std::vector<Habits> juniorSquad();
 
 [[nodiscard]] Squad squad(const std::vector<Habits>& players, const Plan& plan);
+
+/// The drill of the runs.
+inline constexpr const char* kSquadDrill = "cut-fan";
 
 /// One player's shots as the measures take them.
 [[nodiscard]] PlayerHistory historyOf(const Squad& squad, std::size_t player);

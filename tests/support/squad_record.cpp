@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/squad_record.h"
 
+#include <QString>
+#include <cmath>
 #include <optional>
+
+#include "core/drills/drill_file.h"
+#include "core/measure/drill_keeping.h"
 
 namespace ferrule::invented {
 
@@ -16,6 +21,17 @@ RulingEntry ruling(bool scratch, bool won) {
                   (scratch ? "{\"kind\": \"scratch\"}" : "") +
                   "], \"result\": " + (won ? "{\"winner\": \"first\", \"why\": \"eight-potted\"}" : "null") + "}";
   return entry;
+}
+
+/// What the record looks into, in the form of core/planner/suggestion_text.h.
+std::string suggestion(const Judged& judged) {
+  const auto number = [](double value) { return QString::number(value, 'g', 17).toStdString(); };
+  return "{\"plans\": [{\"kind\": \"" + std::string(judged.direct > 0.0 ? "direct" : "bank") +
+         "\", \"pot_chance\": " + number(judged.direct > 0.0 ? judged.direct : 0.1) +
+         "}], \"review\": {\"suggested\": {}, \"taken\": {\"rank\": 0, \"pot_chance\": " + number(judged.potChance) +
+         ", \"leave_x_mm\": " + number(std::round(1e4 * judged.leave.x) / 10.0) +
+         ", \"leave_y_mm\": " + number(std::round(1e4 * judged.leave.y) / 10.0) + ", \"next_ball\": \"" +
+         std::string(toText(judged.nextBall)) + "\"}}}";
 }
 
 FilmEntry filmOf(std::size_t number, const Session& session) {
@@ -54,8 +70,30 @@ Result<void> putSession(Record& record, const Squad& squad, const std::vector<Pl
         record.appendShot(*frame, shot.reading, {}, ids[shot.player],
                           match ? std::optional(ruling(shot.reading.scratch, shot.wonFrame)) : std::nullopt);
     if (!kept) return tl::make_unexpected(kept.error());
+    if (!shot.judged) continue;
+    const Judged& judged = *shot.judged;
+    if (auto said = record.keepSuggestion(
+            *kept, {"invented", judged.shown, judged.choiceLoss, judged.deliveryLoss, suggestion(judged)});
+        !said)
+      return said;
   }
   return {};
+}
+
+/// As a person counts them: the first goal of each try was met or not.
+Result<void> putRun(Record& record, const Squad& squad, const Run& run) {
+  const Drill* drill = builtInDrill(kSquadDrill);
+  RunTerms terms{*drill, {}, "Invented table", squad.table, squad.players[run.player].name};
+  auto kept = beginRun(record, terms, run.started_ms);
+  if (!kept) return tl::make_unexpected(kept.error());
+  for (std::size_t trial = 0; trial < run.met.size(); ++trial) {
+    DrillTrial one;
+    one.station = stationOf(*drill, trial);
+    one.goals = {{run.met[trial]}};
+    if (auto done = keepTrial(record, kept->id, one); !done) return done;
+    kept->trials.push_back(one);
+  }
+  return endRun(record, *kept, run.started_ms + 600'000);
 }
 
 }  // namespace
@@ -72,6 +110,9 @@ Result<void> putInto(Record& record, const Squad& squad) {
   }
   for (std::size_t i = 0; i < squad.sessions.size(); ++i) {
     if (auto done = putSession(record, squad, ids, i); !done) return done;
+  }
+  for (const Run& run : squad.runs) {
+    if (auto done = putRun(record, squad, run); !done) return done;
   }
   return {};
 }

@@ -3,6 +3,8 @@
 // writes the invented junior squad's record, to look at its reports.
 #include <CLI/CLI.hpp>
 #include <QGuiApplication>
+#include <QImage>
+#include <QPainter>
 #include <QTemporaryDir>
 #include <algorithm>
 #include <array>
@@ -10,11 +12,19 @@
 #include <cstdio>
 #include <functional>
 
+#include "app/report/chart_painter.h"
+#include "app/report/drill_charts.h"
+#include "app/report/play_charts.h"
 #include "app/report/report_builder.h"
+#include "app/report/report_charts.h"
 #include "app/report/report_csv.h"
 #include "app/report/report_html.h"
 #include "app/report/report_pdf.h"
+#include "app/report/report_sheet.h"
+#include "app/report/shot_charts.h"
 #include "core/measure/player_history.h"
+#include "core/progress/asked.h"
+#include "core/progress/history_filter.h"
 #include "tests/support/processor_time.h"
 #include "tests/support/squad_record.h"
 
@@ -39,13 +49,73 @@ void printTime(const char* what, const std::function<void()>& work) {
   std::fflush(stdout);
 }
 
-/// One player with many shots: practices of a hundred.
+/// One of two players with many shots: each week a practice of sixty alone and a judged match of forty each.
 PlayerHistory largeHistory(int shots) {
   invented::Plan plan;
-  plan.practiceShots = 100;
-  plan.matchShots = 0;
-  plan.weeks = std::max(1, shots / plan.practiceShots);
-  return invented::history(invented::Habits{.name = "Invented"}, plan);
+  plan.weeks = std::max(1, shots / (plan.practiceShots + plan.matchShots));
+  return invented::historyOf(
+      invented::squad({invented::Habits{.name = "Invented"}, invented::Habits{.name = "Other"}}, plan), 0);
+}
+
+/// What a chart of the Progress place costs: worked out from the measures, and drawn as wide as a card of the window.
+void printChart(const char* what, const std::function<std::optional<Chart>()>& made) {
+  const std::optional<Chart> chart = made();
+  if (!chart) {
+    std::printf("  %-48s not enough to draw\n", what);
+    return;
+  }
+  const ChartStyle style = paperStyle(1.2);
+  constexpr double kWidth_px = 480.0;
+  const double height_px = chartHeight(*chart, kWidth_px, style);
+  QImage picture(QSizeF(kWidth_px, height_px).toSize(), QImage::Format_ARGB32_Premultiplied);
+  printTime(what, [&] {
+    const auto again = made();
+    QPainter painter(&picture);
+    (void)drawChart(painter, picture.rect().toRectF(), *again, style);
+  });
+}
+
+void printCharts(const PlayerProgress& progress) {
+  const PlayerHistory& history = progress.history;
+  const ReportWords words{QLocale::c()};
+  const Makes& makes = progress.mainMakes();
+  const double width_m = history.tables.front().table.width_m;
+  std::printf("charts of %zu shots: worked out and drawn (goal 150 ms each)\n", history.shots.size());
+  const std::vector<Asked> asked = askedOf(history);
+  const auto trend = [&](FindingKind kind) -> const Finding& { return findingOf(progress.findings, kind); };
+  printTime("what was asked of each shot", [&] { (void)askedOf(history); });
+  printChart("scatter of the aim", [&] {
+    return spreadChart(history, progress.aim.all, trend(FindingKind::AimTrend), SpreadUnit::Degrees, "aim", words);
+  });
+  printChart("scatter of the speed", [&] {
+    return spreadChart(history, progress.strikes.speed, trend(FindingKind::SpeedTrend), SpreadUnit::Percent, "speed",
+                       words);
+  });
+  printChart("made by cut and distance", [&] { return makeGridChart(makes.byCueBall, "made", width_m, words); });
+  printChart("deliveries on the target", [&] { return targetChart(history, asked, words); });
+  printChart("miss map", [&] { return missMapChart(history, words); });
+  printChart("which side it misses", [&] { return missChart(progress.misses, words); });
+  printChart("made by pocket", [&] { return pocketChart(makes, words); });
+  printChart("speed asked and delivered", [&] { return speedAskedChart(history, asked, words); });
+  printChart("where the cue ball came to rest", [&] { return restChart(history, asked, words); });
+  printChart("where the tip met the ball", [&] { return tipChart(history, words); });
+  printChart("like shots under other conditions", [&] { return conditionChart(progress, words); });
+  printChart("choice and delivery", [&] { return boxesChart(progress.choices, words); });
+  printChart("position for the next ball", [&] { return positionChart(progress.position, words); });
+  printChart("chances as stated and as they came out", [&] { return reliabilityChart(progress.reliability, words); });
+  printChart("the game", [&] { return gameChart(progress, words); });
+  printChart("safeties and what came next", [&] { return safetyChart(progress.safeties, words); });
+  printChart("a drill's runs", [&]() -> std::optional<Chart> {
+    const auto chosen = chosenDrill(history, {});
+    return chosen ? historyChart(chosen->history, "drill", words.numbers()) : std::nullopt;
+  });
+  HistoryFilter filter;
+  filter.group = ShotGroup::Missed;
+  filter.mostProduct = 4.0;
+  printTime("list: short pots that were missed", [&] { (void)filtered(history, filter); });
+  filter = {};
+  filter.group = ShotGroup::WrongSide;
+  printTime("list: on the wrong side of the next ball", [&] { (void)filtered(history, filter); });
 }
 
 void printMeasures(const PlayerHistory& history, const std::string& folder) {
@@ -73,6 +143,7 @@ void printMeasures(const PlayerHistory& history, const std::string& folder) {
   printTime("what to work on", [&] { (void)workItems(history, found, resampling); });
   printTime("all of them", [&] { (void)playerProgress(history, {0, resampling}); });
   const PlayerProgress progress = playerProgress(history, {0, resampling});
+  printCharts(progress);
   const Report report = buildReport(progress, {});
   printTime("report as a value", [&] { (void)buildReport(progress, {}); });
   printTime("PDF", [&] { (void)writeReportPdf(report, QPageSize::A4, folder + "/report.pdf"); });

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/drills/drill_charts.h"
+#include "app/report/drill_charts.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
 
 #include "app/words/drill_words.h"
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -25,36 +26,29 @@ QString runDate(std::int64_t started_ms, const Numbers& numbers) {
   return numbers.locale().toString(QDateTime::fromMSecsSinceEpoch(started_ms), QLocale::ShortFormat);
 }
 
-DrillHistory historyOfRuns(const std::vector<const KeptRun*>& runs) {
-  std::vector<RunShare> shares;
-  for (const KeptRun* run : runs)
-    shares.push_back({run->started, scoreOf(run->terms.drill, run->trials).all});
-  return historyOf(shares);
-}
-
-std::optional<Chart> historyChart(const DrillHistory& history, const Numbers& numbers) {
+std::optional<Chart> historyChart(const DrillHistory& history, const QString& title, const Numbers& numbers) {
   if (history.runs.empty()) return std::nullopt;
   SeriesChart chart;
-  chart.title = DrillCharts::tr("Tries that met every goal");
+  chart.title = title;
+  chart.valueName = QStringLiteral("met_percent");
   for (std::size_t i = 0; i < history.runs.size(); ++i) {
     const RunShare& run = history.runs[i];
     const Interval interval = *run.share.interval();
     chart.marks.push_back({static_cast<double>(i), 100.0 * *run.share.share(),
                            Interval{100.0 * interval.least, 100.0 * interval.most}, numbers.whole(run.share.known),
                            !run.share.isEnough()});
-    chart.marks.back().words =
-        QStringLiteral("%1: %2").arg(runDate(run.started_ms, numbers), shareWords(run.share, numbers));
+    chart.marks.back().words = toldOf(runDate(run.started_ms, numbers), shareWords(run.share, numbers));
     chart.marks.back().key = i;
   }
   for (const int percent : {0, 25, 50, 75, 100})
-    chart.values.push_back({static_cast<double>(percent), numbers.whole(percent) + QStringLiteral(" %")});
+    chart.values.push_back({static_cast<double>(percent), numbers.percent(percent / 100.0)});
   chart.places.push_back({0.0, dayOf(history.runs.front().started_ms, numbers)});
   if (history.runs.size() > 1) {
     chart.places.push_back(
         {static_cast<double>(history.runs.size() - 1), dayOf(history.runs.back().started_ms, numbers)});
   }
   chart.below =
-      DrillCharts::tr("Number of tries under each run; whiskers are 95 % intervals, hollow dots rest on too few.");
+      DrillCharts::tr("Number of tries under each run; whiskers are 95\u00a0% intervals, hollow dots rest on too few.");
   return chart;
 }
 
