@@ -18,10 +18,11 @@ const cv::Vec3d kRed{40.0, 35.0, 200.0};
 const cv::Vec3d kPurple{100.0, 40.0, 75.0};
 
 /// Distance between the fitted and the drawn centre, px, from a start some pixels off.
-double miss_px(const DrawnBall& ball, ImageVector startOff, OutlineFitOptions options = {}) {
+double miss_px(const DrawnBall& ball, ImageVector startOff, OutlineFitOptions options = {},
+               cv::Vec3d cloth = kGreenCloth) {
   const Rig rig = overheadRig();
   const std::array balls{ball};
-  const cv::Mat picture = drawBalls(rig, kGreenCloth, balls, kRadius_m);
+  const cv::Mat picture = drawBalls(rig, cloth, balls, kRadius_m);
   Silhouette start = *silhouetteOf(rig, ball.position, kRadius_m);
   start.centre = start.centre + startOff;
   const OutlineFit fit = fitOutline(picture, start, {}, options);
@@ -36,6 +37,7 @@ class OutlineFitTest : public QObject {
   void findsABallFromSomePixelsAway();
   void aShadowBesideTheBallDoesNotPullIt();
   void aNumberNearTheRimDoesNotPullIt();
+  void aNumberAndAShadowAcrossFromItDoNotPullABallNearTheClothsColour();
   void aBallOfTheClothsColourIsFoundByItsDarkRim();
   void aStreakIsPlacedAtMidExposure();
   void bareClothHoldsNoBall();
@@ -55,6 +57,18 @@ void OutlineFitTest::aShadowBesideTheBallDoesNotPullIt() {
 
 void OutlineFitTest::aNumberNearTheRimDoesNotPullIt() {
   QVERIFY(miss_px({{0.3, 0.2}, kPurple, 0.75, {}, 0.0}, {-2.0, 1.5}) < 0.2);
+}
+
+// Blue on blue: the number's edge is many times as sharp as the rim, and the shadow's as sharp.
+void OutlineFitTest::aNumberAndAShadowAcrossFromItDoNotPullABallNearTheClothsColour() {
+  const cv::Vec3d blueCloth{120.0, 85.0, 35.0};
+  OutlineFitOptions options;
+  options.cloth = Eigen::Vector3f(120.0F, 85.0F, 35.0F);
+  for (const ImageVector off :
+       {ImageVector{0.0, 0.0}, ImageVector{3.0, 1.0}, ImageVector{-3.0, -1.0}, ImageVector{1.0, -3.0}}) {
+    const double miss = miss_px({{0.11, -0.07}, {130.0, 50.0, 30.0}, 0.6, {}, 0.35}, off, options, blueCloth);
+    QVERIFY2(miss < 0.5, qPrintable(QString::number(miss)));
+  }
 }
 
 // It shows no edge, only a limb that darkens toward the outline and a shadow that lightens away from it.
