@@ -106,7 +106,9 @@ void LiveDesk::startChecks(MeasureObserver& observer) {
     checks->offer(kept, reading.time_s);
     shown(reading, kept);
   };
-  checking_.start<bool>(
+  std::erase_if(checking_, [](const auto& job) { return !job->isRunning(); });
+  checking_.push_back(std::make_unique<BackgroundJob>());
+  checking_.back()->start<bool>(
       [this, checks = checks_](const JobControl& job) {
         while (auto report = checks->next(job)) {
           QMetaObject::invokeMethod(

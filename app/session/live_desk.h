@@ -112,7 +112,8 @@ class LiveDesk : public QObject {
   Position firstRest_;
   std::shared_ptr<std::atomic<bool>> watchesPeople_ = std::make_shared<std::atomic<bool>>(false);
   MeasuringFeed feed_;
-  BackgroundJob checking_;
+  /// Of this session and of those before whose last check still goes on: nobody waits for one.
+  std::vector<std::unique_ptr<BackgroundJob>> checking_;
   BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
 };
 
