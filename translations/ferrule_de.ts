@@ -5988,10 +5988,10 @@
         </message>
         <message>
             <source>&amp;On</source>
-            <translation>&amp;Am</translation>
+            <translation>A&amp;m</translation>
         </message>
         <message>
-            <source>&amp;Until</source>
+            <source>Unti&amp;l</source>
             <translation>&amp;Bis</translation>
         </message>
         <message>
@@ -6313,7 +6313,7 @@
         </message>
         <message>
             <source>&amp;Tries</source>
-            <translation>&amp;Versuche</translation>
+            <translation>Versu&amp;che</translation>
         </message>
         <message>
             <source>&amp;Zone's radius</source>

@@ -1324,7 +1324,7 @@
         </message>
         <message>
             <source>The cue ball alone, from the head spot to the foot cushion and back over its start. Always off to one side: aim or unmeant side spin. Now left, now right: the stroke.</source>
-            <translation>La blanca sola, del punto de cabecera a la banda de pie y de vuelta sobre su salida. Siempre hacia el mismo lado: puntería o efecto lateral involuntario. Ahora izquierda, ahora derecha: la tacada.</translation>
+            <translation>La blanca sola, del punto de cabecera a la banda de pie y de vuelta sobre su salida. Siempre hacia el mismo lado: puntería o efecto lateral involuntario. Ahora izquierda, ahora derecha: el golpe.</translation>
         </message>
         <message>
             <source>Straight stop ladder</source>
@@ -5980,7 +5980,7 @@
         </message>
         <message>
             <source>a &amp;parent or guardian</source>
-            <translation>un &amp;padre, madre o tutor</translation>
+            <translation>un pa&amp;dre, madre o tutor</translation>
         </message>
         <message>
             <source>From this day on</source>
@@ -5988,10 +5988,10 @@
         </message>
         <message>
             <source>&amp;On</source>
-            <translation>&amp;El</translation>
+            <translation>E&amp;l</translation>
         </message>
         <message>
-            <source>&amp;Until</source>
+            <source>Unti&amp;l</source>
             <translation>&amp;Hasta</translation>
         </message>
         <message>
@@ -7179,7 +7179,7 @@
         </message>
         <message>
             <source>&amp;Written by</source>
-            <translation>&amp;Escrito por</translation>
+            <translation>Escri&amp;to por</translation>
         </message>
         <message>
             <source>Add the note</source>

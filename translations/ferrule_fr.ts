@@ -5980,7 +5980,7 @@
         </message>
         <message>
             <source>a &amp;parent or guardian</source>
-            <translation>un &amp;parent ou tuteur</translation>
+            <translation>un pare&amp;nt ou tuteur</translation>
         </message>
         <message>
             <source>From this day on</source>
@@ -5991,7 +5991,7 @@
             <translation>&amp;Le</translation>
         </message>
         <message>
-            <source>&amp;Until</source>
+            <source>Unti&amp;l</source>
             <translation>&amp;Jusqu’au</translation>
         </message>
         <message>

@@ -5969,8 +5969,8 @@
             <translation>日期(&amp;O)</translation>
         </message>
         <message>
-            <source>&amp;Until</source>
-            <translation>至(&amp;U)</translation>
+            <source>Unti&amp;l</source>
+            <translation>至(&amp;L)</translation>
         </message>
         <message>
             <source>It ends on a day</source>

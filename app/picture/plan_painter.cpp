@@ -11,7 +11,7 @@ namespace ferrule {
 namespace {
 
 /// Dark on both sides of a line, together.
-constexpr double kCasing_px = 2.2;
+constexpr double kCasing_px = 3.2;
 
 }  // namespace
 

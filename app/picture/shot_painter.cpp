@@ -19,6 +19,9 @@ constexpr double kCoverage = 1.96;
 constexpr double kCueLine_px = 3.0;
 constexpr double kBallLine_px = 2.0;
 constexpr double kContact_px = 4.0;
+constexpr double kRestLine_px = 1.6;
+/// Dark on both sides of a line, together: less than this is lost on a bright cloth (contrast_test.cpp).
+constexpr double kCasing_px = 3.2;
 
 struct Step {
   TablePoint position;
@@ -85,7 +88,7 @@ class ShotPainter {
     }
     painter_.setBrush(Qt::NoBrush);
     const double width = lit ? width_px + 1.5 : width_px;
-    painter_.setPen(QPen(inks_.casing, width + 2.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter_.setPen(QPen(inks_.casing, width + kCasing_px, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter_.drawPath(seen);
     painter_.setPen(QPen(inks_.taken, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter_.drawPath(seen);
@@ -106,10 +109,10 @@ class ShotPainter {
     colour.setAlpha(70);
     const double radius = std::max(radius_m, kCoverage * standardUncertainty_m) * scale;
     painter_.setBrush(colour);
-    painter_.setPen(QPen(inks_.casing, 3.6));
+    painter_.setPen(QPen(inks_.casing, kRestLine_px + kCasing_px));
     painter_.drawEllipse(*at, radius, radius);
     painter_.setBrush(Qt::NoBrush);
-    painter_.setPen(QPen(inks_.taken, 1.6));
+    painter_.setPen(QPen(inks_.taken, kRestLine_px));
     painter_.drawEllipse(*at, radius, radius);
   }
 

@@ -84,7 +84,7 @@ QWidget* ConsentSection::makeEditor() {
   fromWords_ = new QLabel(tr("&On"));
   fromWords_->setBuddy(from_);
   form->addRow(fromWords_, from_);
-  ends_ = new QCheckBox(tr("&Until"));
+  ends_ = new QCheckBox(tr("Unti&l"));
   ends_->setObjectName(QStringLiteral("consentEnds"));
   ends_->setAccessibleName(tr("It ends on a day"));
   until_ = new QDateEdit;

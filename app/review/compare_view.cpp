@@ -17,6 +17,7 @@ namespace ferrule {
 namespace {
 
 constexpr int kRows = 9;
+constexpr int kRow_px = 22;
 
 void showIn(PlanView& plan, QLabel& words, const std::shared_ptr<const StoredShot>& shot) {
   plan.setShot(shot);
@@ -52,8 +53,10 @@ CompareView::CompareView(QWidget* parent) : QWidget(parent) {
   values_ = figureTable("comparedValues", {tr("Value"), tr("Held"), tr("Other"), tr("Difference")});
   values_->setAccessibleName(tr("What differs between the two shots"));
   values_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-  values_->verticalHeader()->setDefaultSectionSize(kFigureRow_px);
+  values_->verticalHeader()->setDefaultSectionSize(kRow_px);
   values_->setRowCount(kRows);
+  // Every value at a glance, as long as the window is not lower than a small screen.
+  values_->setMinimumHeight(kRows * kRow_px);
 
   auto* pictures = new QHBoxLayout;
   pictures->setSpacing(8);
@@ -67,8 +70,8 @@ CompareView::CompareView(QWidget* parent) : QWidget(parent) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 8, 12, 8);
   column->setSpacing(8);
-  column->addLayout(pictures, 3);
-  column->addWidget(values_, 2);
+  column->addLayout(pictures, 1);
+  column->addWidget(values_);
 }
 
 void CompareView::hold(std::shared_ptr<const StoredShot> shot, const MeasuredTable& table) {

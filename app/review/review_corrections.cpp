@@ -14,6 +14,7 @@
 #include "app/review/review_place.h"
 #include "app/review/shot_panel.h"
 #include "app/review/shot_tree_model.h"
+#include "app/window/message_bar.h"
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
@@ -40,7 +41,9 @@ void ReviewPlace::connectCorrections() {
   });
   connect(&judging_, &JudgingAnew::judged, this, [this](int shots) {
     if (shots == 0) return;
-    tell(tr("Suggestions worked out anew: %n shot(s).", nullptr, shots));
+    // Behind what was said of the correction, which still holds.
+    const QString words = tr("Suggestions worked out anew: %n shot(s).", nullptr, shots);
+    tell(message_->text().isEmpty() ? words : message_->text() + QLatin1Char(' ') + words);
     desk_.refresh();
   });
   connect(&judging_, &JudgingAnew::failed, this, [this](const Error& error) { tell(errorSentence(error)); });

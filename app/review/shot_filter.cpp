@@ -27,6 +27,7 @@ namespace {
 constexpr double kMostCut_deg = 90.0;
 constexpr double kMostSpeed_mps = 15.0;
 constexpr int kMostMinutes = 600;
+constexpr int kLeastList_px = 120;
 constexpr double kMostProduct = 50.0;  ///< squares of a diamond: longer than any pot
 
 }  // namespace
@@ -176,7 +177,8 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   auto* scroll = new VerticalScroll(conditions);
   scroll->setObjectName(QStringLiteral("filterConditions"));
   scroll->setAccessibleName(tr("Conditions"));
-  column->addWidget(scroll, 3);
+  scroll->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+  column->addWidget(scroll);
 
   auto* row = new QHBoxLayout;
   title_ = new QLabel;
@@ -194,7 +196,8 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setTextElideMode(Qt::ElideRight);
   model_ = new QStringListModel(this);
   rows_->setModel(model_);
-  column->addWidget(rows_, 2);
+  rows_->setMinimumHeight(kLeastList_px);
+  column->addWidget(rows_, 1);
 
   for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, tag_, occasion_})
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);

@@ -55,7 +55,10 @@ Inks inksFor(const QPalette& palette) {
   inks.text = palette.color(QPalette::Text);
   inks.isDark = luminance(inks.panel) < luminance(inks.text);
   inks.quiet = mixed(inks.text, inks.panel, 0.40);
-  for (double share = 0.35; share >= 0.0 && contrast(inks.quiet, inks.panel) < kReadable; share -= 0.05) {
+  const auto faint = [&inks] {
+    return std::min(contrast(inks.quiet, inks.panel), contrast(inks.quiet, inks.page)) < kReadable;
+  };
+  for (double share = 0.35; share >= 0.0 && faint(); share -= 0.05) {
     inks.quiet = mixed(inks.text, inks.panel, share);
   }
   inks.line = mixed(inks.panel, inks.text, inks.isDark ? 0.16 : 0.14);
@@ -70,7 +73,7 @@ Inks inksFor(const QPalette& palette) {
   inks.clothLine = QColor(255, 255, 255, 175);
   inks.taken = QColor(0xe6, 0x9f, 0x00);
   inks.suggested = QColor(0x56, 0xb4, 0xe9);
-  inks.casing = QColor(0x14, 0x1a, 0x18, 0xd0);
+  inks.casing = QColor(0x14, 0x1a, 0x18, 0xf0);
   return inks;
 }
 

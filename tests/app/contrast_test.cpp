@@ -200,7 +200,7 @@ void ContrastTest::everyMarkIsToldFromEveryCloth_data() {
 
 void ContrastTest::everyMarkIsToldFromEveryCloth() {
   QFETCH(const int, mark);
-  const Mark& drawn = marks().at(static_cast<std::size_t>(mark));
+  const Mark drawn = marks().at(static_cast<std::size_t>(mark));
   const Stage stage;
   QStringList faults;
   double least = 21.0;
