@@ -99,7 +99,8 @@ class Setting {
     const std::size_t columns = static_cast<std::size_t>(std::max<qsizetype>(1, table.header.size()));
     const QFont font = sizedFont(style_, 8.5);
     const QFont bold = sizedFont(style_, 8.5, true);
-    const double first = columns > 1 ? 0.46 * width_ : width_;
+    // Three columns of numbers need room for their headings in every language.
+    const double first = columns > 3 ? 0.40 * width_ : columns > 1 ? 0.46 * width_ : width_;
     const double each = columns > 1 ? (width_ - first) / static_cast<double>(columns - 1) : 0.0;
     double y = at_.y();
     std::vector<double> ends;  // of the rows

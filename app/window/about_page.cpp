@@ -31,6 +31,7 @@ constexpr std::array kLibraries{
     Library{"JSON for Modern C++", "MIT"},
     Library{"CLI11", "BSD-3-Clause"},
     Library{"expected", "CC0-1.0"},
+    Library{"qpdf", "Apache-2.0"},
 };
 
 QString paragraph(const QString& words) {

@@ -10,6 +10,7 @@
 
 #include "app/reports/reports_place.h"
 #include "app/reports/sheets_view.h"
+#include "app/window/languages.h"
 #include "tests/app/squad_file.h"
 #include "tests/support/test_registry.h"
 
@@ -23,6 +24,8 @@ class ReportsStoryTest : public QObject {
   void cleanup();
   void theSheetsAreThoseThatPrint();
   void theReportSpeaksTheStudentsLanguage();
+  void everyLanguageIsTaggedInItsOrder_data();
+  void everyLanguageIsTaggedInItsOrder();
   void theNoteIsPrinted();
   void aPeriodWithoutShotsIsSaidOnPaperToo();
   void numbersAndPagesAreWritten();
@@ -88,6 +91,48 @@ void ReportsStoryTest::theReportSpeaksTheStudentsLanguage() {
   QVERIFY2(german.contains("bung"), qPrintable(german.left(300)));  // Übung
   // The window itself goes on as before.
   QCOMPARE(SheetsView::tr("Preview"), QString("Preview"));
+}
+
+void ReportsStoryTest::everyLanguageIsTaggedInItsOrder_data() {
+  QTest::addColumn<int>("language");
+  QTest::addColumn<QString>("code");
+  int number = 0;
+  for (const Language& language : languages())
+    QTest::newRow(language.code) << number++ << QString::fromLatin1(language.code);
+}
+
+void ReportsStoryTest::everyLanguageIsTaggedInItsOrder() {
+  QFETCH(int, language);
+  QFETCH(QString, code);
+  find<QComboBox>("reportLanguage")->setCurrentIndex(language);
+  const QString path = folder_->filePath("report.pdf");
+  place_->exportReport(path);
+  const auto said = [&](const QString& program, const QStringList& words) {
+    QProcess process;
+    process.start(program, words);
+    process.waitForFinished(60'000);
+    return std::pair{process.exitCode(), QString::fromUtf8(process.readAllStandardOutput())};
+  };
+  QCOMPARE(said("qpdf", {"--check", path}).first, 0);
+  QVERIFY(said("pdfinfo", {path}).second.contains(QRegularExpression("Tagged: +yes")));
+  QVERIFY(said("qpdf", {"--show-object=trailer", path}).first == 0);
+  const QString told = said("pdfinfo", {"-struct-text", path}).second;
+  const auto plain = [](QString words) { return words.remove(QRegularExpression("[\\s\"\u00a0\u202f]")); };
+  const QString all = plain(told);
+  qsizetype at = 0;
+  int texts = 0;
+  for (const ReportPage& page : place_->report()->pages) {
+    for (const ReportBlock& block : page.blocks) {
+      const auto* text = std::get_if<ReportText>(&block);
+      if (text == nullptr) continue;
+      // Chinese fonts have one form for letters that Unicode keeps apart only by their number.
+      const qsizetype found = all.indexOf(plain(text->words).left(12), at);
+      QVERIFY2(found >= at, qPrintable(code + ": " + text->words + "\n" + told));
+      at = found;
+      ++texts;
+    }
+  }
+  QVERIFY(texts > 15);
 }
 
 void ReportsStoryTest::theNoteIsPrinted() {

@@ -218,7 +218,7 @@ QList<FolderRule> folderRules() {
       {"core/progress", {base, geometry, table}, {kEigen, kJson, "boost/math/"}},
       {"core/drills", {base, geometry, table, "core/progress"}, {kEigen, kJson}},
       {"core/measure", {"core"}, {kEigen, kJson, kOpenCv, kParallel}},
-      {"app", {"core"}, {kQt, kJson, kEigen, kOpenCv, "CLI/"}},
+      {"app", {"core"}, {kQt, kJson, kEigen, kOpenCv, "CLI/", "qpdf/"}},
       {"tests", {"core", "app"}, {""}},
   };
 }

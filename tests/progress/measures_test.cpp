@@ -60,6 +60,8 @@ class MeasuresTest : public QObject {
   void difficultyExplainsWhyHarderShotsAreMissed();
   void inningsEndWithTheFirstShotThatPotsNothing();
   void aFrameWonInOneVisitIsARunOut();
+  void inningsOfAFrameAreThoseOfAGame();
+  void safetiesAreJudgedByTheReply();
   void breaksAreCountedByThemselves();
   void whatNobodyRecordedIsSaidToBeMissing();
   void choiceAndDeliveryFallInFourBoxes();
@@ -237,6 +239,60 @@ void MeasuresTest::aFrameWonInOneVisitIsARunOut() {
   const auto runOuts = inningMeasure(history, {}).runOuts;
   QVERIFY(runOuts.has_value());
   QCOMPARE(runOuts->value, 0.4);
+}
+
+void MeasuresTest::inningsOfAFrameAreThoseOfAGame() {
+  PlayerHistory history = emptyHistory();
+  // Ten frames of a game with two innings each (two makes and a miss, then a miss), and a practice that counts for
+  // nothing.
+  for (int frame = 1; frame <= 10; ++frame) {
+    for (const auto& [number, made] : {std::pair{1, true}, {2, true}, {3, false}, {7, false}}) {
+      PlayedShot shot = attempt(made);
+      shot.frame = frame;
+      shot.number = number;
+      shot.game = "eight-ball";
+      history.shots.push_back(shot);
+    }
+  }
+  PlayedShot alone = attempt(false);
+  alone.frame = 99;
+  add(history, alone, 5);
+  const InningMeasure innings = inningMeasure(history, {1, 99});
+  QCOMPARE(innings.inFrame->value, 2.0);
+  QCOMPARE(innings.inFrame->shots, 10);
+  history.shots.erase(history.shots.begin(), history.shots.end() - 5);
+  QVERIFY(inningMeasure(history, {1, 99}).inFrame.error().kind == ShortageKind::NoValues);
+}
+
+void MeasuresTest::safetiesAreJudgedByTheReply() {
+  PlayerHistory history = emptyHistory();
+  PlayedShot safety = attempt(false);
+  safety.outcome = Outcome::Safety;
+  const auto answered = [&](Outcome outcome, bool foul, std::optional<bool> safe, int times) {
+    safety.reply = Reply{outcome, foul};
+    safety.safeLeave = safe;
+    add(history, safety, times);
+  };
+  answered(Outcome::Pot, false, false, 4);
+  answered(Outcome::Pot, true, false, 1);  // potted with a foul
+  answered(Outcome::Miss, false, true, 5);
+  answered(Outcome::Safety, false, true, 3);
+  answered(Outcome::Scratch, false, std::nullopt, 2);
+  safety.reply.reset();  // the frame ended with it
+  safety.safeLeave.reset();
+  add(history, safety, 2);
+  const SafetyMeasure measure = safetyMeasure(history);
+  QCOMPARE(measure.tried, 17);
+  QCOMPARE(measure.answered, 15);
+  QCOMPARE(measure.potted, 4);
+  QCOMPARE(measure.missed, 5);
+  QCOMPARE(measure.safeties, 3);
+  QCOMPARE(measure.fouled, 3);
+  // 8 of the 13 of which it is known; Wilson, 95 %: 35.52 to 82.29 %, by his formula in Python 3.11
+  // with statistics.NormalDist().inv_cdf(0.975).
+  QCOMPARE(measure.success->shots, 13);
+  QVERIFY(std::abs(measure.success->interval.least - 0.3552) < 5e-4);
+  QVERIFY(std::abs(measure.success->interval.most - 0.8229) < 5e-4);
 }
 
 void MeasuresTest::breaksAreCountedByThemselves() {
