@@ -14,6 +14,7 @@
 #include "app/drills/drills_place.h"
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
+#include "app/drills/set_up_section.h"
 #include "app/drills/zone_editor.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
@@ -169,6 +170,18 @@ QWidget* DrillsPlace::makeTable() {
   which->addWidget(stationWords_, 1);
   column->addLayout(which);
   column->addWidget(card, 1);
+  setUp_ = new SetUpSection;
+  column->addWidget(setUp_);
+  connect(setUp_, &SetUpSection::checked, this, [this] {
+    const auto& check = setUp_->check();
+    desk_.setSetUpError(check ? check->largestError_m() : std::nullopt);
+    picture_->setCheck(check);
+  });
+  connect(setUp_, &SetUpSection::tableFound, this, [this](const QString& path) {
+    if (desk_.run() == nullptr) detail_->putTable(path);
+  });
+  connect(setUp_, &SetUpSection::said, this, &DrillsPlace::tell);
+  connect(setUp_, &SetUpSection::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   return middle;
 }
 

@@ -16,6 +16,7 @@
 #include "app/drills/drill_picture.h"
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
+#include "app/drills/set_up_section.h"
 #include "app/drills/zone_editor.h"
 #include "app/window/message_bar.h"
 #include "app/window/own_record.h"
@@ -159,6 +160,8 @@ void DrillsPlace::showPicture() {
   picture_->setTable(desk_.table());
   picture_->setStation(station, setUpOf(station, desk_.table(), desk_.seed()));
   picture_->setLeave(desk_.leave(), desk_.run() != nullptr);
+  setUp_->setStation(station, desk_.table());
+  setUp_->setVisible(!desk_.isEditing());
   // The rest places of the run that goes on, else of the last one that was played like this.
   std::vector<TablePoint> leaves;
   const auto add = [&](const KeptRun& run) {
@@ -252,6 +255,7 @@ void DrillsPlace::showEvent(QShowEvent* event) {
 void DrillsPlace::setNumbers(const Numbers& numbers) {
   numbers_ = numbers;
   picture_->setNumbers(numbers);
+  setUp_->setNumbers(numbers);
   refresh();
 }
 

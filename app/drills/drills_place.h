@@ -19,6 +19,7 @@ class EditorPanel;
 class MessageBar;
 class PictureView;
 class RunPanel;
+class SetUpSection;
 class ZoneEditor;
 
 /// Drills: the library on the left, the set-up in the middle, on the right the drill, its runs, or the run that goes
@@ -35,6 +36,7 @@ class DrillsPlace : public Place {
   void restore(const QSettings& settings) override;
 
   [[nodiscard]] DrillDesk& desk() { return desk_; }
+  [[nodiscard]] SetUpSection& setUp() { return *setUp_; }
   /// Adds the drills of a file to the record; says what went wrong.
   void importDrills(const QString& path);
   void exportDrill(const QString& path);
@@ -70,6 +72,7 @@ class DrillsPlace : public Place {
   QLabel* stationWords_;
   QStackedWidget* pictures_;
   DrillPicture* picture_;
+  SetUpSection* setUp_;
   ZoneEditor* editor_;
   std::optional<BallName> chosenBall_;  ///< in the editor
   QStackedWidget* panels_;

@@ -1,7 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/live_desk.h"
 
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+
+#include "app/session/film_words.h"
 #include "app/session/record_folder.h"
+#include "core/measure/film_permission.h"
 #include "core/measure/plan_situation.h"
 #include "core/measure/record_entries.h"
 
@@ -16,6 +22,13 @@ Position positionOf(const SeenImage& image) {
   return balls;
 }
 
+/// Beside the record, in a folder of the record's name.
+QString filmPath(const MeasureOptions& options, UtcMilliseconds now) {
+  const QFileInfo record(QString::fromStdString(options.record));
+  const QString time = QDateTime::fromMSecsSinceEpoch(now).toString(QStringLiteral("yyyy-MM-dd HH-mm-ss"));
+  return record.dir().filePath(QStringLiteral("%1-films/%2.mkv").arg(record.completeBaseName(), time));
+}
+
 std::vector<BallName> namesOf(const Position& balls) {
   std::vector<BallName> names;
   for (const BallAt& at : balls)
@@ -25,7 +38,14 @@ std::vector<BallName> namesOf(const Position& balls) {
 
 }  // namespace
 
-LiveDesk::LiveDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::move(clock)) {
+LiveDesk::LiveDesk(Clock clock, QObject* parent)
+    : QObject(parent), clock_(std::move(clock)), shots_(clock_, [this](const SaidOfRecorded& said) {
+        if (state_ == LiveState::Done) {
+          answers_.say(QString::fromStdString(options_.record), said);
+        } else {
+          inbox_->put(said);
+        }
+      }) {
   connect(&feed_, &MeasuringFeed::opened, this, [this](SessionId session) {
     session_ = session;
     if (state_ == LiveState::Waiting) state_ = LiveState::Running;
@@ -36,14 +56,19 @@ LiveDesk::LiveDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
     emit imageSeen();
   });
   connect(&feed_, &MeasuringFeed::shotMeasured, this, [this](std::shared_ptr<const MeasuredShot> shot) {
-    shots_.push_back(std::move(shot));
+    shots_.add(std::move(shot));
     // Asked for anew before each shot: a shown suggestion changes the choice.
     suggestion_.want(false);
     think();
     emit changed();
   });
+  connect(&shots_, &MeasuredShots::changed, this, &LiveDesk::changed);
+  connect(&feed_, &MeasuringFeed::ruledAgain, &shots_, &MeasuredShots::ruleAgain);
+  connect(&answers_, &AnswerService::ruledAgain, &shots_, &MeasuredShots::ruleAgain);
+  connect(&answers_, &AnswerService::failed, this, &LiveDesk::failed);
   connect(&feed_, &MeasuringFeed::standingChanged, this, [this](const LiveStanding& standing) {
     standing_ = standing;
+    think();
     emit changed();
   });
   connect(&suggestion_, &SuggestionDesk::changed, this, [this] {
@@ -60,7 +85,7 @@ LiveDesk::~LiveDesk() {
   if (images_) images_->close();
 }
 
-void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> source) {
+void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> source, bool keepsFilm) {
   if (state_ != LiveState::None && state_ != LiveState::Done) return;
   auto table = measuredTableFrom(options.table);
   if (!table) {
@@ -73,6 +98,8 @@ void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> 
   table_ = std::move(*table);
   images_ = std::make_shared<ImageQueue>();
   inbox_ = std::make_shared<LiveInbox>();
+  film_.reset();
+  filmRefusal_.clear();
   source_ = std::move(source);
   connect(source_.get(), &LiveSource::ended, this, &LiveDesk::stop);
   connect(source_.get(), &LiveSource::lost, this, [this](const QString& sentence) {
@@ -80,15 +107,46 @@ void LiveDesk::start(const MeasureOptions& options, std::shared_ptr<LiveSource> 
     emit said(sentence);
   });
   state_ = LiveState::Waiting;
+  if (!keepsFilm) return begin({});
+  // Asked before the camera runs.
+  const UtcMilliseconds now = clock_();
+  asking_.start<Result<FilmPermission>>(
+      [options = options_, now](const JobControl&) { return filmPermission(options.record, options.players, now); },
+      [this, now](const Result<FilmPermission>& permission) {
+        if (state_ != LiveState::Waiting) return;
+        if (!permission) {
+          filmRefusal_ = noFilmWords(permission.error());
+        } else if (!permission->granted()) {
+          filmRefusal_ = noFilmWords(*permission);
+        }
+        begin(filmRefusal_.isEmpty() ? filmPath(options_, now) : QString());
+      });
+  emit changed();
+}
+
+void LiveDesk::begin(const QString& film) {
+  if (!film.isEmpty()) {
+    auto keeper = FilmKeeper::make(film.toStdString());
+    if (keeper) {
+      film_ = std::move(*keeper);
+      images_->setWitness([film = film_](const cv::Mat& picture, double time_s) { film->offer(picture, time_s); });
+    } else {
+      filmRefusal_ = noFilmWords(keeper.error());
+    }
+  }
   job_.start<Result<MeasureReport>>(
-      [options = options_, images = images_, inbox = inbox_, clock = clock_,
-       observer = feed_.liveObserver()](const JobControl& job) {
+      [options = options_, images = images_, inbox = inbox_, film = film_, clock = clock_,
+       observer = feed_.liveObserver(inbox_)](const JobControl& job) {
         makeFolderOf(options.record);
-        return measureLive(options, {*images, *inbox, clock}, job, observer);
+        return measureLive(options, {*images, *inbox, clock, film.get()}, job, observer);
       },
       [this](const Result<MeasureReport>& report) { finish(report); });
   source_->start(images_);
   emit changed();
+}
+
+std::optional<FilmKeeper::Counts> LiveDesk::filmCounts() const {
+  return film_ ? std::optional(film_->counts()) : std::nullopt;
 }
 
 void LiveDesk::stop() {
@@ -98,6 +156,8 @@ void LiveDesk::stop() {
   think();
   source_->stop();
   images_->close();
+  // It was still asked whether a film may be kept: nothing was begun.
+  if (!job_.isRunning()) finish(MeasureReport{});
   emit changed();
 }
 
@@ -109,11 +169,16 @@ void LiveDesk::close() {
   image_.reset();
   standing_.reset();
   images_.reset();
+  film_.reset();
+  filmRefusal_.clear();
   emit changed();
 }
 
 void LiveDesk::finish(const Result<MeasureReport>& report) {
   source_->stop();
+  // What was said too late for the measuring thread.
+  for (const SaidOfRecorded& said : inbox_->takeSaid())
+    answers_.say(QString::fromStdString(options_.record), said);
   suggestion_.want(false);
   think();
   state_ = session_ ? LiveState::Done : LiveState::None;
@@ -123,6 +188,7 @@ void LiveDesk::finish(const Result<MeasureReport>& report) {
     return;
   }
   if (!session_) return;
+  emit sessionEnded(*session_);
   judge_.judge(QString::fromStdString(options_.record), *session_);
 }
 

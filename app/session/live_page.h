@@ -16,6 +16,7 @@ namespace ferrule {
 
 class MeasuredShotList;
 class MeasuringPictures;
+class QuestionPanel;
 class SuggestionPanel;
 
 /// A session while it is played: what the camera sees and the plan of the same image in the middle, whose turn it is,
@@ -27,6 +28,8 @@ class LivePage : public QWidget {
 
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] MeasuringPictures& pictures() { return *pictures_; }
+  /// Answers, their undo, and zoom; false for any other action.
+  bool act(ActionId action);
   /// For whom a suggestion is wanted.
   [[nodiscard]] std::optional<PlayerLevel> level() const;
 
@@ -49,7 +52,10 @@ class LivePage : public QWidget {
   QLabel* turn_;
   QLabel* score_;
   QLabel* counts_;
+  QLabel* film_;
+  QLabel* light_;
   SuggestionPanel* suggestion_;
+  QuestionPanel* question_;
   MeasuredShotList* shots_;
   QToolButton* end_;
   QPushButton* look_;

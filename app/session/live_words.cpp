@@ -28,7 +28,7 @@ QString liveTurnWords(const LiveDesk& desk, const SeatNames& names) {
     case LiveState::Ending:
       return LiveWords::tr("What was seen is measured to its end");
     case LiveState::Done:
-      return LiveWords::tr("%n shot(s) stand in the record", nullptr, static_cast<int>(desk.shots().size()));
+      return LiveWords::tr("%n shot(s) stand in the record", nullptr, static_cast<int>(desk.shots().all().size()));
     case LiveState::Running:
       break;
   }
@@ -58,6 +58,21 @@ QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers) {
     words += LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting));
   }
   return words;
+}
+
+QString lightWords(const SeenImage& image, double ballRadius_m, const Numbers& numbers) {
+  switch (image.light) {
+    case LightFault::TooDark:
+      return LiveWords::tr("The picture is too dark: put more light on the table, or let the camera expose longer.");
+    case LightFault::TooBright:
+      return LiveWords::tr(
+          "Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.");
+    case LightFault::None:
+      break;
+  }
+  if (!smearsFastBalls(image.exposure_s, ballRadius_m)) return {};
+  return LiveWords::tr("Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.")
+      .arg(numbers.fixed(1000.0 * image.exposure_s, 0));
 }
 
 }  // namespace ferrule

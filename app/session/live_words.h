@@ -15,4 +15,7 @@ namespace ferrule {
 /// "1,204 images, none dropped": how many came, were dropped, and wait to be measured.
 [[nodiscard]] QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers);
 
+/// What of the light or the camera's exposure makes measuring worse, and what to do; empty where nothing does.
+[[nodiscard]] QString lightWords(const SeenImage& image, double ballRadius_m, const Numbers& numbers);
+
 }  // namespace ferrule

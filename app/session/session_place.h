@@ -15,8 +15,10 @@ namespace ferrule {
 
 class BallTray;
 class FilmPage;
+class GuestBar;
 class LivePage;
 class MessageBar;
+class QuestionPanel;
 class StartForm;
 class SuggestionPanel;
 class TableEditor;
@@ -81,8 +83,10 @@ class SessionPlace : public Place {
   QLabel* ruling_;
   SuggestionPanel* suggestion_;
   QListWidget* shots_;
+  QuestionPanel* question_;
   QWidget* pad_;
   MessageBar* message_;
+  GuestBar* guest_;
 };
 
 }  // namespace ferrule

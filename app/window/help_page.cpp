@@ -43,6 +43,12 @@ constexpr std::array kSession{
                       "Click the ball and the pocket that are played for, then press the key of what happened."),
     QT_TRANSLATE_NOOP("PlaceHelp", "The referee keeps turn and score; undo takes back any step."),
     QT_TRANSLATE_NOOP("PlaceHelp",
+                      "From a film or live, what the referee cannot see is asked on the right: press the number of the "
+                      "answer."),
+    QT_TRANSLATE_NOOP(
+        "PlaceHelp",
+        "A live session can keep its film beside the record, of people whose consent is noted in Players."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
                       "Ask for a suggestion only when you want one: that it was shown is kept with the shot."),
 };
 constexpr std::array kReview{
@@ -63,6 +69,7 @@ constexpr std::array kDrills{
     QT_TRANSLATE_NOOP("PlaceHelp", "Every drill has mirror images: what is easy to one side may be hard to the other."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "Begin a run, click where the cue ball came to rest, and press the key of what happened."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Once Set-up has made a rig, the camera says how far each ball is from its place."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Or let the tries be counted from a session that was recorded."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "The history says whether the last run differs from those before by more than chance."),

@@ -69,7 +69,7 @@ class BallTracker::Impl {
 
   std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
 
-  [[nodiscard]] double exposure_s() const { return exposure_.time_s(); }
+  [[nodiscard]] double exposure_s() const { return exposure_.settled_s(); }
 
  private:
   /// The shrunk picture and its difference from the cloth, made when first asked for: while every ball rests
