@@ -79,7 +79,8 @@ void SetUpWatch::stop() {
   images_->close();
   source_->disconnect(this);
   // It may be the source that called.
-  QMetaObject::invokeMethod(this, [source = std::exchange(source_, nullptr)] {}, Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      this, [source = std::exchange(source_, nullptr)] {}, Qt::QueuedConnection);
   emit runningChanged();
 }
 

@@ -12,8 +12,8 @@ class QPushButton;
 
 namespace ferrule {
 
-/// Asks across the top of Session who the guest of a session that ended was. Nobody has to answer: it goes with the next
-/// session.
+/// Asks across the top of Session who the guest of a session that ended was. Nobody has to answer: it goes with the
+/// next session.
 class GuestBar : public QWidget {
   Q_OBJECT
  public:

@@ -16,8 +16,8 @@ Result<std::optional<GuestOfSession>> guestOf(Record& record, SessionId session)
   std::optional<GuestOfSession> found;
   QStringList others;
   for (const Player& player : *players) {
-    const bool sat = summary != sessions->end() &&
-                     std::ranges::find(summary->players, player.name) != summary->players.end();
+    const bool sat =
+        summary != sessions->end() && std::ranges::find(summary->players, player.name) != summary->players.end();
     if (sat && player.guest && !found) found = GuestOfSession{player.id, QString::fromStdString(player.name), {}};
     if (!sat && !player.guest) others << QString::fromStdString(player.name);
   }

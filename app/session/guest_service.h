@@ -41,7 +41,7 @@ class GuestService : public QObject {
 
   /// How the last guest was named; for the keeper's thread alone.
   struct Named {
-    PersonDetails before;               ///< of the guest
+    PersonDetails before;                ///< of the guest
     std::optional<JoinedPeople> joined;  ///< nothing: renamed
   };
 

@@ -14,10 +14,10 @@ namespace ferrule {
 /// What a referee waits for: the answer to a doubt, or the choice between options.
 struct RefereeQuestion {
   std::shared_ptr<const MeasuredShot> shot;
-  std::optional<Doubt> doubt;    ///< nothing: one of the options is to be chosen
-  std::vector<DoubtAnswer> answers;   ///< to the doubt
-  std::vector<Option> options{};  ///< without a doubt
-  int waiting = 0;               ///< further shots of which something is asked
+  std::optional<Doubt> doubt;        ///< nothing: one of the options is to be chosen
+  std::vector<DoubtAnswer> answers;  ///< to the doubt
+  std::vector<Option> options{};     ///< without a doubt
+  int waiting = 0;                   ///< further shots of which something is asked
 
   [[nodiscard]] std::size_t choices() const { return doubt ? answers.size() : options.size(); }
 };

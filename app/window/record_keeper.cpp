@@ -52,7 +52,8 @@ RecordKeeper::RecordKeeper(const QString& thread) : desk_(new Desk) {
 
 RecordKeeper::~RecordKeeper() {
   // Behind all that waits in the queue.
-  QMetaObject::invokeMethod(desk_, [thread = &thread_] { thread->quit(); }, Qt::QueuedConnection);
+  QMetaObject::invokeMethod(
+      desk_, [thread = &thread_] { thread->quit(); }, Qt::QueuedConnection);
   thread_.wait();
 }
 

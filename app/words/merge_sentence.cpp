@@ -35,7 +35,8 @@ QString mergeSentences(const MergeReport& report) {
                                report.framesApart);
   }
   for (const auto& [there, here] : report.renamed) {
-    words << MergeSentence::tr("%1 of the other record is called %2 here; if both are one person, join them in Players.")
+    words << MergeSentence::tr(
+                 "%1 of the other record is called %2 here; if both are one person, join them in Players.")
                  .arg(QString::fromStdString(there), QString::fromStdString(here));
   }
   if (report.erasedHere > 0) {

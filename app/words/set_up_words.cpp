@@ -23,11 +23,13 @@ QString moveWords(TableVector move, const Numbers& numbers) {
   QStringList ways;
   if (std::abs(move.x) >= kStands_m) {
     const QString length = numbers.millimetres(std::abs(move.x));
-    ways << (move.x > 0.0 ? SetUpWords::tr("%1 to the foot").arg(length) : SetUpWords::tr("%1 to the head").arg(length));
+    ways << (move.x > 0.0 ? SetUpWords::tr("%1 to the foot").arg(length)
+                          : SetUpWords::tr("%1 to the head").arg(length));
   }
   if (std::abs(move.y) >= kStands_m) {
     const QString length = numbers.millimetres(std::abs(move.y));
-    ways << (move.y > 0.0 ? SetUpWords::tr("%1 to the left").arg(length) : SetUpWords::tr("%1 to the right").arg(length));
+    ways << (move.y > 0.0 ? SetUpWords::tr("%1 to the left").arg(length)
+                          : SetUpWords::tr("%1 to the right").arg(length));
   }
   return ways.join(QStringLiteral(", "));
 }

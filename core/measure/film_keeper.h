@@ -40,7 +40,7 @@ class FilmKeeper {
 
   struct Counts {
     long came = 0;
-    long dropped = 0;       ///< of them, that are not in the film
+    long dropped = 0;         ///< of them, that are not in the film
     bool outOfSpace = false;  ///< it ended early for want of free space, or the file could not be written any more
 
     bool operator==(const Counts&) const = default;

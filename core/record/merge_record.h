@@ -32,11 +32,12 @@ struct MergeReport {
 };
 
 /// Takes everything of another record into this one, as one transaction; the other file stays as it is. People, tables,
-/// sessions, frames, consents and runs are known by their random uids, films, lenses and rigs by their content, shots by
-/// their frame and number: what was taken in before does not come twice. Where both hold a frame, the one that holds all
-/// corrections and shots of the other counts, corrections included; where each has some of its own, ours stands. Of
-/// people, tables and drills that both have, ours stands; groups, consents, notes and tags come together. Who was erased
-/// here does not come back, and nobody is erased here because of the other record. What is under way there stays there.
+/// sessions, frames, consents and runs are known by their random uids, films, lenses and rigs by their content, shots
+/// by their frame and number: what was taken in before does not come twice. Where both hold a frame, the one that holds
+/// all corrections and shots of the other counts, corrections included; where each has some of its own, ours stands. Of
+/// people, tables and drills that both have, ours stands; groups, consents, notes and tags come together. Who was
+/// erased here does not come back, and nobody is erased here because of the other record. What is under way there stays
+/// there.
 ///
 /// path: of this record, made where it is not there. Errors: those of Record::open for either file (RecordTooNew:
 /// the other one was written by a newer version), FileMissing (the other one), those of Record.

@@ -13,7 +13,8 @@ constexpr std::array kOfShot{"positions", "deliveries", "events", "pocketed", "t
 
 /// What tells two corrections apart in all records.
 constexpr const char* kCorrectionKeys =
-    "SELECT f.m AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM other.corrections c JOIN other.shots h "
+    "SELECT f.m AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM other.corrections c JOIN "
+    "other.shots h "
     "ON h.id = c.entity_id JOIN map_frames f ON f.o = h.frame_id WHERE c.entity = 'shot'";
 constexpr const char* kOurCorrectionKeys =
     "SELECT h.frame_id AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM main.corrections c JOIN "
@@ -32,13 +33,14 @@ QString onlyIn(const char* name, const char* these, const char* those) {
 
 /// Which known frames the other record has more of, and which of them ours has more of too.
 Result<void> compareFrames(Connection& connection) {
-  return runAll(connection,
-                {QStringLiteral("CREATE TEMP TABLE theirs(m INTEGER PRIMARY KEY)"),
-                 QStringLiteral("CREATE TEMP TABLE ours(m INTEGER PRIMARY KEY)"),
-                 onlyIn("theirs", kCorrectionKeys, kOurCorrectionKeys), onlyIn("theirs", kShotKeys, kOurShotKeys),
-                 onlyIn("ours", kOurCorrectionKeys, kCorrectionKeys), onlyIn("ours", kOurShotKeys, kShotKeys),
-                 QStringLiteral("DELETE FROM theirs WHERE m IN (SELECT m FROM new_frames)"),
-                 QStringLiteral("CREATE TEMP TABLE updated AS SELECT m FROM theirs WHERE m NOT IN (SELECT m FROM ours)")});
+  return runAll(
+      connection,
+      {QStringLiteral("CREATE TEMP TABLE theirs(m INTEGER PRIMARY KEY)"),
+       QStringLiteral("CREATE TEMP TABLE ours(m INTEGER PRIMARY KEY)"),
+       onlyIn("theirs", kCorrectionKeys, kOurCorrectionKeys), onlyIn("theirs", kShotKeys, kOurShotKeys),
+       onlyIn("ours", kOurCorrectionKeys, kCorrectionKeys), onlyIn("ours", kOurShotKeys, kShotKeys),
+       QStringLiteral("DELETE FROM theirs WHERE m IN (SELECT m FROM new_frames)"),
+       QStringLiteral("CREATE TEMP TABLE updated AS SELECT m FROM theirs WHERE m NOT IN (SELECT m FROM ours)")});
 }
 
 Result<void> addShots(Connection& connection) {
@@ -51,24 +53,30 @@ Result<void> addShots(Connection& connection) {
       connection,
       {QStringLiteral("CREATE TEMP TABLE map_shots(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
        QStringLiteral("CREATE TEMP TABLE filled(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
-       QStringLiteral("INSERT INTO map_shots SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = o.frame_id JOIN "
-                      "main.shots k ON k.frame_id = f.m AND k.number = o.number"),
+       QStringLiteral(
+           "INSERT INTO map_shots SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = o.frame_id JOIN "
+           "main.shots k ON k.frame_id = f.m AND k.number = o.number"),
        // Known ones that the other record has more of.
-       QStringLiteral("INSERT INTO filled SELECT s.o, s.m FROM map_shots s JOIN main.shots k ON k.id = s.m WHERE k.frame_id "
-                      "IN (SELECT m FROM updated)"),
-       QStringLiteral("UPDATE main.shots SET (player_id, %1) = (SELECT (SELECT p.m FROM map_players p WHERE p.o = "
-                      "o.player_id), %2 FROM other.shots o JOIN filled s ON s.o = o.id WHERE s.m = main.shots.id) WHERE id "
-                      "IN (SELECT m FROM filled)")
+       QStringLiteral(
+           "INSERT INTO filled SELECT s.o, s.m FROM map_shots s JOIN main.shots k ON k.id = s.m WHERE k.frame_id "
+           "IN (SELECT m FROM updated)"),
+       QStringLiteral(
+           "UPDATE main.shots SET (player_id, %1) = (SELECT (SELECT p.m FROM map_players p WHERE p.o = "
+           "o.player_id), %2 FROM other.shots o JOIN filled s ON s.o = o.id WHERE s.m = main.shots.id) WHERE id "
+           "IN (SELECT m FROM filled)")
            .arg(*columns, *values),
-       QStringLiteral("INSERT INTO main.shots(frame_id, player_id, %1) SELECT f.m, p.m, %2 FROM other.shots o JOIN "
-                      "map_frames f ON f.o = o.frame_id LEFT JOIN map_players p ON p.o = o.player_id WHERE o.id NOT IN "
-                      "(SELECT o FROM map_shots) AND (o.player_id IS NULL OR p.m IS NOT NULL) AND (f.m IN (SELECT m FROM "
-                      "new_frames) OR f.m IN (SELECT m FROM updated)) ORDER BY f.m, o.number")
+       QStringLiteral(
+           "INSERT INTO main.shots(frame_id, player_id, %1) SELECT f.m, p.m, %2 FROM other.shots o JOIN "
+           "map_frames f ON f.o = o.frame_id LEFT JOIN map_players p ON p.o = o.player_id WHERE o.id NOT IN "
+           "(SELECT o FROM map_shots) AND (o.player_id IS NULL OR p.m IS NOT NULL) AND (f.m IN (SELECT m FROM "
+           "new_frames) OR f.m IN (SELECT m FROM updated)) ORDER BY f.m, o.number")
            .arg(*columns, *values),
-       QStringLiteral("INSERT OR IGNORE INTO filled SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = "
-                      "o.frame_id JOIN main.shots k ON k.frame_id = f.m AND k.number = o.number WHERE o.id NOT IN (SELECT o "
-                      "FROM map_shots)"),
-       QStringLiteral("CREATE TEMP TABLE new_shots AS SELECT o, m FROM filled WHERE o NOT IN (SELECT o FROM map_shots)"),
+       QStringLiteral(
+           "INSERT OR IGNORE INTO filled SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = "
+           "o.frame_id JOIN main.shots k ON k.frame_id = f.m AND k.number = o.number WHERE o.id NOT IN (SELECT o "
+           "FROM map_shots)"),
+       QStringLiteral(
+           "CREATE TEMP TABLE new_shots AS SELECT o, m FROM filled WHERE o NOT IN (SELECT o FROM map_shots)"),
        QStringLiteral("INSERT INTO map_shots SELECT o, m FROM new_shots")});
 }
 
@@ -80,11 +88,11 @@ Result<void> fillShots(Connection& connection) {
     const auto values = columnsOf(connection, table, skip, QStringLiteral("o."));
     if (!columns) return tl::make_unexpected(columns.error());
     if (!values) return tl::make_unexpected(values.error());
-    auto done =
-        runAll(connection, {QStringLiteral("DELETE FROM main.%1 WHERE shot_id IN (SELECT m FROM filled)").arg(table),
-                            QStringLiteral("INSERT INTO main.%1(shot_id, %2) SELECT s.m, %3 FROM other.%1 o JOIN filled s "
-                                           "ON s.o = o.shot_id ORDER BY s.m")
-                                .arg(table, *columns, *values)});
+    auto done = runAll(connection,
+                       {QStringLiteral("DELETE FROM main.%1 WHERE shot_id IN (SELECT m FROM filled)").arg(table),
+                        QStringLiteral("INSERT INTO main.%1(shot_id, %2) SELECT s.m, %3 FROM other.%1 o JOIN filled s "
+                                       "ON s.o = o.shot_id ORDER BY s.m")
+                            .arg(table, *columns, *values)});
     if (!done) return done;
   }
   return {};
@@ -95,8 +103,9 @@ Result<void> addCorrections(Connection& connection) {
   const auto base = countOf(connection, QStringLiteral("SELECT coalesce(max(id), 0) FROM main.corrections"));
   if (!base) return tl::make_unexpected(base.error());
   const auto named = [](const QString& column) {
-    return QStringLiteral("CASE WHEN c.field = 'player' THEN coalesce((SELECT k.name FROM other.players o JOIN map_players "
-                          "p ON p.o = o.id JOIN main.players k ON k.id = p.m WHERE o.name = c.%1), c.%1) ELSE c.%1 END")
+    return QStringLiteral(
+               "CASE WHEN c.field = 'player' THEN coalesce((SELECT k.name FROM other.players o JOIN map_players "
+               "p ON p.o = o.id JOIN main.players k ON k.id = p.m WHERE o.name = c.%1), c.%1) ELSE c.%1 END")
         .arg(column);
   };
   return runAll(
@@ -106,10 +115,11 @@ Result<void> addCorrections(Connection& connection) {
        QStringLiteral("INSERT INTO map_corrections SELECT c.id, %1 + row_number() OVER (ORDER BY c.id) FROM "
                       "other.corrections c JOIN filled s ON s.o = c.entity_id WHERE c.entity = 'shot'")
            .arg(*base),
-       QStringLiteral("INSERT INTO main.corrections(id, entity, entity_id, field, measured, corrected, who, when_ms, "
-                      "cause_id) SELECT n.m, 'shot', s.m, c.field, %1, %2, c.who, c.when_ms, (SELECT k.m FROM "
-                      "map_corrections k WHERE k.o = c.cause_id) FROM other.corrections c JOIN map_corrections n ON n.o = "
-                      "c.id JOIN filled s ON s.o = c.entity_id ORDER BY c.id")
+       QStringLiteral(
+           "INSERT INTO main.corrections(id, entity, entity_id, field, measured, corrected, who, when_ms, "
+           "cause_id) SELECT n.m, 'shot', s.m, c.field, %1, %2, c.who, c.when_ms, (SELECT k.m FROM "
+           "map_corrections k WHERE k.o = c.cause_id) FROM other.corrections c JOIN map_corrections n ON n.o = "
+           "c.id JOIN filled s ON s.o = c.entity_id ORDER BY c.id")
            .arg(named(QStringLiteral("measured")), named(QStringLiteral("corrected")))});
 }
 
@@ -125,24 +135,27 @@ Result<void> addRemarks(Connection& connection) {
     const QString map = QStringLiteral("map_%1s").arg(QLatin1String(entity));
     done = runAll(
         connection,
-        {QStringLiteral("INSERT OR IGNORE INTO main.tags(entity, entity_id, tag) SELECT t.entity, s.m, t.tag FROM other.tags "
-                        "t JOIN %2 s ON s.o = t.entity_id WHERE t.entity = '%1'")
+        {QStringLiteral(
+             "INSERT OR IGNORE INTO main.tags(entity, entity_id, tag) SELECT t.entity, s.m, t.tag FROM other.tags "
+             "t JOIN %2 s ON s.o = t.entity_id WHERE t.entity = '%1'")
              .arg(QLatin1String(entity), map),
-         QStringLiteral("INSERT INTO main.notes(entity, entity_id, note, who, when_ms) SELECT n.entity, s.m, n.note, n.who, "
-                        "n.when_ms FROM other.notes n JOIN %2 s ON s.o = n.entity_id WHERE n.entity = '%1' AND NOT "
-                        "EXISTS(SELECT 1 FROM main.notes k WHERE k.entity = n.entity AND k.entity_id = s.m AND k.note = "
-                        "n.note AND k.who = n.who AND k.when_ms = n.when_ms) ORDER BY n.id")
+         QStringLiteral(
+             "INSERT INTO main.notes(entity, entity_id, note, who, when_ms) SELECT n.entity, s.m, n.note, n.who, "
+             "n.when_ms FROM other.notes n JOIN %2 s ON s.o = n.entity_id WHERE n.entity = '%1' AND NOT "
+             "EXISTS(SELECT 1 FROM main.notes k WHERE k.entity = n.entity AND k.entity_id = s.m AND k.note = "
+             "n.note AND k.who = n.who AND k.when_ms = n.when_ms) ORDER BY n.id")
              .arg(QLatin1String(entity), map)});
   }
   return done;
 }
 
 Result<void> addPlacements(Connection& connection) {
-  return runAll(connection,
-                {QStringLiteral("DELETE FROM main.placements WHERE frame_id IN (SELECT m FROM updated)"),
-                 QStringLiteral("INSERT INTO main.placements(frame_id, ball, time_s, x_m, y_m) SELECT f.m, o.ball, o.time_s, "
-                                "o.x_m, o.y_m FROM other.placements o JOIN map_frames f ON f.o = o.frame_id WHERE f.m IN "
-                                "(SELECT m FROM new_frames) OR f.m IN (SELECT m FROM updated) ORDER BY o.id")});
+  return runAll(
+      connection,
+      {QStringLiteral("DELETE FROM main.placements WHERE frame_id IN (SELECT m FROM updated)"),
+       QStringLiteral("INSERT INTO main.placements(frame_id, ball, time_s, x_m, y_m) SELECT f.m, o.ball, o.time_s, "
+                      "o.x_m, o.y_m FROM other.placements o JOIN map_frames f ON f.o = o.frame_id WHERE f.m IN "
+                      "(SELECT m FROM new_frames) OR f.m IN (SELECT m FROM updated) ORDER BY o.id")});
 }
 
 }  // namespace

@@ -7,9 +7,9 @@ namespace ferrule {
 
 /// How bright an image is, 0 to 255.
 struct PictureLight {
-  double middle = 0.0;        ///< the median
-  double bright = 0.0;        ///< what 98 of 100 pixels stay below: cushions' edges, balls
-  double burntShare = 0.0;    ///< of pixels that are white in every channel: nothing is seen in them
+  double middle = 0.0;      ///< the median
+  double bright = 0.0;      ///< what 98 of 100 pixels stay below: cushions' edges, balls
+  double burntShare = 0.0;  ///< of pixels that are white in every channel: nothing is seen in them
 
   bool operator==(const PictureLight&) const = default;
 };
