@@ -113,6 +113,7 @@ void SessionPlace::connectFilm() {
   connect(filmPage_, &FilmPage::closeWanted, this, [this] {
     tell({});
     film_.close();
+    start_->setFocus();
   });
   connect(&film_, &FilmDesk::changed, this, &SessionPlace::refresh);
   connect(&film_, &FilmDesk::listed, this, &SessionPlace::shotsWanted);
@@ -133,6 +134,7 @@ void SessionPlace::connectLive() {
   connect(livePage_, &LivePage::closeWanted, this, [this] {
     tell({});
     live_.close();
+    start_->setFocus();
   });
   const auto tellError = [this](const Error& error) { tell(errorSentence(error)); };
   connect(&live_, &LiveDesk::changed, this, &SessionPlace::refresh);

@@ -203,6 +203,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   begin_->setDefault(true);
   connect(begin_, &QPushButton::clicked, this, &StartForm::begin);
   form->addRow(begin_);
+  setFocusProxy(begin_);
 
   knownWords_ = wordsLabel("knownFilm");
   look_ = new QPushButton(tr("&Look at it in Review"));
