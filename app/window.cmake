@@ -18,6 +18,8 @@ add_library(ferrule_window STATIC
   drills/drills_place.cpp
   drills/editor_panel.cpp
   drills/run_panel.cpp
+  drills/set_up_section.cpp
+  drills/set_up_watch.cpp
   drills/zone_editor.cpp
   film/clip_file.cpp
   film/film_file.cpp
@@ -102,10 +104,14 @@ add_library(ferrule_window STATIC
   review/time_axis.cpp
   review/time_line.cpp
   review/tip_point_view.cpp
+  session/answer_service.cpp
   session/ball_tray.cpp
   session/camera_choice.cpp
   session/film_desk.cpp
   session/film_page.cpp
+  session/film_words.cpp
+  session/guest_bar.cpp
+  session/guest_service.cpp
   session/hand_desk.cpp
   session/hand_service.cpp
   session/judge_service.cpp
@@ -114,10 +120,12 @@ add_library(ferrule_window STATIC
   session/live_page.cpp
   session/live_words.cpp
   session/measured_shot_list.cpp
+  session/measured_shots.cpp
   session/measuring_feed.cpp
   session/measuring_pictures.cpp
   session/measuring_words.cpp
   session/path_field.cpp
+  session/question_panel.cpp
   session/rig_choice.cpp
   session/session_light.cpp
   session/session_page.cpp
@@ -173,6 +181,7 @@ add_library(ferrule_window STATIC
   window/place_list.cpp
   window/places.cpp
   window/recent_records.cpp
+  window/record_keeper.cpp
   window/spoken_role.cpp
   window/tool_button.cpp
   window/undo_row.cpp
@@ -181,8 +190,10 @@ add_library(ferrule_window STATIC
   window/window_host.cpp
   window/work_strip.cpp
   window/wrapping_row.cpp
+  words/answer_words.cpp
   words/ruling_sentence.cpp
   words/ruling_words.cpp
+  words/set_up_words.cpp
   ${CMAKE_SOURCE_DIR}/resources/icons/icons.qrc)
 add_library(Ferrule::window ALIAS ferrule_window)
 set_target_properties(ferrule_window PROPERTIES AUTOMOC ON AUTORCC ON)
@@ -191,7 +202,7 @@ target_link_libraries(ferrule_window PUBLIC
   Ferrule::console Ferrule::record Ferrule::report Ferrule::vision Qt6::Multimedia Qt6::Widgets Qt6::Svg)
 # Headers are found from the root of the tree; they lie beside their sources for moc all the same.
 target_sources(ferrule_window PRIVATE
-  drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/zone_editor.h
+  drills/detail_panel.h drills/drill_desk.h drills/drill_picture.h drills/drill_service.h drills/drills_place.h drills/editor_panel.h drills/run_panel.h drills/set_up_section.h drills/set_up_watch.h drills/zone_editor.h
   picture/film_view.h picture/picture_view.h picture/plan_picture.h picture/plan_view.h film/film_service.h
   players/consent_section.h players/erase_panel.h players/note_section.h players/people_desk.h players/people_list_model.h players/people_service.h
   players/person_form.h players/players_place.h
@@ -199,8 +210,8 @@ target_sources(ferrule_window PRIVATE
   film/film_sound.h review/clip_desk.h review/compare_view.h review/judging_anew.h window/work_strip.h
   review/correction_desk.h review/correction_service.h review/event_list_model.h review/legend.h review/picture_splitter.h review/playhead.h review/record_service.h review/remarks_section.h review/review_desk.h
   review/review_place.h review/shot_filter.h review/shot_panel.h review/shot_row_delegate.h review/shot_tree_model.h review/time_line.h
-  review/tip_point_view.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/hand_desk.h session/hand_service.h session/judge_service.h
-  live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/rig_choice.h session/session_light.h session/session_place.h
+  review/tip_point_view.h session/answer_service.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/guest_bar.h session/guest_service.h session/hand_desk.h session/hand_service.h session/judge_service.h
+  live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measured_shots.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/question_panel.h session/rig_choice.h session/session_light.h session/session_place.h
   session/start_form.h session/suggestion_desk.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
   projector/projector_desk.h projector/projector_row.h projector/projector_screen.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/lines_view.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
   window/about_page.h window/actions.h window/background_job.h window/card.h window/help_page.h window/key_page.h window/main_window.h

@@ -545,6 +545,62 @@
             <translation>Alles, was vom gewählten Spieler behalten wird, in einen Ordner schreiben</translation>
         </message>
         <message>
+            <source>&amp;Take in another record…</source>
+            <translation>Weitere Aufzeichnung auf&amp;nehmen …</translation>
+        </message>
+        <message>
+            <source>Add what a record of another computer holds, without doubles</source>
+            <translation>Hinzufügen, was eine Aufzeichnung eines anderen Rechners enthält, ohne Dopplungen</translation>
+        </message>
+        <message>
+            <source>Answer &amp;1</source>
+            <translation>Antwort &amp;1</translation>
+        </message>
+        <message>
+            <source>Give the answer of this number to what the referee asks</source>
+            <translation>Die Antwort dieser Nummer auf die Frage des Schiedsrichters geben</translation>
+        </message>
+        <message>
+            <source>Answer &amp;2</source>
+            <translation>Antwort &amp;2</translation>
+        </message>
+        <message>
+            <source>Answer &amp;3</source>
+            <translation>Antwort &amp;3</translation>
+        </message>
+        <message>
+            <source>Answer &amp;4</source>
+            <translation>Antwort &amp;4</translation>
+        </message>
+        <message>
+            <source>Answer &amp;5</source>
+            <translation>Antwort &amp;5</translation>
+        </message>
+        <message>
+            <source>Answer &amp;6</source>
+            <translation>Antwort &amp;6</translation>
+        </message>
+        <message>
+            <source>Answer &amp;7</source>
+            <translation>Antwort &amp;7</translation>
+        </message>
+        <message>
+            <source>Answer &amp;8</source>
+            <translation>Antwort &amp;8</translation>
+        </message>
+        <message>
+            <source>Answer &amp;later</source>
+            <translation>Später a&amp;ntworten</translation>
+        </message>
+        <message>
+            <source>Put the question off; Review keeps the shot marked</source>
+            <translation>Die Frage aufschieben; im Rückblick bleibt der Stoß gekennzeichnet</translation>
+        </message>
+        <message>
+            <source>&amp;What the referee asks</source>
+            <translation>&amp;Was der Schiedsrichter fragt</translation>
+        </message>
+        <message>
             <source>Split or &amp;join shots…</source>
             <translation>Stöße teilen oder &amp;zusammenlegen …</translation>
         </message>
@@ -587,6 +643,48 @@
         <message>
             <source>Let the film be heard while it plays, or not</source>
             <translation>Den Film beim Abspielen hören lassen oder nicht</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnswerWords</name>
+        <message>
+            <source>Yes</source>
+            <translation>Ja</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
+        </message>
+        <message>
+            <source>It left the table</source>
+            <translation>Sie verließ den Tisch</translation>
+        </message>
+        <message>
+            <source>It lies on the table</source>
+            <translation>Sie liegt auf dem Tisch</translation>
+        </message>
+        <message>
+            <source>It fell: %1</source>
+            <comment>a pocket</comment>
+            <translation>Gefallen: %1</translation>
+        </message>
+        <message>
+            <source>A safety was called</source>
+            <translation>Eine Sicherheit war angesagt</translation>
+        </message>
+        <message>
+            <source>%1 has %2</source>
+            <comment>a player, solids or stripes</comment>
+            <translation>%1 hat %2</translation>
+        </message>
+        <message>
+            <source>%1 or more</source>
+            <comment>balls</comment>
+            <translation>%1 oder mehr</translation>
+        </message>
+        <message>
+            <source>Leave it as it is ruled</source>
+            <translation>So lassen, wie entschieden ist</translation>
         </message>
     </context>
     <context>
@@ -2404,6 +2502,50 @@
         </message>
     </context>
     <context>
+        <name>FilmWords</name>
+        <message>
+            <source>No film is kept: the consent of %1 to being filmed has run out; note a new one in Players.</source>
+            <translation>Kein Film wird behalten: Die Einwilligung von %1, gefilmt zu werden, ist abgelaufen; vermerken Sie in Spieler eine neue.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1 has withdrawn the consent to being filmed.</source>
+            <translation>Kein Film wird behalten: %1 hat die Einwilligung, gefilmt zu werden, widerrufen.</translation>
+        </message>
+        <message>
+            <source>No film is kept: for %1, a minor, a guardian must consent; note it in Players.</source>
+            <translation>Kein Film wird behalten: Für %1, minderjährig, muss ein Vormund einwilligen; vermerken Sie es in Spieler.</translation>
+        </message>
+        <message>
+            <source>No film is kept: no consent of %1 to being filmed is noted in Players.</source>
+            <translation>Kein Film wird behalten: In Spieler ist keine Einwilligung von %1 vermerkt, gefilmt zu werden.</translation>
+        </message>
+        <message>
+            <source>No film is kept: name those who play, so that their consent can be looked up.</source>
+            <translation>Kein Film wird behalten: Nennen Sie, wer spielt, damit die Einwilligung nachgesehen werden kann.</translation>
+        </message>
+        <message>
+            <source>No film is kept: these players' consents to being filmed are missing or no longer hold: %1.</source>
+            <translation>Kein Film wird behalten: Die Einwilligungen dieser Spieler fehlen oder gelten nicht mehr: %1.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1</source>
+            <comment>a sentence</comment>
+            <translation>Kein Film wird behalten: %1</translation>
+        </message>
+        <message>
+            <source>The film ended after %1 images: the disk has no room for more. Measuring goes on.</source>
+            <translation>Der Film endete nach %1 Bildern: Auf dem Datenträger ist kein Platz mehr. Gemessen wird weiter.</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, none dropped</source>
+            <translation>Film läuft: %1 Bilder, keines ausgelassen</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, %2 dropped</source>
+            <translation>Film läuft: %1 Bilder, %2 ausgelassen</translation>
+        </message>
+    </context>
+    <context>
         <name>FirstPage</name>
         <message>
             <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
@@ -2779,6 +2921,18 @@
             </translation>
         </message>
         <message>
+            <source>The picture is too dark: put more light on the table, or let the camera expose longer.</source>
+            <translation>Das Bild ist zu dunkel: mehr Licht auf den Tisch geben oder die Kamera länger belichten lassen.</translation>
+        </message>
+        <message>
+            <source>Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.</source>
+            <translation>Ein Teil des Bildes ist überbelichtet: die Lampen dimmen oder die Kamera kürzer belichten lassen.</translation>
+        </message>
+        <message>
+            <source>Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.</source>
+            <translation>Schnelle Kugeln werden zu Streifen: Die Kamera belichtet etwa %1 ms; mit mehr Licht geht es kürzer.</translation>
+        </message>
+        <message>
             <source>Rig not checked at %1: %2</source>
             <comment>time, why</comment>
             <translation>Kamerastandort bei %1 nicht geprüft: %2</translation>
@@ -2904,6 +3058,75 @@
         <message>
             <source>As it is, a ball's place is off by up to %1 mm.</source>
             <translation>So liegt der Ort einer Kugel um bis zu %1 mm daneben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MergeSentence</name>
+        <message>
+            <source>Nothing of it was new.</source>
+            <translation>Nichts davon war neu.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s)</source>
+            <translation>
+                <numerusform>%n Spieler</numerusform>
+                <numerusform>%n Spieler</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n Sitzung</numerusform>
+                <numerusform>%n Sitzungen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n Stoß</numerusform>
+                <numerusform>%n Stöße</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill run(s)</source>
+            <translation>
+                <numerusform>%n Übungsdurchgang</numerusform>
+                <numerusform>%n Übungsdurchgänge</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>New: %1.</source>
+            <comment>a list of counts</comment>
+            <translation>Neu: %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) had been corrected or gone on with there and are now as there.</source>
+            <translation>
+                <numerusform>%n Spiel war dort korrigiert oder fortgesetzt worden und ist jetzt wie dort.</numerusform>
+                <numerusform>%n Spiele waren dort korrigiert oder fortgesetzt worden und sind jetzt wie dort.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) were changed in both records and stay as they are here.</source>
+            <translation>
+                <numerusform>%n Spiel wurde in beiden Aufzeichnungen geändert und bleibt, wie es hier ist.</numerusform>
+                <numerusform>%n Spiele wurden in beiden Aufzeichnungen geändert und bleiben, wie sie hier sind.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 of the other record is called %2 here; if both are one person, join them in Players.</source>
+            <translation>%1 der anderen Aufzeichnung heißt hier %2; sind beide dieselbe Person, führen Sie sie in Spieler zusammen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s) who were erased here were left out.</source>
+            <translation>
+                <numerusform>%n Spieler, der hier gelöscht wurde, blieb draußen.</numerusform>
+                <numerusform>%n Spieler, die hier gelöscht wurden, blieben draußen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Erased there, and still here: %1.</source>
+            <translation>Dort gelöscht, hier noch da: %1.</translation>
         </message>
     </context>
     <context>
@@ -3320,6 +3543,18 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Die Stöße eines Gastes können einem Spieler gegeben werden, sobald bekannt ist, wer es war.</translation>
+        </message>
+        <message>
+            <source>From a film or live, what the referee cannot see is asked on the right: press the number of the answer.</source>
+            <translation>Aus einem Film oder live wird rechts gefragt, was der Schiedsrichter nicht sehen kann: Drücken Sie die Nummer der Antwort.</translation>
+        </message>
+        <message>
+            <source>A live session can keep its film beside the record, of people whose consent is noted in Players.</source>
+            <translation>Eine Live-Sitzung kann ihren Film neben der Aufzeichnung behalten, von Personen, deren Einwilligung in Spieler vermerkt ist.</translation>
+        </message>
+        <message>
+            <source>Once Set-up has made a rig, the camera says how far each ball is from its place.</source>
+            <translation>Hat die Einrichtung einen Standort bestimmt, sagt die Kamera, wie weit jede Kugel von ihrem Platz liegt.</translation>
         </message>
         <message>
             <source>Hold a shot to set another one beside it, with what differs below.</source>
@@ -4834,6 +5069,61 @@
         </message>
     </context>
     <context>
+        <name>SetUpWords</name>
+        <message>
+            <source>%1 to the foot</source>
+            <translation>%1 zum Fuß</translation>
+        </message>
+        <message>
+            <source>%1 to the head</source>
+            <translation>%1 zum Kopf</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>%1 nach links</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>%1 nach rechts</translation>
+        </message>
+        <message>
+            <source>%1 is not at its place.</source>
+            <translation>%1 ist nicht an ihrem Platz.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off, stands.</source>
+            <translation>%1: %2 daneben, steht.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off; move it %3.</source>
+            <comment>a ball, a length, where</comment>
+            <translation>%1: %2 daneben; %3 rücken.</translation>
+        </message>
+        <message>
+            <source>Loose balls are missing, or lie too close to each other or to a cushion.</source>
+            <translation>Lose Kugeln fehlen oder liegen zu nah beieinander oder an einer Bande.</translation>
+        </message>
+        <message>
+            <source>The cue ball in hand is not where it may lie.</source>
+            <translation>Die Weiße in der Hand liegt nicht, wo sie darf.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) lie there that do not belong to the set-up.</source>
+            <translation>
+                <numerusform>%n Kugel liegt da, die nicht zur Aufstellung gehört.</numerusform>
+                <numerusform>%n Kugeln liegen da, die nicht zur Aufstellung gehören.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Set up within %1: the try may begin.</source>
+            <translation>Aufgestellt auf %1: Der Versuch kann beginnen.</translation>
+        </message>
+        <message>
+            <source>Not yet within %1.</source>
+            <translation>Noch nicht auf %1 genau.</translation>
+        </message>
+    </context>
+    <context>
         <name>SetupSteps</name>
         <message>
             <source>Table</source>
@@ -6149,6 +6439,18 @@
             <translation>Bester Durchgang: %1, %2.</translation>
         </message>
         <message>
+            <source>Count on while it is played</source>
+            <translation>Weiterzählen, während gespielt wird</translation>
+        </message>
+        <message>
+            <source>For a session that is live or being measured from a film</source>
+            <translation>Für eine Sitzung, die läuft oder gerade aus einem Film gemessen wird</translation>
+        </message>
+        <message>
+            <source>Go on with the last run (%1 of %2)</source>
+            <translation>Letzten Durchgang fortsetzen (%1 von %2)</translation>
+        </message>
+        <message>
             <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
             <translation>Alle Runden zusammen: %1, zwischen %2 und %3, aus %4 Versuchen.</translation>
         </message>
@@ -6591,6 +6893,47 @@
         </message>
     </context>
     <context>
+        <name>ferrule::GuestBar</name>
+        <message>
+            <source>Who the guest was</source>
+            <translation>Wer der Gast war</translation>
+        </message>
+        <message>
+            <source>A player's name, known or new</source>
+            <translation>Name eines Spielers, bekannt oder neu</translation>
+        </message>
+        <message>
+            <source>That is who</source>
+            <translation>Das war er oder sie</translation>
+        </message>
+        <message>
+            <source>Stays a guest</source>
+            <translation>Bleibt Gast</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
+            <source>What %1 played is now %2's.</source>
+            <comment>a guest, a player</comment>
+            <translation>Was %1 gespielt hat, gehört jetzt %2.</translation>
+        </message>
+        <message>
+            <source>%1 and the guest played together, so they are two.</source>
+            <translation>%1 und der Gast haben zusammen gespielt, sind also zwei.</translation>
+        </message>
+        <message>
+            <source>A session that is not ended knows the guest: end it first.</source>
+            <translation>Eine nicht beendete Sitzung kennt den Gast: Beenden Sie sie erst.</translation>
+        </message>
+        <message>
+            <source>Who was %1?</source>
+            <comment>a guest</comment>
+            <translation>Wer war %1?</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::KeepPage</name>
         <message>
             <source>This set-up</source>
@@ -6992,6 +7335,18 @@
         <message>
             <source>Something is being measured. Choose the language when it is done.</source>
             <translation>Es wird gerade gemessen. Wählen Sie die Sprache, wenn das fertig ist.</translation>
+        </message>
+        <message>
+            <source>Take in another record</source>
+            <translation>Weitere Aufzeichnung aufnehmen</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Take the record in when it is done.</source>
+            <translation>Es wird gerade gemessen. Nehmen Sie die Aufzeichnung auf, wenn das fertig ist.</translation>
+        </message>
+        <message>
+            <source>Taking in %1…</source>
+            <translation>%1 wird aufgenommen …</translation>
         </message>
     </context>
     <context>
@@ -7631,6 +7986,26 @@
         </message>
     </context>
     <context>
+        <name>ferrule::QuestionPanel</name>
+        <message>
+            <source>What does %1 choose?</source>
+            <comment>a player</comment>
+            <translation>Was wählt %1?</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2</source>
+            <comment>number, a question</comment>
+            <translation>Stoß %1: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n more shot(s) wait for an answer.</source>
+            <translation>
+                <numerusform>%n weiterer Stoß wartet auf Antwort.</numerusform>
+                <numerusform>%n weitere Stöße warten auf Antwort.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RemarksSection</name>
         <message>
             <source>Add a tag</source>
@@ -8232,6 +8607,33 @@
         <message>
             <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
             <translation>Ein Foto braucht den Standort der Kamera, die es aufnahm: Bestimmen Sie ihn erst in der Einrichtung.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Die Kugeln werden gesucht …</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Trainer</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetUpSection</name>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Wählen Sie zuerst eine Kamera oder den Film, der für sie einspringt.</translation>
+        </message>
+        <message>
+            <source>The camera needs its rig to see where balls lie: make one in Set-up first.</source>
+            <translation>Die Kamera braucht ihren Standort, um zu sehen, wo Kugeln liegen: Bestimmen Sie ihn erst in der Einrichtung.</translation>
+        </message>
+        <message>
+            <source>Stop looking</source>
+            <translation>Nicht mehr hinsehen</translation>
+        </message>
+        <message>
+            <source>Check the set-up</source>
+            <translation>Aufstellung prüfen</translation>
         </message>
         <message>
             <source>Looking for the balls…</source>
@@ -8929,6 +9331,14 @@
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Wählen Sie zuerst eine Kamera oder den Film, der für sie einspringt.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep the film beside the record</source>
+            <translation>Film &amp;neben der Aufzeichnung behalten</translation>
+        </message>
+        <message>
+            <source>Only of people whose consent to being filmed is noted in Players; measured is either way</source>
+            <translation>Nur von Personen, deren Einwilligung, gefilmt zu werden, in Spieler vermerkt ist; gemessen wird in jedem Fall</translation>
         </message>
         <message>
             <source>Measure it all the &amp;same</source>

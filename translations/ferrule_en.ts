@@ -124,6 +124,58 @@
         </message>
     </context>
     <context>
+        <name>MergeSentence</name>
+        <message numerus="yes">
+            <source>%n player(s)</source>
+            <translation>
+                <numerusform>%n player</numerusform>
+                <numerusform>%n players</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n session</numerusform>
+                <numerusform>%n sessions</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n shot</numerusform>
+                <numerusform>%n shots</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill run(s)</source>
+            <translation>
+                <numerusform>%n drill run</numerusform>
+                <numerusform>%n drill runs</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) had been corrected or gone on with there and are now as there.</source>
+            <translation>
+                <numerusform>%n frame had been corrected or gone on with there and is now as there.</numerusform>
+                <numerusform>%n frames had been corrected or gone on with there and are now as there.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) were changed in both records and stay as they are here.</source>
+            <translation>
+                <numerusform>%n frame was changed in both records and stays as it is here.</numerusform>
+                <numerusform>%n frames were changed in both records and stay as they are here.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s) who were erased here were left out.</source>
+            <translation>
+                <numerusform>%n player who was erased here was left out.</numerusform>
+                <numerusform>%n players who were erased here were left out.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>PeopleWords</name>
         <message numerus="yes">
             <source>%n session(s)</source>
@@ -168,6 +220,16 @@
         </message>
     </context>
     <context>
+        <name>SetUpWords</name>
+        <message numerus="yes">
+            <source>%n ball(s) lie there that do not belong to the set-up.</source>
+            <translation>
+                <numerusform>%n ball lies there that does not belong to the set-up.</numerusform>
+                <numerusform>%n balls lie there that do not belong to the set-up.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ShotWords</name>
         <message numerus="yes">
             <source>%n ball(s) did not move.</source>
@@ -201,6 +263,16 @@
             <translation>
                 <numerusform>%n still used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
                 <numerusform>%n stills used; the board was in %1 % of the picture, out to %2 % of the way to its corners.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::QuestionPanel</name>
+        <message numerus="yes">
+            <source>%n more shot(s) wait for an answer.</source>
+            <translation>
+                <numerusform>%n more shot waits for an answer.</numerusform>
+                <numerusform>%n more shots wait for an answer.</numerusform>
             </translation>
         </message>
     </context>

@@ -545,6 +545,62 @@
             <translation>Escribir en una carpeta todo lo que se guarda del jugador elegido</translation>
         </message>
         <message>
+            <source>&amp;Take in another record…</source>
+            <translation>&amp;Incorporar otro registro…</translation>
+        </message>
+        <message>
+            <source>Add what a record of another computer holds, without doubles</source>
+            <translation>Añadir lo que contiene el registro de otro ordenador, sin duplicados</translation>
+        </message>
+        <message>
+            <source>Answer &amp;1</source>
+            <translation>Respuesta &amp;1</translation>
+        </message>
+        <message>
+            <source>Give the answer of this number to what the referee asks</source>
+            <translation>Dar la respuesta de este número a lo que pregunta el árbitro</translation>
+        </message>
+        <message>
+            <source>Answer &amp;2</source>
+            <translation>Respuesta &amp;2</translation>
+        </message>
+        <message>
+            <source>Answer &amp;3</source>
+            <translation>Respuesta &amp;3</translation>
+        </message>
+        <message>
+            <source>Answer &amp;4</source>
+            <translation>Respuesta &amp;4</translation>
+        </message>
+        <message>
+            <source>Answer &amp;5</source>
+            <translation>Respuesta &amp;5</translation>
+        </message>
+        <message>
+            <source>Answer &amp;6</source>
+            <translation>Respuesta &amp;6</translation>
+        </message>
+        <message>
+            <source>Answer &amp;7</source>
+            <translation>Respuesta &amp;7</translation>
+        </message>
+        <message>
+            <source>Answer &amp;8</source>
+            <translation>Respuesta &amp;8</translation>
+        </message>
+        <message>
+            <source>Answer &amp;later</source>
+            <translation>Responder &amp;luego</translation>
+        </message>
+        <message>
+            <source>Put the question off; Review keeps the shot marked</source>
+            <translation>Aplazar la pregunta; el tiro queda marcado en Revisión</translation>
+        </message>
+        <message>
+            <source>&amp;What the referee asks</source>
+            <translation>Lo que pregunta el &amp;árbitro</translation>
+        </message>
+        <message>
             <source>Split or &amp;join shots…</source>
             <translation>&amp;Partir o unir tiros…</translation>
         </message>
@@ -587,6 +643,48 @@
         <message>
             <source>Let the film be heard while it plays, or not</source>
             <translation>Oír el video mientras se reproduce, o no</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnswerWords</name>
+        <message>
+            <source>Yes</source>
+            <translation>Sí</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
+        </message>
+        <message>
+            <source>It left the table</source>
+            <translation>Salió de la mesa</translation>
+        </message>
+        <message>
+            <source>It lies on the table</source>
+            <translation>Está en la mesa</translation>
+        </message>
+        <message>
+            <source>It fell: %1</source>
+            <comment>a pocket</comment>
+            <translation>Cayó: %1</translation>
+        </message>
+        <message>
+            <source>A safety was called</source>
+            <translation>Se cantó una defensa</translation>
+        </message>
+        <message>
+            <source>%1 has %2</source>
+            <comment>a player, solids or stripes</comment>
+            <translation>%1 lleva %2</translation>
+        </message>
+        <message>
+            <source>%1 or more</source>
+            <comment>balls</comment>
+            <translation>%1 o más</translation>
+        </message>
+        <message>
+            <source>Leave it as it is ruled</source>
+            <translation>Dejarlo como está juzgado</translation>
         </message>
     </context>
     <context>
@@ -2404,6 +2502,50 @@
         </message>
     </context>
     <context>
+        <name>FilmWords</name>
+        <message>
+            <source>No film is kept: the consent of %1 to being filmed has run out; note a new one in Players.</source>
+            <translation>No se guarda ningún video: el consentimiento de %1 para ser filmado ha vencido; anote uno nuevo en Jugadores.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1 has withdrawn the consent to being filmed.</source>
+            <translation>No se guarda ningún video: %1 ha retirado el consentimiento para ser filmado.</translation>
+        </message>
+        <message>
+            <source>No film is kept: for %1, a minor, a guardian must consent; note it in Players.</source>
+            <translation>No se guarda ningún video: por %1, menor, debe consentir un tutor; anótelo en Jugadores.</translation>
+        </message>
+        <message>
+            <source>No film is kept: no consent of %1 to being filmed is noted in Players.</source>
+            <translation>No se guarda ningún video: en Jugadores no consta el consentimiento de %1 para ser filmado.</translation>
+        </message>
+        <message>
+            <source>No film is kept: name those who play, so that their consent can be looked up.</source>
+            <translation>No se guarda ningún video: nombre a quienes juegan, para poder consultar su consentimiento.</translation>
+        </message>
+        <message>
+            <source>No film is kept: these players' consents to being filmed are missing or no longer hold: %1.</source>
+            <translation>No se guarda ningún video: el consentimiento de estos jugadores falta o ya no vale: %1.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1</source>
+            <comment>a sentence</comment>
+            <translation>No se guarda ningún video: %1</translation>
+        </message>
+        <message>
+            <source>The film ended after %1 images: the disk has no room for more. Measuring goes on.</source>
+            <translation>El video terminó tras %1 imágenes: no queda sitio en el disco. La medición sigue.</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, none dropped</source>
+            <translation>Grabando: %1 imágenes, ninguna perdida</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, %2 dropped</source>
+            <translation>Grabando: %1 imágenes, %2 perdidas</translation>
+        </message>
+    </context>
+    <context>
         <name>FirstPage</name>
         <message>
             <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
@@ -2779,6 +2921,18 @@
             </translation>
         </message>
         <message>
+            <source>The picture is too dark: put more light on the table, or let the camera expose longer.</source>
+            <translation>La imagen es demasiado oscura: ilumine más la mesa, o deje que la cámara exponga más tiempo.</translation>
+        </message>
+        <message>
+            <source>Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.</source>
+            <translation>Parte de la imagen está quemada: atenúe las lámparas, o deje que la cámara exponga menos tiempo.</translation>
+        </message>
+        <message>
+            <source>Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.</source>
+            <translation>Las bolas rápidas dejan estelas: la cámara expone unos %1 ms; con más luz puede ser menos.</translation>
+        </message>
+        <message>
             <source>Rig not checked at %1: %2</source>
             <comment>time, why</comment>
             <translation>Montaje no comprobado en %1: %2</translation>
@@ -2904,6 +3058,75 @@
         <message>
             <source>As it is, a ball's place is off by up to %1 mm.</source>
             <translation>Tal como está, el lugar de una bola falla hasta en %1 mm.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MergeSentence</name>
+        <message>
+            <source>Nothing of it was new.</source>
+            <translation>Nada de ello era nuevo.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s)</source>
+            <translation>
+                <numerusform>%n jugador</numerusform>
+                <numerusform>%n jugadores</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n sesión</numerusform>
+                <numerusform>%n sesiones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n tiro</numerusform>
+                <numerusform>%n tiros</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill run(s)</source>
+            <translation>
+                <numerusform>%n serie de ejercicio</numerusform>
+                <numerusform>%n series de ejercicio</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>New: %1.</source>
+            <comment>a list of counts</comment>
+            <translation>Nuevo: %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) had been corrected or gone on with there and are now as there.</source>
+            <translation>
+                <numerusform>%n partida se había corregido o continuado allí y ahora está como allí.</numerusform>
+                <numerusform>%n partidas se habían corregido o continuado allí y ahora están como allí.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) were changed in both records and stay as they are here.</source>
+            <translation>
+                <numerusform>%n partida se cambió en ambos registros y queda como está aquí.</numerusform>
+                <numerusform>%n partidas se cambiaron en ambos registros y quedan como están aquí.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 of the other record is called %2 here; if both are one person, join them in Players.</source>
+            <translation>%1 del otro registro se llama aquí %2; si son la misma persona, únalos en Jugadores.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s) who were erased here were left out.</source>
+            <translation>
+                <numerusform>%n jugador borrado aquí quedó fuera.</numerusform>
+                <numerusform>%n jugadores borrados aquí quedaron fuera.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Erased there, and still here: %1.</source>
+            <translation>Borrados allí, todavía aquí: %1.</translation>
         </message>
     </context>
     <context>
@@ -3320,6 +3543,18 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Los tiros de un invitado pueden darse a un jugador en cuanto se sepa quién era.</translation>
+        </message>
+        <message>
+            <source>From a film or live, what the referee cannot see is asked on the right: press the number of the answer.</source>
+            <translation>De un video o en directo, lo que el árbitro no puede ver se pregunta a la derecha: pulse el número de la respuesta.</translation>
+        </message>
+        <message>
+            <source>A live session can keep its film beside the record, of people whose consent is noted in Players.</source>
+            <translation>Una sesión en directo puede guardar su video junto al registro, de personas cuyo consentimiento consta en Jugadores.</translation>
+        </message>
+        <message>
+            <source>Once Set-up has made a rig, the camera says how far each ball is from its place.</source>
+            <translation>Una vez hecho el montaje en Configuración, la cámara dice a qué distancia de su sitio está cada bola.</translation>
         </message>
         <message>
             <source>Hold a shot to set another one beside it, with what differs below.</source>
@@ -4834,6 +5069,61 @@
         </message>
     </context>
     <context>
+        <name>SetUpWords</name>
+        <message>
+            <source>%1 to the foot</source>
+            <translation>%1 hacia el pie</translation>
+        </message>
+        <message>
+            <source>%1 to the head</source>
+            <translation>%1 hacia la cabecera</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>%1 a la izquierda</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>%1 a la derecha</translation>
+        </message>
+        <message>
+            <source>%1 is not at its place.</source>
+            <translation>%1 no está en su sitio.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off, stands.</source>
+            <translation>%1: a %2, está en su sitio.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off; move it %3.</source>
+            <comment>a ball, a length, where</comment>
+            <translation>%1: a %2; mover %3.</translation>
+        </message>
+        <message>
+            <source>Loose balls are missing, or lie too close to each other or to a cushion.</source>
+            <translation>Faltan bolas sueltas, o están demasiado cerca unas de otras o de una banda.</translation>
+        </message>
+        <message>
+            <source>The cue ball in hand is not where it may lie.</source>
+            <translation>La blanca en mano no está donde puede estar.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) lie there that do not belong to the set-up.</source>
+            <translation>
+                <numerusform>%n bola no pertenece a la colocación.</numerusform>
+                <numerusform>%n bolas no pertenecen a la colocación.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Set up within %1: the try may begin.</source>
+            <translation>Colocado a menos de %1: el intento puede empezar.</translation>
+        </message>
+        <message>
+            <source>Not yet within %1.</source>
+            <translation>Todavía no a menos de %1.</translation>
+        </message>
+    </context>
+    <context>
         <name>SetupSteps</name>
         <message>
             <source>Table</source>
@@ -6149,6 +6439,18 @@
             <translation>Mejor serie: %1, %2.</translation>
         </message>
         <message>
+            <source>Count on while it is played</source>
+            <translation>Seguir contando mientras se juega</translation>
+        </message>
+        <message>
+            <source>For a session that is live or being measured from a film</source>
+            <translation>Para una sesión en directo o que se mide de un video</translation>
+        </message>
+        <message>
+            <source>Go on with the last run (%1 of %2)</source>
+            <translation>Seguir con la última serie (%1 de %2)</translation>
+        </message>
+        <message>
             <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
             <translation>Todas las series juntas: %1, entre %2 y %3, de %4 intentos.</translation>
         </message>
@@ -6591,6 +6893,47 @@
         </message>
     </context>
     <context>
+        <name>ferrule::GuestBar</name>
+        <message>
+            <source>Who the guest was</source>
+            <translation>Quién era el invitado</translation>
+        </message>
+        <message>
+            <source>A player's name, known or new</source>
+            <translation>Nombre de un jugador, conocido o nuevo</translation>
+        </message>
+        <message>
+            <source>That is who</source>
+            <translation>Es esa persona</translation>
+        </message>
+        <message>
+            <source>Stays a guest</source>
+            <translation>Sigue como invitado</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Deshacerlo</translation>
+        </message>
+        <message>
+            <source>What %1 played is now %2's.</source>
+            <comment>a guest, a player</comment>
+            <translation>Lo que jugó %1 es ahora de %2.</translation>
+        </message>
+        <message>
+            <source>%1 and the guest played together, so they are two.</source>
+            <translation>%1 y el invitado jugaron juntos, así que son dos.</translation>
+        </message>
+        <message>
+            <source>A session that is not ended knows the guest: end it first.</source>
+            <translation>Una sesión sin terminar conoce al invitado: termínela antes.</translation>
+        </message>
+        <message>
+            <source>Who was %1?</source>
+            <comment>a guest</comment>
+            <translation>¿Quién era %1?</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::KeepPage</name>
         <message>
             <source>This set-up</source>
@@ -6992,6 +7335,18 @@
         <message>
             <source>Something is being measured. Choose the language when it is done.</source>
             <translation>Se está midiendo algo. Elija el idioma cuando termine.</translation>
+        </message>
+        <message>
+            <source>Take in another record</source>
+            <translation>Incorporar otro registro</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Take the record in when it is done.</source>
+            <translation>Se está midiendo algo. Incorpore el registro cuando termine.</translation>
+        </message>
+        <message>
+            <source>Taking in %1…</source>
+            <translation>Incorporando %1…</translation>
         </message>
     </context>
     <context>
@@ -7631,6 +7986,26 @@
         </message>
     </context>
     <context>
+        <name>ferrule::QuestionPanel</name>
+        <message>
+            <source>What does %1 choose?</source>
+            <comment>a player</comment>
+            <translation>¿Qué elige %1?</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2</source>
+            <comment>number, a question</comment>
+            <translation>Tiro %1: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n more shot(s) wait for an answer.</source>
+            <translation>
+                <numerusform>%n tiro más espera respuesta.</numerusform>
+                <numerusform>%n tiros más esperan respuesta.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RemarksSection</name>
         <message>
             <source>Add a tag</source>
@@ -8232,6 +8607,33 @@
         <message>
             <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
             <translation>Una foto necesita el montaje de la cámara que la tomó: hágalo primero en Configuración.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Buscando las bolas…</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Entrenador</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetUpSection</name>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Elija primero una cámara, o el video que la sustituye.</translation>
+        </message>
+        <message>
+            <source>The camera needs its rig to see where balls lie: make one in Set-up first.</source>
+            <translation>La cámara necesita su montaje para ver dónde están las bolas: hágalo primero en Configuración.</translation>
+        </message>
+        <message>
+            <source>Stop looking</source>
+            <translation>Dejar de mirar</translation>
+        </message>
+        <message>
+            <source>Check the set-up</source>
+            <translation>Comprobar la colocación</translation>
         </message>
         <message>
             <source>Looking for the balls…</source>
@@ -8929,6 +9331,14 @@
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Elija primero una cámara, o el video que la sustituye.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep the film beside the record</source>
+            <translation>&amp;Guardar el video junto al registro</translation>
+        </message>
+        <message>
+            <source>Only of people whose consent to being filmed is noted in Players; measured is either way</source>
+            <translation>Solo de personas cuyo consentimiento para ser filmadas consta en Jugadores; se mide en cualquier caso</translation>
         </message>
         <message>
             <source>Measure it all the &amp;same</source>

@@ -545,6 +545,62 @@
             <translation>Écrire dans un dossier tout ce qui est gardé du joueur choisi</translation>
         </message>
         <message>
+            <source>&amp;Take in another record…</source>
+            <translation>&amp;Reprendre un autre carnet…</translation>
+        </message>
+        <message>
+            <source>Add what a record of another computer holds, without doubles</source>
+            <translation>Ajouter ce que contient le carnet d’un autre ordinateur, sans doublons</translation>
+        </message>
+        <message>
+            <source>Answer &amp;1</source>
+            <translation>Réponse &amp;1</translation>
+        </message>
+        <message>
+            <source>Give the answer of this number to what the referee asks</source>
+            <translation>Donner la réponse de ce numéro à la question de l’arbitre</translation>
+        </message>
+        <message>
+            <source>Answer &amp;2</source>
+            <translation>Réponse &amp;2</translation>
+        </message>
+        <message>
+            <source>Answer &amp;3</source>
+            <translation>Réponse &amp;3</translation>
+        </message>
+        <message>
+            <source>Answer &amp;4</source>
+            <translation>Réponse &amp;4</translation>
+        </message>
+        <message>
+            <source>Answer &amp;5</source>
+            <translation>Réponse &amp;5</translation>
+        </message>
+        <message>
+            <source>Answer &amp;6</source>
+            <translation>Réponse &amp;6</translation>
+        </message>
+        <message>
+            <source>Answer &amp;7</source>
+            <translation>Réponse &amp;7</translation>
+        </message>
+        <message>
+            <source>Answer &amp;8</source>
+            <translation>Réponse &amp;8</translation>
+        </message>
+        <message>
+            <source>Answer &amp;later</source>
+            <translation>Répondre p&amp;lus tard</translation>
+        </message>
+        <message>
+            <source>Put the question off; Review keeps the shot marked</source>
+            <translation>Reporter la question ; le coup reste marqué dans Relecture</translation>
+        </message>
+        <message>
+            <source>&amp;What the referee asks</source>
+            <translation>Ce que demande l’&amp;arbitre</translation>
+        </message>
+        <message>
             <source>Split or &amp;join shots…</source>
             <translation>Diviser ou joindre des co&amp;ups…</translation>
         </message>
@@ -587,6 +643,48 @@
         <message>
             <source>Let the film be heard while it plays, or not</source>
             <translation>Faire entendre le film pendant la lecture, ou non</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnswerWords</name>
+        <message>
+            <source>Yes</source>
+            <translation>Oui</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Non</translation>
+        </message>
+        <message>
+            <source>It left the table</source>
+            <translation>Elle a quitté la table</translation>
+        </message>
+        <message>
+            <source>It lies on the table</source>
+            <translation>Elle est sur la table</translation>
+        </message>
+        <message>
+            <source>It fell: %1</source>
+            <comment>a pocket</comment>
+            <translation>Tombée : %1</translation>
+        </message>
+        <message>
+            <source>A safety was called</source>
+            <translation>Une défense était annoncée</translation>
+        </message>
+        <message>
+            <source>%1 has %2</source>
+            <comment>a player, solids or stripes</comment>
+            <translation>%1 joue %2</translation>
+        </message>
+        <message>
+            <source>%1 or more</source>
+            <comment>balls</comment>
+            <translation>%1 ou plus</translation>
+        </message>
+        <message>
+            <source>Leave it as it is ruled</source>
+            <translation>Laisser tel que c’est jugé</translation>
         </message>
     </context>
     <context>
@@ -2404,6 +2502,50 @@
         </message>
     </context>
     <context>
+        <name>FilmWords</name>
+        <message>
+            <source>No film is kept: the consent of %1 to being filmed has run out; note a new one in Players.</source>
+            <translation>Aucun film n’est gardé : le consentement de %1 à être filmé a expiré ; notez-en un nouveau dans Joueurs.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1 has withdrawn the consent to being filmed.</source>
+            <translation>Aucun film n’est gardé : %1 a retiré son consentement à être filmé.</translation>
+        </message>
+        <message>
+            <source>No film is kept: for %1, a minor, a guardian must consent; note it in Players.</source>
+            <translation>Aucun film n’est gardé : pour %1, mineur, un tuteur doit consentir ; notez-le dans Joueurs.</translation>
+        </message>
+        <message>
+            <source>No film is kept: no consent of %1 to being filmed is noted in Players.</source>
+            <translation>Aucun film n’est gardé : aucun consentement de %1 à être filmé n’est noté dans Joueurs.</translation>
+        </message>
+        <message>
+            <source>No film is kept: name those who play, so that their consent can be looked up.</source>
+            <translation>Aucun film n’est gardé : nommez ceux qui jouent, pour que leur consentement puisse être vérifié.</translation>
+        </message>
+        <message>
+            <source>No film is kept: these players' consents to being filmed are missing or no longer hold: %1.</source>
+            <translation>Aucun film n’est gardé : le consentement de ces joueurs manque ou ne vaut plus : %1.</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1</source>
+            <comment>a sentence</comment>
+            <translation>Aucun film n’est gardé : %1</translation>
+        </message>
+        <message>
+            <source>The film ended after %1 images: the disk has no room for more. Measuring goes on.</source>
+            <translation>Le film s’est arrêté après %1 images : le disque n’a plus de place. La mesure continue.</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, none dropped</source>
+            <translation>Film en cours : %1 images, aucune perdue</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, %2 dropped</source>
+            <translation>Film en cours : %1 images, %2 perdues</translation>
+        </message>
+    </context>
+    <context>
         <name>FirstPage</name>
         <message>
             <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
@@ -2779,6 +2921,18 @@
             </translation>
         </message>
         <message>
+            <source>The picture is too dark: put more light on the table, or let the camera expose longer.</source>
+            <translation>L’image est trop sombre : éclairez davantage la table, ou laissez la caméra exposer plus longtemps.</translation>
+        </message>
+        <message>
+            <source>Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.</source>
+            <translation>Une partie de l’image est brûlée : baissez les lampes, ou laissez la caméra exposer moins longtemps.</translation>
+        </message>
+        <message>
+            <source>Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.</source>
+            <translation>Les billes rapides deviennent des traînées : la caméra expose environ %1 ms ; avec plus de lumière ce peut être moins.</translation>
+        </message>
+        <message>
             <source>Rig not checked at %1: %2</source>
             <comment>time, why</comment>
             <translation>Calage non vérifié à %1 : %2</translation>
@@ -2904,6 +3058,75 @@
         <message>
             <source>As it is, a ball's place is off by up to %1 mm.</source>
             <translation>En l’état, la position d’une bille est fausse de %1 mm au plus.</translation>
+        </message>
+    </context>
+    <context>
+        <name>MergeSentence</name>
+        <message>
+            <source>Nothing of it was new.</source>
+            <translation>Rien n’en était nouveau.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s)</source>
+            <translation>
+                <numerusform>%n joueur</numerusform>
+                <numerusform>%n joueurs</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n séance</numerusform>
+                <numerusform>%n séances</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n coup</numerusform>
+                <numerusform>%n coups</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill run(s)</source>
+            <translation>
+                <numerusform>%n série d’exercice</numerusform>
+                <numerusform>%n séries d’exercice</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>New: %1.</source>
+            <comment>a list of counts</comment>
+            <translation>Nouveau : %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) had been corrected or gone on with there and are now as there.</source>
+            <translation>
+                <numerusform>%n partie y avait été corrigée ou poursuivie et est maintenant comme là-bas.</numerusform>
+                <numerusform>%n parties y avaient été corrigées ou poursuivies et sont maintenant comme là-bas.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) were changed in both records and stay as they are here.</source>
+            <translation>
+                <numerusform>%n partie a été modifiée dans les deux carnets et reste telle qu’ici.</numerusform>
+                <numerusform>%n parties ont été modifiées dans les deux carnets et restent telles qu’ici.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 of the other record is called %2 here; if both are one person, join them in Players.</source>
+            <translation>%1 de l’autre carnet s’appelle ici %2 ; si c’est la même personne, réunissez-les dans Joueurs.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s) who were erased here were left out.</source>
+            <translation>
+                <numerusform>%n joueur effacé ici a été laissé de côté.</numerusform>
+                <numerusform>%n joueurs effacés ici ont été laissés de côté.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Erased there, and still here: %1.</source>
+            <translation>Effacés là-bas, encore ici : %1.</translation>
         </message>
     </context>
     <context>
@@ -3320,6 +3543,18 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>Les coups d’un invité peuvent être attribués à un joueur dès qu’on sait qui c’était.</translation>
+        </message>
+        <message>
+            <source>From a film or live, what the referee cannot see is asked on the right: press the number of the answer.</source>
+            <translation>Depuis un film ou en direct, ce que l’arbitre ne peut voir est demandé à droite : tapez le numéro de la réponse.</translation>
+        </message>
+        <message>
+            <source>A live session can keep its film beside the record, of people whose consent is noted in Players.</source>
+            <translation>Une séance en direct peut garder son film à côté du carnet, pour les personnes dont le consentement est noté dans Joueurs.</translation>
+        </message>
+        <message>
+            <source>Once Set-up has made a rig, the camera says how far each ball is from its place.</source>
+            <translation>Une fois le calage fait dans Installation, la caméra dit l’écart de chaque bille à sa place.</translation>
         </message>
         <message>
             <source>Hold a shot to set another one beside it, with what differs below.</source>
@@ -4834,6 +5069,61 @@
         </message>
     </context>
     <context>
+        <name>SetUpWords</name>
+        <message>
+            <source>%1 to the foot</source>
+            <translation>%1 vers le pied</translation>
+        </message>
+        <message>
+            <source>%1 to the head</source>
+            <translation>%1 vers la tête</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>%1 vers la gauche</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>%1 vers la droite</translation>
+        </message>
+        <message>
+            <source>%1 is not at its place.</source>
+            <translation>%1 n’est pas à sa place.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off, stands.</source>
+            <translation>%1 : écart de %2, en place.</translation>
+        </message>
+        <message>
+            <source>%1: %2 off; move it %3.</source>
+            <comment>a ball, a length, where</comment>
+            <translation>%1 : écart de %2 ; déplacer de %3.</translation>
+        </message>
+        <message>
+            <source>Loose balls are missing, or lie too close to each other or to a cushion.</source>
+            <translation>Des billes libres manquent, ou sont trop près les unes des autres ou d’une bande.</translation>
+        </message>
+        <message>
+            <source>The cue ball in hand is not where it may lie.</source>
+            <translation>La blanche en main n’est pas là où elle peut être.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) lie there that do not belong to the set-up.</source>
+            <translation>
+                <numerusform>%n bille ne fait pas partie de la position.</numerusform>
+                <numerusform>%n billes ne font pas partie de la position.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Set up within %1: the try may begin.</source>
+            <translation>En place à %1 près : l’essai peut commencer.</translation>
+        </message>
+        <message>
+            <source>Not yet within %1.</source>
+            <translation>Pas encore à %1 près.</translation>
+        </message>
+    </context>
+    <context>
         <name>SetupSteps</name>
         <message>
             <source>Table</source>
@@ -6149,6 +6439,18 @@
             <translation>Meilleure série : %1, %2.</translation>
         </message>
         <message>
+            <source>Count on while it is played</source>
+            <translation>Continuer à compter pendant le jeu</translation>
+        </message>
+        <message>
+            <source>For a session that is live or being measured from a film</source>
+            <translation>Pour une séance en direct ou en cours de mesure depuis un film</translation>
+        </message>
+        <message>
+            <source>Go on with the last run (%1 of %2)</source>
+            <translation>Reprendre la dernière série (%1 sur %2)</translation>
+        </message>
+        <message>
             <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
             <translation>Toutes les séries ensemble : %1, entre %2 et %3, sur %4 essais.</translation>
         </message>
@@ -6591,6 +6893,47 @@
         </message>
     </context>
     <context>
+        <name>ferrule::GuestBar</name>
+        <message>
+            <source>Who the guest was</source>
+            <translation>Qui était l’invité</translation>
+        </message>
+        <message>
+            <source>A player's name, known or new</source>
+            <translation>Nom d’un joueur, connu ou nouveau</translation>
+        </message>
+        <message>
+            <source>That is who</source>
+            <translation>C’est cette personne</translation>
+        </message>
+        <message>
+            <source>Stays a guest</source>
+            <translation>Reste invité</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Revenir en arrière</translation>
+        </message>
+        <message>
+            <source>What %1 played is now %2's.</source>
+            <comment>a guest, a player</comment>
+            <translation>Ce que %1 a joué est maintenant à %2.</translation>
+        </message>
+        <message>
+            <source>%1 and the guest played together, so they are two.</source>
+            <translation>%1 et l’invité ont joué ensemble : ils sont deux.</translation>
+        </message>
+        <message>
+            <source>A session that is not ended knows the guest: end it first.</source>
+            <translation>Une séance non terminée connaît l’invité : terminez-la d’abord.</translation>
+        </message>
+        <message>
+            <source>Who was %1?</source>
+            <comment>a guest</comment>
+            <translation>Qui était %1 ?</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::KeepPage</name>
         <message>
             <source>This set-up</source>
@@ -6992,6 +7335,18 @@
         <message>
             <source>Something is being measured. Choose the language when it is done.</source>
             <translation>Une mesure est en cours. Choisissez la langue quand elle sera finie.</translation>
+        </message>
+        <message>
+            <source>Take in another record</source>
+            <translation>Reprendre un autre carnet</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Take the record in when it is done.</source>
+            <translation>Une mesure est en cours. Reprenez le carnet quand elle sera finie.</translation>
+        </message>
+        <message>
+            <source>Taking in %1…</source>
+            <translation>Reprise de %1…</translation>
         </message>
     </context>
     <context>
@@ -7631,6 +7986,26 @@
         </message>
     </context>
     <context>
+        <name>ferrule::QuestionPanel</name>
+        <message>
+            <source>What does %1 choose?</source>
+            <comment>a player</comment>
+            <translation>Que choisit %1 ?</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2</source>
+            <comment>number, a question</comment>
+            <translation>Coup %1 : %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n more shot(s) wait for an answer.</source>
+            <translation>
+                <numerusform>%n autre coup attend une réponse.</numerusform>
+                <numerusform>%n autres coups attendent une réponse.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RemarksSection</name>
         <message>
             <source>Add a tag</source>
@@ -8232,6 +8607,33 @@
         <message>
             <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
             <translation>Une photo a besoin du calage de la caméra qui l’a prise : faites-le d’abord dans Installation.</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>Recherche des billes…</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>Entraîneur</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetUpSection</name>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>Choisissez d’abord une caméra, ou le film qui la remplace.</translation>
+        </message>
+        <message>
+            <source>The camera needs its rig to see where balls lie: make one in Set-up first.</source>
+            <translation>La caméra a besoin de son calage pour voir où sont les billes : faites-le d’abord dans Installation.</translation>
+        </message>
+        <message>
+            <source>Stop looking</source>
+            <translation>Ne plus regarder</translation>
+        </message>
+        <message>
+            <source>Check the set-up</source>
+            <translation>Vérifier la position</translation>
         </message>
         <message>
             <source>Looking for the balls…</source>
@@ -8929,6 +9331,14 @@
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>Choisissez d’abord une caméra, ou le film qui la remplace.</translation>
+        </message>
+        <message>
+            <source>&amp;Keep the film beside the record</source>
+            <translation>Garder le &amp;film à côté du carnet</translation>
+        </message>
+        <message>
+            <source>Only of people whose consent to being filmed is noted in Players; measured is either way</source>
+            <translation>Seulement pour les personnes dont le consentement à être filmées est noté dans Joueurs ; la mesure a lieu de toute façon</translation>
         </message>
         <message>
             <source>Measure it all the &amp;same</source>

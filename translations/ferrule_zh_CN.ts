@@ -545,6 +545,62 @@
             <translation>把所选球员保存的全部内容写入一个文件夹</translation>
         </message>
         <message>
+            <source>&amp;Take in another record…</source>
+            <translation>并入另一份记录(&amp;T)…</translation>
+        </message>
+        <message>
+            <source>Add what a record of another computer holds, without doubles</source>
+            <translation>加入另一台电脑上的记录内容，不产生重复</translation>
+        </message>
+        <message>
+            <source>Answer &amp;1</source>
+            <translation>答案&amp;1</translation>
+        </message>
+        <message>
+            <source>Give the answer of this number to what the referee asks</source>
+            <translation>以此编号的答案回答裁判的问题</translation>
+        </message>
+        <message>
+            <source>Answer &amp;2</source>
+            <translation>答案&amp;2</translation>
+        </message>
+        <message>
+            <source>Answer &amp;3</source>
+            <translation>答案&amp;3</translation>
+        </message>
+        <message>
+            <source>Answer &amp;4</source>
+            <translation>答案&amp;4</translation>
+        </message>
+        <message>
+            <source>Answer &amp;5</source>
+            <translation>答案&amp;5</translation>
+        </message>
+        <message>
+            <source>Answer &amp;6</source>
+            <translation>答案&amp;6</translation>
+        </message>
+        <message>
+            <source>Answer &amp;7</source>
+            <translation>答案&amp;7</translation>
+        </message>
+        <message>
+            <source>Answer &amp;8</source>
+            <translation>答案&amp;8</translation>
+        </message>
+        <message>
+            <source>Answer &amp;later</source>
+            <translation>以后回答(&amp;L)</translation>
+        </message>
+        <message>
+            <source>Put the question off; Review keeps the shot marked</source>
+            <translation>推迟该问题；复盘中该杆仍带标记</translation>
+        </message>
+        <message>
+            <source>&amp;What the referee asks</source>
+            <translation>裁判的问题(&amp;W)</translation>
+        </message>
+        <message>
             <source>Split or &amp;join shots…</source>
             <translation>拆分或合并击球(&amp;J)…</translation>
         </message>
@@ -587,6 +643,48 @@
         <message>
             <source>Let the film be heard while it plays, or not</source>
             <translation>播放视频时是否出声</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnswerWords</name>
+        <message>
+            <source>Yes</source>
+            <translation>是</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>否</translation>
+        </message>
+        <message>
+            <source>It left the table</source>
+            <translation>它离开了球台</translation>
+        </message>
+        <message>
+            <source>It lies on the table</source>
+            <translation>它在台面上</translation>
+        </message>
+        <message>
+            <source>It fell: %1</source>
+            <comment>a pocket</comment>
+            <translation>落袋：%1</translation>
+        </message>
+        <message>
+            <source>A safety was called</source>
+            <translation>已声明防守</translation>
+        </message>
+        <message>
+            <source>%1 has %2</source>
+            <comment>a player, solids or stripes</comment>
+            <translation>%1打%2</translation>
+        </message>
+        <message>
+            <source>%1 or more</source>
+            <comment>balls</comment>
+            <translation>%1个或更多</translation>
+        </message>
+        <message>
+            <source>Leave it as it is ruled</source>
+            <translation>维持现有判罚</translation>
         </message>
     </context>
     <context>
@@ -2399,6 +2497,50 @@
         </message>
     </context>
     <context>
+        <name>FilmWords</name>
+        <message>
+            <source>No film is kept: the consent of %1 to being filmed has run out; note a new one in Players.</source>
+            <translation>不保存视频：%1的拍摄同意已过期；请在“球员”中记下新的同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1 has withdrawn the consent to being filmed.</source>
+            <translation>不保存视频：%1已撤回拍摄同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept: for %1, a minor, a guardian must consent; note it in Players.</source>
+            <translation>不保存视频：%1是未成年人，须由监护人同意；请在“球员”中记下。</translation>
+        </message>
+        <message>
+            <source>No film is kept: no consent of %1 to being filmed is noted in Players.</source>
+            <translation>不保存视频：“球员”中没有%1的拍摄同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept: name those who play, so that their consent can be looked up.</source>
+            <translation>不保存视频：请填写打球者姓名，以便查看其同意。</translation>
+        </message>
+        <message>
+            <source>No film is kept: these players' consents to being filmed are missing or no longer hold: %1.</source>
+            <translation>不保存视频：以下球员的拍摄同意缺失或已失效：%1。</translation>
+        </message>
+        <message>
+            <source>No film is kept: %1</source>
+            <comment>a sentence</comment>
+            <translation>不保存视频：%1</translation>
+        </message>
+        <message>
+            <source>The film ended after %1 images: the disk has no room for more. Measuring goes on.</source>
+            <translation>视频在%1帧后结束：磁盘空间不足。测量继续。</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, none dropped</source>
+            <translation>正在拍摄：%1帧，无丢弃</translation>
+        </message>
+        <message>
+            <source>Filming: %1 images, %2 dropped</source>
+            <translation>正在拍摄：%1帧，丢弃%2帧</translation>
+        </message>
+    </context>
+    <context>
         <name>FirstPage</name>
         <message>
             <source>There is no shot of this player in this period, so there is nothing to report. Choose another period, or measure a film first.</source>
@@ -2771,6 +2913,18 @@
             </translation>
         </message>
         <message>
+            <source>The picture is too dark: put more light on the table, or let the camera expose longer.</source>
+            <translation>画面太暗：增加球台照明，或延长摄像机曝光。</translation>
+        </message>
+        <message>
+            <source>Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.</source>
+            <translation>画面部分过曝：调暗灯光，或缩短摄像机曝光。</translation>
+        </message>
+        <message>
+            <source>Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.</source>
+            <translation>快速球拖影：摄像机曝光约%1毫秒；光线更足时可以缩短。</translation>
+        </message>
+        <message>
             <source>Rig not checked at %1: %2</source>
             <comment>time, why</comment>
             <translation>机位在%1未能检查：%2</translation>
@@ -2888,6 +3042,68 @@
         <message>
             <source>As it is, a ball's place is off by up to %1 mm.</source>
             <translation>照此下去，球的位置最多会偏差%1毫米。</translation>
+        </message>
+    </context>
+    <context>
+        <name>MergeSentence</name>
+        <message>
+            <source>Nothing of it was new.</source>
+            <translation>其中没有新内容。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s)</source>
+            <translation>
+                <numerusform>%n名球员</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n session(s)</source>
+            <translation>
+                <numerusform>%n次活动</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n shot(s)</source>
+            <translation>
+                <numerusform>%n杆</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n drill run(s)</source>
+            <translation>
+                <numerusform>%n轮练习</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>New: %1.</source>
+            <comment>a list of counts</comment>
+            <translation>新增：%1。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) had been corrected or gone on with there and are now as there.</source>
+            <translation>
+                <numerusform>%n局在那边被更正或继续过，现在与那边一致。</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n frame(s) were changed in both records and stay as they are here.</source>
+            <translation>
+                <numerusform>%n局在两份记录中都有改动，保持此处的样子。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 of the other record is called %2 here; if both are one person, join them in Players.</source>
+            <translation>另一份记录中的%1在此称为%2；若是同一人，请在“球员”中合并。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n player(s) who were erased here were left out.</source>
+            <translation>
+                <numerusform>%n名在此已删除的球员未并入。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Erased there, and still here: %1.</source>
+            <translation>那边已删除、此处仍在：%1。</translation>
         </message>
     </context>
     <context>
@@ -3302,6 +3518,18 @@
         <message>
             <source>A guest's shots can be given to a player once it is known who it was.</source>
             <translation>一旦知道访客是谁，就可以把其击球归给那名球员。</translation>
+        </message>
+        <message>
+            <source>From a film or live, what the referee cannot see is asked on the right: press the number of the answer.</source>
+            <translation>从视频或现场测量时，裁判看不到的会在右侧询问：按答案编号即可。</translation>
+        </message>
+        <message>
+            <source>A live session can keep its film beside the record, of people whose consent is noted in Players.</source>
+            <translation>现场活动可在记录旁保存视频，仅限“球员”中记有同意的人。</translation>
+        </message>
+        <message>
+            <source>Once Set-up has made a rig, the camera says how far each ball is from its place.</source>
+            <translation>在“设置”中建立机位后，摄像机会显示各球与其位置的偏差。</translation>
         </message>
         <message>
             <source>Hold a shot to set another one beside it, with what differs below.</source>
@@ -4813,6 +5041,60 @@
         </message>
     </context>
     <context>
+        <name>SetUpWords</name>
+        <message>
+            <source>%1 to the foot</source>
+            <translation>向置球端%1</translation>
+        </message>
+        <message>
+            <source>%1 to the head</source>
+            <translation>向开球端%1</translation>
+        </message>
+        <message>
+            <source>%1 to the left</source>
+            <translation>向左%1</translation>
+        </message>
+        <message>
+            <source>%1 to the right</source>
+            <translation>向右%1</translation>
+        </message>
+        <message>
+            <source>%1 is not at its place.</source>
+            <translation>%1不在位置上。</translation>
+        </message>
+        <message>
+            <source>%1: %2 off, stands.</source>
+            <translation>%1：偏差%2，已到位。</translation>
+        </message>
+        <message>
+            <source>%1: %2 off; move it %3.</source>
+            <comment>a ball, a length, where</comment>
+            <translation>%1：偏差%2；请移动：%3。</translation>
+        </message>
+        <message>
+            <source>Loose balls are missing, or lie too close to each other or to a cushion.</source>
+            <translation>散球缺少，或彼此、距库边太近。</translation>
+        </message>
+        <message>
+            <source>The cue ball in hand is not where it may lie.</source>
+            <translation>手中母球未放在允许的位置。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n ball(s) lie there that do not belong to the set-up.</source>
+            <translation>
+                <numerusform>有%n个球不属于该摆位。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Set up within %1: the try may begin.</source>
+            <translation>摆位误差在%1以内：可以开始。</translation>
+        </message>
+        <message>
+            <source>Not yet within %1.</source>
+            <translation>尚未在%1以内。</translation>
+        </message>
+    </context>
+    <context>
         <name>SetupSteps</name>
         <message>
             <source>Table</source>
@@ -6127,6 +6409,18 @@
             <translation>最佳一轮：%1，%2。</translation>
         </message>
         <message>
+            <source>Count on while it is played</source>
+            <translation>打球时持续计数</translation>
+        </message>
+        <message>
+            <source>For a session that is live or being measured from a film</source>
+            <translation>用于正在进行或正从视频测量的活动</translation>
+        </message>
+        <message>
+            <source>Go on with the last run (%1 of %2)</source>
+            <translation>继续上一轮（%1/%2）</translation>
+        </message>
+        <message>
             <source>All runs together: %1, between %2 and %3, of %4 tries.</source>
             <translation>各轮合计：%1，在%2到%3之间，共%4次。</translation>
         </message>
@@ -6567,6 +6861,47 @@
         </message>
     </context>
     <context>
+        <name>ferrule::GuestBar</name>
+        <message>
+            <source>Who the guest was</source>
+            <translation>访客是谁</translation>
+        </message>
+        <message>
+            <source>A player's name, known or new</source>
+            <translation>球员姓名，已有或新的</translation>
+        </message>
+        <message>
+            <source>That is who</source>
+            <translation>就是此人</translation>
+        </message>
+        <message>
+            <source>Stays a guest</source>
+            <translation>仍为访客</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>撤回</translation>
+        </message>
+        <message>
+            <source>What %1 played is now %2's.</source>
+            <comment>a guest, a player</comment>
+            <translation>%1打的球现归%2。</translation>
+        </message>
+        <message>
+            <source>%1 and the guest played together, so they are two.</source>
+            <translation>%1与访客一起打过球，是两个人。</translation>
+        </message>
+        <message>
+            <source>A session that is not ended knows the guest: end it first.</source>
+            <translation>有未结束的活动用到该访客：请先结束它。</translation>
+        </message>
+        <message>
+            <source>Who was %1?</source>
+            <comment>a guest</comment>
+            <translation>%1是谁？</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::KeepPage</name>
         <message>
             <source>This set-up</source>
@@ -6967,6 +7302,18 @@
         <message>
             <source>Something is being measured. Choose the language when it is done.</source>
             <translation>正在测量。请在完成后再选择语言。</translation>
+        </message>
+        <message>
+            <source>Take in another record</source>
+            <translation>并入另一份记录</translation>
+        </message>
+        <message>
+            <source>Something is being measured. Take the record in when it is done.</source>
+            <translation>正在测量。请在完成后再并入记录。</translation>
+        </message>
+        <message>
+            <source>Taking in %1…</source>
+            <translation>正在并入%1…</translation>
         </message>
     </context>
     <context>
@@ -7606,6 +7953,25 @@
         </message>
     </context>
     <context>
+        <name>ferrule::QuestionPanel</name>
+        <message>
+            <source>What does %1 choose?</source>
+            <comment>a player</comment>
+            <translation>%1选择什么？</translation>
+        </message>
+        <message>
+            <source>Shot %1: %2</source>
+            <comment>number, a question</comment>
+            <translation>第%1杆：%2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n more shot(s) wait for an answer.</source>
+            <translation>
+                <numerusform>还有%n杆等待回答。</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::RemarksSection</name>
         <message>
             <source>Add a tag</source>
@@ -8201,6 +8567,33 @@
         <message>
             <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
             <translation>照片需要拍摄它的摄像机的机位：请先在“设置”中建立。</translation>
+        </message>
+        <message>
+            <source>Looking for the balls…</source>
+            <translation>正在查找各球…</translation>
+        </message>
+        <message>
+            <source>Coach</source>
+            <translation>教练</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::SetUpSection</name>
+        <message>
+            <source>Choose a camera first, or the film that stands in for one.</source>
+            <translation>请先选择摄像机，或代替它的视频。</translation>
+        </message>
+        <message>
+            <source>The camera needs its rig to see where balls lie: make one in Set-up first.</source>
+            <translation>摄像机需要机位才能看出球的位置：请先在“设置”中建立。</translation>
+        </message>
+        <message>
+            <source>Stop looking</source>
+            <translation>停止查看</translation>
+        </message>
+        <message>
+            <source>Check the set-up</source>
+            <translation>检查摆位</translation>
         </message>
         <message>
             <source>Looking for the balls…</source>
@@ -8896,6 +9289,14 @@
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
             <translation>请先选择摄像机，或代替它的视频。</translation>
+        </message>
+        <message>
+            <source>&amp;Keep the film beside the record</source>
+            <translation>在记录旁保存视频(&amp;K)</translation>
+        </message>
+        <message>
+            <source>Only of people whose consent to being filmed is noted in Players; measured is either way</source>
+            <translation>仅限在“球员”中记有拍摄同意的人；无论如何都会测量</translation>
         </message>
         <message>
             <source>Measure it all the &amp;same</source>

@@ -13,6 +13,7 @@
 #include "app/console/erase_command.h"
 #include "app/console/export_command.h"
 #include "app/console/fingerprint_command.h"
+#include "app/console/import_command.h"
 #include "app/console/judge_command.h"
 #include "app/console/measure_command.h"
 #include "app/console/position_command.h"
@@ -35,6 +36,7 @@ int runConsole(int argc, char** argv, const std::vector<AddCommand>& more) {
   addEraseCommand(app, status);
   addExportCommand(app, status);
   addFingerprintCommand(app, status);
+  addImportCommand(app, status);
   addJudgeCommand(app, status);
   addMeasureCommand(app, status);
   addPositionCommand(app, status);

@@ -24,6 +24,8 @@ namespace ferrule {
 
 namespace {
 
+constexpr int kBetweenCounts_ms = 2000;
+
 /// Narrow panels hold long names: the box is as wide as its place, the list as its words.
 void keepNarrow(QComboBox* box) {
   box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -102,6 +104,9 @@ QWidget* DetailPanel::makeBegin() {
     if (takeTable()) desk_.beginRun(player_->currentText().trimmed().toStdString());
   });
   form->addRow(begin_);
+  resume_ = namedButton({}, "resumeRun");
+  connect(resume_, &QPushButton::clicked, &desk_, &DrillDesk::resumeRun);
+  form->addRow(resume_);
   return box;
 }
 
@@ -122,7 +127,16 @@ QWidget* DetailPanel::makeCount() {
   });
   column->addWidget(words);
   column->addWidget(session_);
+  countsOn_ = new QCheckBox(tr("Count on while it is played"));
+  countsOn_->setObjectName(QStringLiteral("countsOn"));
+  countsOn_->setToolTip(tr("For a session that is live or being measured from a film"));
+  counting_.setInterval(kBetweenCounts_ms);
+  connect(&counting_, &QTimer::timeout, this, [this] {
+    if (session_->currentIndex() >= 0) desk_.countGrowingSession(SessionId{session_->currentData().toLongLong()});
+  });
+  connect(countsOn_, &QCheckBox::toggled, this, [this](bool on) { on ? counting_.start() : counting_.stop(); });
   column->addWidget(count_, 0, Qt::AlignLeft);
+  column->addWidget(countsOn_);
   return box;
 }
 
@@ -143,6 +157,11 @@ QWidget* DetailPanel::makeOwn() {
   for (QPushButton* each : {copy, edit_, remove_, write})
     row->addWidget(each);
   return box;
+}
+
+void DetailPanel::putTable(const QString& table) {
+  table_->setCurrentText(table);
+  takeTable();
 }
 
 bool DetailPanel::takeTable() {
@@ -195,6 +214,13 @@ void DetailPanel::refresh(const Numbers& numbers) {
   session_->setEnabled(session_->count() > 0);
   count_->setEnabled(session_->count() > 0);
   begin_->setEnabled(desk_.wasRead());
+  const KeptRun* broken = desk_.brokenRun();
+  resume_->setVisible(broken != nullptr);
+  if (broken != nullptr) {
+    resume_->setText(tr("Go on with the last run (%1 of %2)")
+                         .arg(numbers.whole(static_cast<long long>(broken->trials.size())),
+                              numbers.whole(trialsOf(broken->played()))));
+  }
   const bool own = desk_.isOwn(desk_.drill().key);
   edit_->setVisible(own);
   remove_->setVisible(own);

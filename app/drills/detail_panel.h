@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 
 #include "app/words/numbers.h"
@@ -25,6 +26,8 @@ class DetailPanel : public QWidget {
   explicit DetailPanel(DrillDesk& desk, QWidget* parent = nullptr);
 
   void refresh(const Numbers& numbers);
+  /// A table's size or file, as if a person had put it in.
+  void putTable(const QString& table);
 
  signals:
   /// A table that cannot be read.
@@ -53,8 +56,11 @@ class DetailPanel : public QWidget {
   QComboBox* player_;
   QComboBox* table_;
   QPushButton* begin_;
+  QPushButton* resume_;
   QComboBox* session_;
   QPushButton* count_;
+  QCheckBox* countsOn_;
+  QTimer counting_;  ///< a session that is being played tells nobody when it grows
   QPushButton* edit_;
   QPushButton* remove_;
   ChartView* chart_;

@@ -102,6 +102,29 @@ void DrillDesk::beginRun(const std::string& player) {
   service_.beginRun({drill_, mirroring_, tableName_, table_, player}, clock_());
 }
 
+const KeptRun* DrillDesk::brokenRun() const {
+  if (run_ || editing_) return nullptr;
+  const auto runs = runsHere();
+  if (runs.empty()) return nullptr;
+  const KeptRun& last = *runs.back();
+  return !last.ended && last.source == RunSource::Hand ? &last : nullptr;
+}
+
+void DrillDesk::resumeRun() {
+  const KeptRun* broken = brokenRun();
+  if (broken == nullptr) return;
+  auto run = std::make_unique<KeptRun>(*broken);
+  // As the drill was when the run began.
+  drill_ = run->terms.drill;
+  mirroring_ = run->terms.mirroring;
+  tableName_ = run->terms.tableName;
+  table_ = run->terms.table;
+  run_ = std::move(run);
+  takenBack_.clear();
+  nextTry();
+  emit changed();
+}
+
 /// The station whose turn it is, with nothing said of it.
 void DrillDesk::nextTry() {
   station_ = stationOf(drill_, run_->trials.size());
@@ -125,6 +148,7 @@ void DrillDesk::log(std::optional<bool> met, std::optional<MissSide> missSide, b
   if (!run_) return;
   const DrillStation station = played().stations[station_];
   run_->trials.push_back(trialAsSaid(station, station_, table_, {met, missSide, leave_, said_, fouled}));
+  run_->trials.back().setUpError_m = setUpError_m_;
   service_.keepTrial(run_->id, run_->trials.back());
   takenBack_.clear();
   nextTry();
@@ -240,7 +264,11 @@ void DrillDesk::add(const std::vector<Drill>& drills) {
 }
 
 void DrillDesk::countSession(SessionId session) {
-  if (!run_ && !editing_) service_.countSession(session, drill_);
+  if (!run_ && !editing_) service_.countSession(session, drill_, false);
+}
+
+void DrillDesk::countGrowingSession(SessionId session) {
+  if (!run_ && !editing_) service_.countSession(session, drill_, true);
 }
 
 void DrillDesk::undo() {

@@ -47,6 +47,12 @@ class DrillDesk : public QObject {
 
   // A run by hand.
   void beginRun(const std::string& player);
+  /// The last run of the drill that is looked at, where it was broken off; nothing else.
+  [[nodiscard]] const KeptRun* brokenRun() const;
+  /// Goes on with it.
+  void resumeRun();
+  /// How far the set-up was off, as a camera saw it, for the try that comes; nothing where none looked.
+  void setSetUpError(std::optional<double> error_m) { setUpError_m_ = error_m; }
   /// Null while none goes on.
   [[nodiscard]] const KeptRun* run() const { return run_.get(); }
   void putLeave(std::optional<TablePoint> leave);
@@ -73,6 +79,8 @@ class DrillDesk : public QObject {
   void add(const std::vector<Drill>& drills);
 
   void countSession(SessionId session);
+  /// The same, where the session has other shots than when it was counted last: while it is played.
+  void countGrowingSession(SessionId session);
 
   /// Of the try, of the draft, or of the library, whichever goes on.
   void undo();
@@ -112,6 +120,7 @@ class DrillDesk : public QObject {
   std::unique_ptr<KeptRun> run_;
   std::vector<DrillTrial> takenBack_;
   std::optional<TablePoint> leave_;
+  std::optional<double> setUpError_m_;
   std::vector<std::optional<bool>> said_;
 
   bool editing_ = false;

@@ -133,6 +133,25 @@ void paintMeasures(QPainter& painter, TablePoint place, const MeasuredTable& mea
   painter.restore();
 }
 
+void paintPlaced(QPainter& painter, const SetUpCheck& check, const MeasuredTable& measured, const PlanMapping& mapping,
+                 const Inks& inks, const Numbers& numbers) {
+  const double radius_px = measured.balls.radius_m() * mapping.scale();
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setBrush(Qt::NoBrush);
+  for (const PlacedBall& place : check.places) {
+    if (!place.found) continue;
+    const QPointF at = mapping.screenFromTable(place.found->position);
+    painter.setPen(QPen(inks.casing, 3.6));
+    painter.drawEllipse(at, radius_px, radius_px);
+    painter.setPen(QPen(inks.taken, 1.8));
+    painter.drawEllipse(at, radius_px, radius_px);
+    const auto error = place.error();
+    paintPlate(painter, at + QPointF(0.0, -2.2 * radius_px), numbers.millimetres(std::hypot(error->x, error->y)), inks);
+  }
+  painter.restore();
+}
+
 void paintLeaves(QPainter& painter, std::span<const TablePoint> leaves, const Table& table, const PlanMapping& mapping,
                  const Inks& inks) {
   if (const auto scatter = leaveScatter(leaves)) {

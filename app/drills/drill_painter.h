@@ -10,6 +10,7 @@
 #include "app/words/numbers.h"
 #include "core/drills/aim_lines.h"
 #include "core/drills/leave_scatter.h"
+#include "core/drills/set_up_check.h"
 
 namespace ferrule {
 
@@ -22,6 +23,9 @@ void paintStation(QPainter& painter, const DrillStation& station, const Measured
 /// diamonds at the rails.
 void paintMeasures(QPainter& painter, TablePoint place, const MeasuredTable& measured, const PlanMapping& mapping,
                    const Inks& inks, const Numbers& numbers);
+/// Where the balls of a set-up lie: a ring each, with how far it is off in mm.
+void paintPlaced(QPainter& painter, const SetUpCheck& check, const MeasuredTable& measured, const PlanMapping& mapping,
+                 const Inks& inks, const Numbers& numbers);
 /// Rest places of the cue ball as dots, with their 95 % ellipse where there are enough.
 void paintLeaves(QPainter& painter, std::span<const TablePoint> leaves, const Table& table, const PlanMapping& mapping,
                  const Inks& inks);

@@ -61,6 +61,12 @@ void DrillPicture::setMeasured(std::optional<BallName> ball) {
   update();
 }
 
+void DrillPicture::setCheck(const std::optional<SetUpCheck>& check) {
+  if (check_ == check) return;
+  check_ = check;
+  update();
+}
+
 std::optional<BallName> DrillPicture::ballUnder(const QPointF& place) const {
   return ballAmong(balls_, place);
 }
@@ -125,6 +131,7 @@ void DrillPicture::paintEvent(QPaintEvent*) {
     paintBall(painter, measured().balls, ball.ball, mapping().screenFromTable(ball.position), radius_px,
               {ball.ball == lit(), true}, inks());
   }
+  if (check_) paintPlaced(painter, *check_, measured(), mapping(), inks(), numbers_);
   if (leave_) {
     // Where it was put in: a faint cue ball.
     paintBall(painter, measured().balls, kCueBall, mapping().screenFromTable(*leave_), radius_px, {true, false},

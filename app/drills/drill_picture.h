@@ -3,7 +3,7 @@
 
 #include "app/picture/plan_picture.h"
 #include "app/words/numbers.h"
-#include "core/drills/drill.h"
+#include "core/drills/set_up_check.h"
 
 namespace ferrule {
 
@@ -19,6 +19,8 @@ class DrillPicture : public PlanPicture {
   void setLeaves(const std::vector<TablePoint>& leaves);
   /// takes: a click means something.
   void setLeave(const std::optional<TablePoint>& leave, bool takes);
+  /// Where a camera sees the balls of the set-up now; nothing while none looks.
+  void setCheck(const std::optional<SetUpCheck>& check);
   void setNumbers(const Numbers& numbers);
   /// The ball whose place is measured out; nothing for none.
   void setMeasured(std::optional<BallName> ball);
@@ -42,6 +44,7 @@ class DrillPicture : public PlanPicture {
   bool takesLeave_ = false;
   std::optional<QPointF> pressed_;
   std::optional<BallName> measuredBall_;
+  std::optional<SetUpCheck> check_;
   Numbers numbers_;
 };
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/drills/drill_service.h"
 
-#include <QDir>
-#include <QFileInfo>
 #include <utility>
 
 namespace ferrule {
@@ -27,75 +25,52 @@ Result<DrillShelf> shelfOf(Record& record) {
   return shelf;
 }
 
+/// How many shots a session has so far.
+Result<std::size_t> shotsIn(Record& record, SessionId session) {
+  const auto frames = record.frames(session);
+  if (!frames) return tl::make_unexpected(frames.error());
+  std::size_t count = 0;
+  for (const FrameSummary& frame : *frames) {
+    const auto shots = record.shots(frame.id);
+    if (!shots) return tl::make_unexpected(shots.error());
+    count += shots->size();
+  }
+  return count;
+}
+
 }  // namespace
 
-/// Lives on the service's thread and owns the record there.
-class DrillKeeper : public QObject {
-  Q_OBJECT
- public:
-  void open(const QString& path) {
-    record_.reset();
-    QDir().mkpath(QFileInfo(path).absolutePath());
-    auto record = Record::open(path.toStdString());
+DrillService::DrillService(QObject* parent) : QObject(parent), keeper_(QStringLiteral("drill keeper")) {}
+
+void DrillService::ask(std::function<Result<void>(Record&)> work, bool shelves) {
+  keeper_.ask([this, work = std::move(work), shelves](KeptRecord& kept) {
+    const auto record = kept.toWrite(WhenMissing::Make);
     if (!record) {
       emit failed(record.error());
       return;
     }
-    record_.emplace(std::move(*record));
-    emit opened(path);
-    shelve();
-  }
-
-  void carryOut(const std::function<Result<void>(Record&)>& work, bool shelves) {
-    if (!record_) return;
-    if (auto done = work(*record_); !done) emit failed(done.error());
-    if (shelves) shelve();
-  }
-
- signals:
-  void opened(const QString& record);
-  void shelved(std::shared_ptr<const ferrule::DrillShelf> shelf);
-  void failed(const ferrule::Error& error);
-
- private:
-  void shelve() {
-    auto shelf = shelfOf(*record_);
-    if (!shelf) {
-      emit failed(shelf.error());
-    } else {
-      emit shelved(std::make_shared<const DrillShelf>(std::move(*shelf)));
-    }
-  }
-
-  std::optional<Record> record_;
-};
-
-DrillService::DrillService(QObject* parent) : QObject(parent), keeper_(new DrillKeeper) {
-  thread_.setObjectName(QStringLiteral("drill keeper"));
-  keeper_->moveToThread(&thread_);
-  connect(&thread_, &QThread::finished, keeper_, &QObject::deleteLater);
-  connect(keeper_, &DrillKeeper::opened, this, &DrillService::opened, Qt::QueuedConnection);
-  connect(keeper_, &DrillKeeper::shelved, this, &DrillService::shelved, Qt::QueuedConnection);
-  connect(keeper_, &DrillKeeper::failed, this, &DrillService::failed, Qt::QueuedConnection);
-  thread_.start();
+    if (auto done = work(**record); !done) emit failed(done.error());
+    if (shelves) shelve(**record);
+  });
 }
 
-DrillService::~DrillService() {
-  // Behind all that waits in the queue.
-  QMetaObject::invokeMethod(
-      keeper_, [thread = &thread_] { thread->quit(); }, Qt::QueuedConnection);
-  thread_.wait();
-}
-
-void DrillService::ask(std::function<Result<void>(Record&)> work, bool shelves) {
-  QMetaObject::invokeMethod(
-      keeper_, [keeper = keeper_, work = std::move(work), shelves] { keeper->carryOut(work, shelves); },
-      Qt::QueuedConnection);
+void DrillService::shelve(Record& record) {
+  auto shelf = shelfOf(record);
+  if (!shelf) {
+    emit failed(shelf.error());
+  } else {
+    emit shelved(std::make_shared<const DrillShelf>(std::move(*shelf)));
+  }
 }
 
 void DrillService::open(const QString& record) {
-  QMetaObject::invokeMethod(
-      keeper_, [keeper = keeper_, record] { keeper->open(record); }, Qt::QueuedConnection);
+  keeper_.ask([record](KeptRecord& kept) { kept.setPath(record); });
+  ask(
+      [this, record](Record&) -> Result<void> {
+        emit opened(record);
+        return {};
+      },
+      true);
 }
 
 void DrillService::keepDrills(const std::vector<Drill>& drills, UtcMilliseconds now) {
@@ -118,7 +93,6 @@ void DrillService::beginRun(const RunTerms& terms, UtcMilliseconds now) {
       [this, terms, now](Record& record) -> Result<void> {
         auto run = ferrule::beginRun(record, terms, now);
         if (!run) return tl::make_unexpected(run.error());
-        // The service outlives its thread's work; signals reach its own thread through the queue.
         emit begun(std::make_shared<const KeptRun>(std::move(*run)));
         return {};
       },
@@ -137,17 +111,25 @@ void DrillService::endRun(const KeptRun& run, UtcMilliseconds now) {
   ask([run, now](Record& record) { return ferrule::endRun(record, run, now); }, true);
 }
 
-void DrillService::countSession(SessionId session, const Drill& drill) {
-  ask(
-      [this, session, drill](Record& record) -> Result<void> {
-        auto run = runFromSession(record, session, drill, std::nullopt);
-        if (!run) return tl::make_unexpected(run.error());
-        emit counted(std::make_shared<const KeptRun>(std::move(*run)));
-        return {};
-      },
-      true);
+void DrillService::countSession(SessionId session, const Drill& drill, bool grown) {
+  keeper_.ask([this, session, drill, grown](KeptRecord& kept) {
+    const auto record = kept.toWrite(WhenMissing::Make);
+    const auto shots = record ? shotsIn(**record, session) : tl::make_unexpected(record.error());
+    if (!shots) {
+      emit failed(shots.error());
+      return;
+    }
+    const Counted now{session, drill.key, *shots};
+    if (grown && counted_ == now) return;
+    counted_ = now;
+    auto run = runFromSession(**record, session, drill, std::nullopt);
+    if (!run) {
+      emit failed(run.error());
+      return;
+    }
+    emit counted(std::make_shared<const KeptRun>(std::move(*run)));
+    shelve(**record);
+  });
 }
 
 }  // namespace ferrule
-
-#include "drill_service.moc"

@@ -2,15 +2,14 @@
 #pragma once
 
 #include <QObject>
-#include <QThread>
 #include <functional>
 #include <memory>
+#include <optional>
 
+#include "app/window/record_keeper.h"
 #include "core/measure/drill_keeping.h"
 
 namespace ferrule {
-
-class DrillKeeper;
 
 /// What a record holds of drills, and whom and what a run may belong to.
 struct DrillShelf {
@@ -20,14 +19,12 @@ struct DrillShelf {
   std::vector<std::string> players;
 };
 
-/// Reads and writes drills and their runs on a thread of its own, so that the window never waits for the disk. Requests
-/// are carried out in their order; answers come as signals on the caller's thread.
+/// Reads and writes drills and their runs on a thread of its own. Requests are carried out in their order, those that
+/// wait when the service ends too; answers come as signals on the caller's thread.
 class DrillService : public QObject {
   Q_OBJECT
  public:
   explicit DrillService(QObject* parent = nullptr);
-  /// Carries out what was asked for before.
-  ~DrillService() override;
 
   /// Opens a record, or makes it.
   void open(const QString& record);
@@ -35,8 +32,8 @@ class DrillService : public QObject {
   void keepDrills(const std::vector<Drill>& drills, UtcMilliseconds now);
   void removeDrill(const std::string& key);
   void endRun(const KeptRun& run, UtcMilliseconds now);
-  /// Followed by counted and shelved.
-  void countSession(SessionId session, const Drill& drill);
+  /// Followed by counted and shelved. grown: only where the session has other shots than when it was counted last.
+  void countSession(SessionId session, const Drill& drill, bool grown);
 
   /// Followed by begun.
   void beginRun(const RunTerms& terms, UtcMilliseconds now);
@@ -55,8 +52,19 @@ class DrillService : public QObject {
   /// Answers Result<void>; with shelved afterwards where that is wished.
   void ask(std::function<Result<void>(Record&)> work, bool shelves);
 
-  QThread thread_;
-  DrillKeeper* keeper_;
+  void shelve(Record& record);
+
+  /// What was counted last; for the keeper's thread alone.
+  struct Counted {
+    SessionId session;
+    std::string drill;
+    std::size_t shots = 0;
+
+    bool operator==(const Counted&) const = default;
+  };
+
+  std::optional<Counted> counted_;
+  RecordKeeper keeper_;
 };
 
 }  // namespace ferrule

@@ -14,6 +14,7 @@
 #include "app/drills/drills_place.h"
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
+#include "app/drills/set_up_section.h"
 #include "app/drills/zone_editor.h"
 #include "app/projector/projector_desk.h"
 #include "app/projector/projector_row.h"
@@ -179,6 +180,18 @@ QWidget* DrillsPlace::makeTable() {
     project();
   });
   connect(projector_, &ProjectorDesk::said, this, &DrillsPlace::tell);
+  setUp_ = new SetUpSection;
+  column->addWidget(setUp_);
+  connect(setUp_, &SetUpSection::checked, this, [this] {
+    const auto& check = setUp_->check();
+    desk_.setSetUpError(check ? check->largestError_m() : std::nullopt);
+    picture_->setCheck(check);
+  });
+  connect(setUp_, &SetUpSection::tableFound, this, [this](const QString& path) {
+    if (desk_.run() == nullptr) detail_->putTable(path);
+  });
+  connect(setUp_, &SetUpSection::said, this, &DrillsPlace::tell);
+  connect(setUp_, &SetUpSection::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   return middle;
 }
 

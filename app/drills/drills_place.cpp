@@ -16,6 +16,7 @@
 #include "app/drills/drill_picture.h"
 #include "app/drills/editor_panel.h"
 #include "app/drills/run_panel.h"
+#include "app/drills/set_up_section.h"
 #include "app/drills/zone_editor.h"
 #include "app/projector/projector_desk.h"
 #include "app/projector/projector_row.h"
@@ -161,6 +162,8 @@ void DrillsPlace::showPicture() {
   picture_->setTable(desk_.table());
   picture_->setStation(station, setUpOf(station, desk_.table(), desk_.seed()));
   picture_->setLeave(desk_.leave(), desk_.run() != nullptr);
+  setUp_->setStation(station, desk_.table());
+  setUp_->setVisible(!desk_.isEditing());
   // The rest places of the run that goes on, else of the last one that was played like this.
   std::vector<TablePoint> leaves;
   const auto add = [&](const KeptRun& run) {
@@ -266,6 +269,7 @@ void DrillsPlace::showEvent(QShowEvent* event) {
 void DrillsPlace::setNumbers(const Numbers& numbers) {
   numbers_ = numbers;
   picture_->setNumbers(numbers);
+  setUp_->setNumbers(numbers);
   refresh();
 }
 

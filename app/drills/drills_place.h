@@ -21,6 +21,7 @@ class PictureView;
 class ProjectorDesk;
 class ProjectorRow;
 class RunPanel;
+class SetUpSection;
 class ZoneEditor;
 
 /// Drills: the library on the left, the set-up in the middle, on the right the drill, its runs, or the run that goes
@@ -39,6 +40,7 @@ class DrillsPlace : public Place {
   void restore(const QSettings& settings) override;
 
   [[nodiscard]] DrillDesk& desk() { return desk_; }
+  [[nodiscard]] SetUpSection& setUp() { return *setUp_; }
   /// Adds the drills of a file to the record; says what went wrong.
   void importDrills(const QString& path);
   void exportDrill(const QString& path);
@@ -80,6 +82,7 @@ class DrillsPlace : public Place {
   ProjectorRow* light_;
   /// Station and seed that the light shows.
   std::optional<std::pair<DrillStation, std::uint64_t>> projected_;
+  SetUpSection* setUp_;
   ZoneEditor* editor_;
   std::optional<BallName> chosenBall_;  ///< in the editor
   QStackedWidget* panels_;

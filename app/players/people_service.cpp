@@ -1,130 +1,78 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/players/people_service.h"
 
-#include <QDir>
 #include <QFileInfo>
-#include <optional>
 #include <utility>
 
 #include "app/words/error_sentence.h"
 
 namespace ferrule {
 
-/// Lives on the service's thread and owns the record there.
-class PeopleKeeper : public QObject {
-  Q_OBJECT
- public:
-  void open(const QString& path) {
-    record_.reset();
-    path_ = path;
-    looked_ = {};
-    if (QFileInfo::exists(path) && !reopen()) return;
-    tell();
-  }
+PeopleService::PeopleService(QObject* parent) : QObject(parent), keeper_(QStringLiteral("people keeper")) {}
 
-  void look(PlayerId player) {
-    looked_ = player;
-    tellPerson();
-  }
-
-  void edit(const PeopleService::Edit& edit, int number) {
-    QDir().mkpath(QFileInfo(path_).absolutePath());
-    QString refusal;
-    if (!record_ && !reopen()) {
-      emit edited(number, sentence_);
-      return;
-    }
-    const auto done = edit(*record_);
-    refusal = done ? *done : errorSentence(done.error());
-    tell();
-    emit edited(number, refusal);
-  }
-
- signals:
-  void read(const QString& record, std::shared_ptr<const std::vector<ferrule::PersonRow>> people);
-  void looked(std::shared_ptr<const ferrule::Person> person);
-  void edited(int number, const QString& refusal);
-  void failed(const ferrule::Error& error);
-
- private:
-  /// For writing, which also brings an old record forward; a record that may only be read is shown all the same.
-  bool reopen() {
-    auto record = Record::open(path_.toStdString());
-    if (!record && record.error().code == ErrorCode::RecordReadOnly)
-      record = Record::open(path_.toStdString(), {.mode = RecordMode::ReadOnly});
-    if (!record) {
-      sentence_ = errorSentence(record.error());
-      emit failed(record.error());
-      return false;
-    }
-    record_.emplace(std::move(*record));
-    return true;
-  }
-
-  void tell() {
-    auto all = std::make_shared<std::vector<PersonRow>>();
-    if (record_) {
-      auto found = people(*record_);
-      if (!found) {
-        emit failed(found.error());
-        return;
-      }
-      *all = std::move(*found);
-    }
-    emit read(path_, all);
-    tellPerson();
-  }
-
-  void tellPerson() {
-    if (!record_ || !looked_) {
-      emit looked(nullptr);
-      return;
-    }
-    auto found = person(*record_, looked_);
-    if (!found && found.error().code != ErrorCode::NotFound) emit failed(found.error());
-    emit looked(found ? std::make_shared<const Person>(std::move(*found)) : nullptr);
-  }
-
-  QString path_;
-  std::optional<Record> record_;
-  QString sentence_;  ///< why the record did not open
-  PlayerId looked_;
-};
-
-PeopleService::PeopleService(QObject* parent) : QObject(parent), keeper_(new PeopleKeeper) {
-  thread_.setObjectName(QStringLiteral("people keeper"));
-  keeper_->moveToThread(&thread_);
-  connect(&thread_, &QThread::finished, keeper_, &QObject::deleteLater);
-  connect(keeper_, &PeopleKeeper::read, this, &PeopleService::read, Qt::QueuedConnection);
-  connect(keeper_, &PeopleKeeper::looked, this, &PeopleService::looked, Qt::QueuedConnection);
-  connect(keeper_, &PeopleKeeper::edited, this, &PeopleService::edited, Qt::QueuedConnection);
-  connect(keeper_, &PeopleKeeper::failed, this, &PeopleService::failed, Qt::QueuedConnection);
-  thread_.start();
+Record* PeopleService::recordOf(KeptRecord& kept) {
+  // A record that may only be read is shown all the same.
+  const auto record = QFileInfo::exists(kept.path()) ? kept.toRead(WhenMissing::Refuse) : Result<Record*>(nullptr);
+  if (record) return *record;
+  emit failed(record.error());
+  return nullptr;
 }
 
-PeopleService::~PeopleService() {
-  // Behind everything that was asked for.
-  QMetaObject::invokeMethod(
-      keeper_, [thread = &thread_] { thread->quit(); }, Qt::QueuedConnection);
-  thread_.wait();
+void PeopleService::tell(KeptRecord& kept) {
+  auto all = std::make_shared<std::vector<PersonRow>>();
+  Record* record = nullptr;
+  if (QFileInfo::exists(kept.path())) {
+    record = recordOf(kept);
+    if (record == nullptr) return;
+    auto found = people(*record);
+    if (!found) {
+      emit failed(found.error());
+      return;
+    }
+    *all = std::move(*found);
+  }
+  emit read(kept.path(), all);
+  tellPerson(record);
+}
+
+void PeopleService::tellPerson(Record* record) {
+  if (record == nullptr || !looked_) {
+    emit looked(nullptr);
+    return;
+  }
+  auto found = person(*record, looked_);
+  if (!found && found.error().code != ErrorCode::NotFound) emit failed(found.error());
+  emit looked(found ? std::make_shared<const Person>(std::move(*found)) : nullptr);
 }
 
 void PeopleService::open(const QString& record) {
-  QMetaObject::invokeMethod(
-      keeper_, [keeper = keeper_, record] { keeper->open(record); }, Qt::QueuedConnection);
+  keeper_.ask([this, record](KeptRecord& kept) {
+    kept.setPath(record);
+    looked_ = {};
+    tell(kept);
+  });
 }
 
 void PeopleService::look(PlayerId player) {
-  QMetaObject::invokeMethod(
-      keeper_, [keeper = keeper_, player] { keeper->look(player); }, Qt::QueuedConnection);
+  keeper_.ask([this, player](KeptRecord& kept) {
+    looked_ = player;
+    tellPerson(recordOf(kept));
+  });
 }
 
 void PeopleService::edit(Edit edit, int number) {
-  QMetaObject::invokeMethod(
-      keeper_, [keeper = keeper_, edit = std::move(edit), number] { keeper->edit(edit, number); },
-      Qt::QueuedConnection);
+  keeper_.ask([this, edit = std::move(edit), number](KeptRecord& kept) {
+    const auto record = kept.toRead(WhenMissing::Make);
+    if (!record) {
+      emit failed(record.error());
+      emit edited(number, errorSentence(record.error()));
+      return;
+    }
+    const auto done = edit(**record);
+    const QString refusal = done ? *done : errorSentence(done.error());
+    tell(kept);
+    emit edited(number, refusal);
+  });
 }
 
 }  // namespace ferrule
-
-#include "people_service.moc"

@@ -2,19 +2,17 @@
 #pragma once
 
 #include <QObject>
-#include <QThread>
 #include <functional>
 #include <memory>
 #include <vector>
 
+#include "app/window/record_keeper.h"
 #include "core/record/people.h"
 
 namespace ferrule {
 
-class PeopleKeeper;
-
-/// Reads and writes the people of a record on a thread of its own, so that the window never waits for the disk.
-/// Requests are carried out in their order; answers come as signals on the caller's thread.
+/// Reads and writes the people of a record on a thread of its own. Requests are carried out in their order, those that
+/// wait when the service ends too; answers come as signals on the caller's thread.
 class PeopleService : public QObject {
   Q_OBJECT
  public:
@@ -23,8 +21,6 @@ class PeopleService : public QObject {
   using Edit = std::function<Result<QString>(Record&)>;
 
   explicit PeopleService(QObject* parent = nullptr);
-  /// Carries out what was asked for before.
-  ~PeopleService() override;
 
   /// Reads who is in a record; one that is not there yet has nobody in it and is made by the first edit.
   void open(const QString& record);
@@ -42,8 +38,14 @@ class PeopleService : public QObject {
   void failed(const ferrule::Error& error);
 
  private:
-  QThread thread_;
-  PeopleKeeper* keeper_;
+  // On the keeper's thread.
+  /// Null where there is no record yet, or none that opens; that was told then.
+  [[nodiscard]] Record* recordOf(KeptRecord& kept);
+  void tell(KeptRecord& kept);
+  void tellPerson(Record* record);
+
+  PlayerId looked_;  ///< for the keeper's thread alone
+  RecordKeeper keeper_;
 };
 
 }  // namespace ferrule

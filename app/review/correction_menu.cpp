@@ -153,7 +153,10 @@ void fillRulings(QMenu& menu, const CorrectionSubject& subject, const SayOfShot&
   fillFoulKinds(
       *fouls,
       [&](FoulKind kind) {
-        return RulingSaid{{{kind}, {}, said.overrule}};
+        SaidOfRuling foul = said;
+        foul.fouls = {kind};
+        foul.noFouls.clear();
+        return RulingSaid{foul};
       },
       say);
   SaidOfRuling clean = said;

@@ -2,8 +2,8 @@
 #pragma once
 
 #include <QObject>
-#include <QThread>
 
+#include "app/window/record_keeper.h"
 #include "core/measure/correct_shot.h"
 
 namespace ferrule {
@@ -18,17 +18,13 @@ struct Remark {
   bool operator==(const Remark&) const = default;
 };
 
-class CorrectionKeeper;
-
 /// Writes corrections into a record, and what follows from them, on a thread of its own: shots are read and ruled again
-/// there, so that the window never waits. Requests are carried out in their order; each is answered by one signal on
-/// the caller's thread.
+/// there. Requests are carried out in their order, those that wait when the service ends too; each is answered by one
+/// signal on the caller's thread.
 class CorrectionService : public QObject {
   Q_OBJECT
  public:
   explicit CorrectionService(QObject* parent = nullptr);
-  /// Carries out what was asked for before.
-  ~CorrectionService() override;
 
   /// From now on requests are about this record. Opened with the first of them: a record that is only looked at may be
   /// one that cannot be written.
@@ -48,8 +44,10 @@ class CorrectionService : public QObject {
   void failed(const ferrule::Error& error);
 
  private:
-  QThread thread_;
-  CorrectionKeeper* keeper_;
+  /// Answers Result<void> where that alone can go wrong; otherwise work told how it ended.
+  void ask(std::function<Result<void>(Record&)> work);
+
+  RecordKeeper keeper_;
 };
 
 }  // namespace ferrule

@@ -32,7 +32,14 @@ std::optional<FilmCheck> checkOf(const MeasureOptions& options, const JobControl
 
 }  // namespace
 
-FilmDesk::FilmDesk(QObject* parent) : QObject(parent) {
+FilmDesk::FilmDesk(Clock clock, QObject* parent)
+    : QObject(parent), shots_(std::move(clock), [this](const SaidOfRecorded& said) {
+        if (state_ == FilmState::Measuring) {
+          inbox_->put(said);
+        } else {
+          answers_.say(QString::fromStdString(options_.record), said);
+        }
+      }) {
   connect(&feed_, &MeasuringFeed::opened, this, [this](SessionId session, const QString& name) {
     session_ = session;
     sessionName_ = name;
@@ -42,10 +49,12 @@ FilmDesk::FilmDesk(QObject* parent) : QObject(parent) {
     image_ = std::move(image);
     emit imageSeen();
   });
-  connect(&feed_, &MeasuringFeed::shotMeasured, this, [this](std::shared_ptr<const MeasuredShot> shot) {
-    shots_.push_back(std::move(shot));
-    emit changed();
-  });
+  connect(&feed_, &MeasuringFeed::shotMeasured, this,
+          [this](std::shared_ptr<const MeasuredShot> shot) { shots_.add(std::move(shot)); });
+  connect(&shots_, &MeasuredShots::changed, this, &FilmDesk::changed);
+  connect(&feed_, &MeasuringFeed::ruledAgain, &shots_, &MeasuredShots::ruleAgain);
+  connect(&answers_, &AnswerService::ruledAgain, &shots_, &MeasuredShots::ruleAgain);
+  connect(&answers_, &AnswerService::failed, this, &FilmDesk::failed);
   connect(&judge_, &JudgeService::judged, this, &FilmDesk::judged);
   connect(&judge_, &JudgeService::failed, this, &FilmDesk::failed);
   connect(&job_, &BackgroundJob::progressed, this, [this](double share, const QString& step) {
@@ -71,8 +80,9 @@ void FilmDesk::start(const MeasureOptions& options, bool despiteCheck) {
                                          : QString::fromStdString(options.session);
   state_ = FilmState::Measuring;
   sinceStep_.start();
+  inbox_ = std::make_shared<LiveInbox>();
   job_.start<Outcome>(
-      [this, options, despiteCheck, observer = feed_.observer()](const JobControl& job) {
+      [this, options, despiteCheck, observer = feed_.observer(inbox_)](const JobControl& job) {
         makeFolderOf(options.record);
         const bool stands = !options.again && knownIn(options).has_value();
         if (!stands && !despiteCheck) {
@@ -111,10 +121,14 @@ void FilmDesk::close() {
 }
 
 void FilmDesk::finish(const Outcome& outcome) {
+  // What was said too late for the measuring thread.
+  for (const SaidOfRecorded& said : inbox_->takeSaid())
+    answers_.say(QString::fromStdString(options_.record), said);
   if (outcome.report) {
     report_ = *outcome.report;
     state_ = FilmState::Done;
     emit changed();
+    if (session_) emit sessionEnded(*session_);
     return;
   }
   // A session that was begun stays in view with what stands in the record; one that was not leaves nothing behind.

@@ -4,7 +4,9 @@
 #include <QElapsedTimer>
 #include <QObject>
 
+#include "app/session/answer_service.h"
 #include "app/session/judge_service.h"
+#include "app/session/measured_shots.h"
 #include "app/session/measuring_feed.h"
 #include "app/window/background_job.h"
 #include "app/window/shot_list.h"
@@ -21,7 +23,9 @@ enum class FilmState { None, Measuring, Done, Stopped };
 class FilmDesk : public QObject {
   Q_OBJECT
  public:
-  explicit FilmDesk(QObject* parent = nullptr);
+  using Clock = std::function<UtcMilliseconds()>;
+
+  explicit FilmDesk(Clock clock, QObject* parent = nullptr);
 
   /// Begins to measure; an earlier session of this desk is put aside. Answered by changed(), or by refused() when
   /// nothing could be begun.
@@ -41,7 +45,8 @@ class FilmDesk : public QObject {
   [[nodiscard]] const MeasuredTable& table() const { return table_; }
   [[nodiscard]] const QString& sessionName() const { return sessionName_; }
   [[nodiscard]] std::optional<SessionId> session() const { return session_; }
-  [[nodiscard]] const std::vector<std::shared_ptr<const MeasuredShot>>& shots() const { return shots_; }
+  [[nodiscard]] MeasuredShots& shots() { return shots_; }
+  [[nodiscard]] const MeasuredShots& shots() const { return shots_; }
   /// Null until the first one.
   [[nodiscard]] const SeenImage* image() const { return image_.get(); }
   /// 0 to 1, negative when unknown; of the step that is under way.
@@ -63,6 +68,8 @@ class FilmDesk : public QObject {
   void doubted();
   /// known: where the film was measured before, when that is why.
   void refused(const ferrule::Error& error, const std::optional<ferrule::FilmInRecord>& known);
+  /// A session stands in the record to its end.
+  void sessionEnded(ferrule::SessionId session);
   void listed(const ferrule::ShotList& shots);
   /// Shots of a film that was measured before, whose suggestions had been broken off.
   void judged(int shots);
@@ -82,7 +89,9 @@ class FilmDesk : public QObject {
   FilmState state_ = FilmState::None;
   QString sessionName_;
   std::optional<SessionId> session_;
-  std::vector<std::shared_ptr<const MeasuredShot>> shots_;
+  MeasuredShots shots_;
+  AnswerService answers_;
+  std::shared_ptr<LiveInbox> inbox_;
   std::shared_ptr<const SeenImage> image_;
   double share_ = -1.0;
   QString step_;

@@ -12,6 +12,7 @@
 #include "app/session/measured_shot_list.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/question_panel.h"
 #include "app/session/session_page.h"
 #include "app/window/card.h"
 #include "app/window/inks.h"
@@ -58,6 +59,8 @@ QWidget* FilmPage::makePanel(const ActionSet& actions) {
   progress_->setAccessibleName(tr("Progress"));
   progress_->setTextVisible(false);
   stop_ = raisedButton(actions.at(ActionId::StopWork));
+  question_ = new QuestionPanel(actions, true);
+  connectQuestions(*question_, desk_.shots());
   shots_ = new MeasuredShotList;
   look_ = new QPushButton(tr("&Look at it in Review"));
   look_->setObjectName(QStringLiteral("lookAtIt"));
@@ -77,10 +80,19 @@ QWidget* FilmPage::makePanel(const ActionSet& actions) {
   working->addWidget(stop_);
   column->addLayout(working);
   column->addWidget(words_);
+  column->addWidget(question_);
   column->addWidget(shots_, 1);
   column->addWidget(look_);
   column->addWidget(close_);
   return panel;
+}
+
+bool FilmPage::act(ActionId action) {
+  if (action == ActionId::Undo) {
+    desk_.shots().undo();
+    return true;
+  }
+  return question_->act(action) || pictures_->act(action);
 }
 
 void FilmPage::setNumbers(const Numbers& numbers) {
@@ -95,13 +107,14 @@ void FilmPage::refresh() {
   title_->setText(desk_.sessionName());
   QStringList rows;
   const SeatNames names = seatNamesOf(desk_.options().players);
-  for (const auto& shot : desk_.shots())
+  question_->setQuestion(desk_.shots().question(), names);
+  for (const auto& shot : desk_.shots().all())
     rows << measuredShotWords(*shot, names, numbers_);
   shots_->setRows(rows);
   progress_->setVisible(running);
   stop_->setVisible(running);
   look_->setVisible(!running);
-  look_->setEnabled(!desk_.shots().empty());
+  look_->setEnabled(!desk_.shots().all().empty());
   close_->setVisible(!running);
   showProgress();
 }
@@ -117,7 +130,7 @@ void FilmPage::showProgress() {
       words_->setText(measuredFilmWords(*desk_.report(), numbers_) + checkedWords(desk_, numbers_));
       return;
     case FilmState::Stopped:
-      words_->setText(stoppedFilmWords(desk_.sessionName(), static_cast<int>(desk_.shots().size())));
+      words_->setText(stoppedFilmWords(desk_.sessionName(), static_cast<int>(desk_.shots().all().size())));
       return;
   }
   const bool known = desk_.share() >= 0.0;

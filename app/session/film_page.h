@@ -16,6 +16,7 @@ namespace ferrule {
 
 class MeasuredShotList;
 class MeasuringPictures;
+class QuestionPanel;
 
 /// A session from a film while it is measured and afterwards: the pictures in the middle, progress and shots on the
 /// right.
@@ -26,6 +27,8 @@ class FilmPage : public QWidget {
 
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] MeasuringPictures& pictures() { return *pictures_; }
+  /// Answers, their undo, and zoom; false for any other action.
+  bool act(ActionId action);
 
  signals:
   void lookWanted();
@@ -44,6 +47,7 @@ class FilmPage : public QWidget {
   QLabel* words_;
   QProgressBar* progress_;
   QToolButton* stop_;
+  QuestionPanel* question_;
   MeasuredShotList* shots_;
   QPushButton* look_;
   QPushButton* close_;

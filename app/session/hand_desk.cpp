@@ -17,7 +17,10 @@ HandDesk::HandDesk(Clock clock, QObject* parent) : QObject(parent), clock_(std::
           });
   connect(&service_, &HandService::begun, this, &HandDesk::adopt);
   connect(&service_, &HandService::failed, this, &HandDesk::failed);
-  connect(&service_, &HandService::ended, this, [this] { judge_.judge(recordPath_, ending_); });
+  connect(&service_, &HandService::ended, this, [this] {
+    judge_.judge(recordPath_, ending_);
+    emit sessionEnded(ending_);
+  });
   connect(&judge_, &JudgeService::judged, this, &HandDesk::judged);
   connect(&judge_, &JudgeService::failed, this, &HandDesk::failed);
   connect(&suggestions_, &SuggestionDesk::changed, this, &HandDesk::changed);
@@ -205,6 +208,25 @@ bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optio
   pocket_.reset();
   edited();
   return true;
+}
+
+std::optional<RefereeQuestion> HandDesk::question() const {
+  if (hand_ == nullptr || hand_->session.state().shots.empty()) return std::nullopt;
+  const std::size_t last = hand_->session.state().shots.size() - 1;
+  const auto ruled = hand_->session.rulingOf(last);
+  if (!ruled || ruled->ruling.options.empty() || ruled->said.chosen) return std::nullopt;
+  RefereeQuestion question;
+  question.options = ruled->ruling.options;
+  question.shot = std::make_shared<const MeasuredShot>(
+      MeasuredShot{hand_->session.readingOf(last), FilmRuling{*ruled, std::nullopt}, {}});
+  return question;
+}
+
+void HandDesk::answer(std::size_t place) {
+  const auto asked = question();
+  if (!asked || place >= asked->options.size()) return;
+  hand_->session.choose(asked->options[place].kind);
+  edited();
 }
 
 void HandDesk::undo() {

@@ -5,6 +5,7 @@
 
 #include "app/session/hand_service.h"
 #include "app/session/judge_service.h"
+#include "app/session/measured_shots.h"
 #include "app/session/suggestion_desk.h"
 #include "app/window/background_job.h"
 #include "core/measure/photo_position.h"
@@ -45,6 +46,10 @@ class HandDesk : public QObject {
   void showSuggestion(bool shown, std::optional<PlayerLevel> level);
   /// False where the shot lacks something: a pot needs its ball and pocket.
   bool log(Outcome outcome, std::optional<MissSide> missSide = {}, std::optional<FoulKind> foul = {});
+  /// What the rules let somebody choose after the last shot, until it was said; nothing where they leave no choice.
+  [[nodiscard]] std::optional<RefereeQuestion> question() const;
+  /// Of its options the one at this place, from 0.
+  void answer(std::size_t place);
   void undo();
   void redo();
 
@@ -71,6 +76,8 @@ class HandDesk : public QObject {
  signals:
   void changed();
   void failed(const ferrule::Error& error);
+  /// A session stands in the record to its end.
+  void sessionEnded(ferrule::SessionId session);
   /// The shots of a session that ended were set beside what would have been suggested.
   void judged(int shots);
   /// That many balls were put where a photo shows them.

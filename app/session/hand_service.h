@@ -2,23 +2,19 @@
 #pragma once
 
 #include <QObject>
-#include <QThread>
 #include <memory>
 
+#include "app/window/record_keeper.h"
 #include "core/measure/hand_keeping.h"
 
 namespace ferrule {
 
-class HandKeeper;
-
-/// Writes a session that is put in by hand into a record, on a thread of its own, so that the window never waits for
-/// the disk. Requests are carried out in their order; answers come as signals on the caller's thread.
+/// Writes a session that is put in by hand into a record, on a thread of its own. Requests are carried out in their
+/// order, those that wait when the service ends too; answers come as signals on the caller's thread.
 class HandService : public QObject {
   Q_OBJECT
  public:
   explicit HandService(QObject* parent = nullptr);
-  /// Carries out what was asked for before.
-  ~HandService() override;
 
   /// Opens a record, or makes it, and looks for a session that was broken off.
   void open(const QString& record);
@@ -36,8 +32,10 @@ class HandService : public QObject {
   void failed(const ferrule::Error& error);
 
  private:
-  QThread thread_;
-  HandKeeper* keeper_;
+  /// Whatever goes wrong is told.
+  void ask(std::function<Result<void>(Record&)> work);
+
+  RecordKeeper keeper_;
 };
 
 }  // namespace ferrule

@@ -4,7 +4,9 @@
 #include <atomic>
 
 #include "app/live/live_source.h"
+#include "app/session/answer_service.h"
 #include "app/session/judge_service.h"
+#include "app/session/measured_shots.h"
 #include "app/session/measuring_feed.h"
 #include "app/session/suggestion_desk.h"
 #include "app/window/background_job.h"
@@ -35,8 +37,9 @@ class LiveDesk : public QObject {
   ~LiveDesk() override;
 
   /// Begins a session with a camera, or a film that stands in for one; an earlier one is put aside. options.film: is
-  /// the source's name.
-  void start(const MeasureOptions& options, std::shared_ptr<LiveSource> source);
+  /// the source's name. keepsFilm: keep what is seen in a film beside the record, as far as those who play agreed to
+  /// it.
+  void start(const MeasureOptions& options, std::shared_ptr<LiveSource> source, bool keepsFilm = false);
   /// Ends the session; its shots are then set beside what would have been suggested.
   void stop();
   /// Puts an ended session aside, so that another one can be begun.
@@ -50,7 +53,8 @@ class LiveDesk : public QObject {
   [[nodiscard]] const MeasureOptions& options() const { return options_; }
   [[nodiscard]] const MeasuredTable& table() const { return table_; }
   [[nodiscard]] std::optional<SessionId> session() const { return session_; }
-  [[nodiscard]] const std::vector<std::shared_ptr<const MeasuredShot>>& shots() const { return shots_; }
+  [[nodiscard]] MeasuredShots& shots() { return shots_; }
+  [[nodiscard]] const MeasuredShots& shots() const { return shots_; }
   /// Null until the first one.
   [[nodiscard]] const SeenImage* image() const { return image_.get(); }
   /// Where the balls must lie: as they came to rest after the last shot, before the first as they were first seen.
@@ -69,6 +73,10 @@ class LiveDesk : public QObject {
   void watchForPeople(bool watches) { *watchesPeople_ = watches; }
   /// The name of who is at the table; empty where nobody knows.
   [[nodiscard]] std::string shooter() const;
+  /// Why no film is kept that was wanted; empty where one is, or none was wanted.
+  [[nodiscard]] const QString& filmRefusal() const { return filmRefusal_; }
+  /// Nothing where no film is kept.
+  [[nodiscard]] std::optional<FilmKeeper::Counts> filmCounts() const;
   [[nodiscard]] SuggestionDesk& suggestion() { return suggestion_; }
 
  signals:
@@ -80,12 +88,15 @@ class LiveDesk : public QObject {
   /// lastCheck() is a new one.
   void checked();
   void somebodyLeans(bool leans);
+  /// A session stands in the record to its end.
+  void sessionEnded(ferrule::SessionId session);
   /// One sentence of the camera.
   void said(const QString& sentence);
   /// The shots of a session that ended were set beside what would have been suggested.
   void judged(int shots);
 
  private:
+  void begin(const QString& film);
   void finish(const Result<MeasureReport>& report);
   void startChecks(MeasureObserver& observer);
   void watchPeople(MeasureObserver& observer);
@@ -98,7 +109,8 @@ class LiveDesk : public QObject {
   MeasuredTable table_;
   LiveState state_ = LiveState::None;
   std::optional<SessionId> session_;
-  std::vector<std::shared_ptr<const MeasuredShot>> shots_;
+  MeasuredShots shots_;
+  AnswerService answers_;
   std::shared_ptr<const SeenImage> image_;
   std::optional<LiveStanding> standing_;
   double askedAt_s_ = 0.0;  ///< film time of the image that the suggestion is for
@@ -106,6 +118,8 @@ class LiveDesk : public QObject {
   JudgeService judge_;
   std::shared_ptr<ImageQueue> images_;
   std::shared_ptr<LiveInbox> inbox_;
+  std::shared_ptr<FilmKeeper> film_;
+  QString filmRefusal_;
   std::shared_ptr<LiveSource> source_;
   std::shared_ptr<LiveCheck> checks_;
   std::optional<LiveCheckReport> lastCheck_;
@@ -114,6 +128,7 @@ class LiveDesk : public QObject {
   MeasuringFeed feed_;
   /// Of this session and of those before whose last check still goes on: nobody waits for one.
   std::vector<std::unique_ptr<BackgroundJob>> checking_;
+  BackgroundJob asking_;
   BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
 };
 

@@ -9,10 +9,12 @@
 #include <QVBoxLayout>
 
 #include "app/picture/plan_view.h"
+#include "app/session/film_words.h"
 #include "app/session/live_words.h"
 #include "app/session/measured_shot_list.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/question_panel.h"
 #include "app/session/session_light.h"
 #include "app/session/session_page.h"
 #include "app/session/session_words.h"
@@ -60,12 +62,17 @@ QWidget* LivePage::makePanel(const ActionSet& actions) {
   counts_ = wordsLabel("liveCounts");
   counts_->setFont(withTabularFigures(font()));
   check_ = wordsLabel("liveCheck");
+  film_ = wordsLabel("liveFilm");
+  film_->setFont(withTabularFigures(font()));
+  exposure_ = wordsLabel("liveExposure");
   suggestion_ = new SuggestionPanel(actions.at(ActionId::ShowSuggestion));
   connect(suggestion_, &SuggestionPanel::levelChosen, this, [this] {
     if (desk_.suggestion().isWanted()) desk_.showSuggestion(true, suggestion_->level());
   });
   connect(suggestion_, &SuggestionPanel::planChosen, &desk_.suggestion(), &SuggestionDesk::showPlan);
   connect(suggestion_, &SuggestionPanel::strikeWished, &desk_.suggestion(), &SuggestionDesk::tryStrike);
+  question_ = new QuestionPanel(actions, true);
+  connectQuestions(*question_, desk_.shots());
   shots_ = new MeasuredShotList;
   shots_->setObjectName(QStringLiteral("liveShots"));
   shots_->setMinimumHeight(kLeastList_px);
@@ -87,13 +94,24 @@ QWidget* LivePage::makePanel(const ActionSet& actions) {
   column->addWidget(score_);
   column->addWidget(suggestion_);
   column->addWidget(light_);
+  column->addWidget(question_);
   column->addWidget(shots_, 1);
   column->addWidget(counts_);
+  column->addWidget(film_);
+  column->addWidget(exposure_);
   column->addWidget(check_);
   column->addWidget(end_);
   column->addWidget(look_);
   column->addWidget(close_);
   return new VerticalScroll(panel);
+}
+
+bool LivePage::act(ActionId action) {
+  if (action == ActionId::Undo) {
+    desk_.shots().undo();
+    return true;
+  }
+  return question_->act(action) || pictures_->act(action);
 }
 
 std::optional<PlayerLevel> LivePage::level() const {
@@ -115,7 +133,8 @@ void LivePage::refresh() {
   score_->setText(desk_.standing() ? scoreWords(*desk_.standing(), names) : QString());
   score_->setVisible(!score_->text().isEmpty());
   QStringList rows;
-  for (const auto& shot : desk_.shots())
+  question_->setQuestion(desk_.shots().question(), names);
+  for (const auto& shot : desk_.shots().all())
     rows << measuredShotWords(*shot, names, numbers_);
   shots_->setRows(rows);
   showSuggestion();
@@ -126,7 +145,7 @@ void LivePage::refresh() {
   end_->setVisible(!over);
   end_->setEnabled(state == LiveState::Waiting || state == LiveState::Running);
   look_->setVisible(over);
-  look_->setEnabled(!desk_.shots().empty());
+  look_->setEnabled(!desk_.shots().all().empty());
   close_->setVisible(over);
   if (state == LiveState::None || over) {
     counting_.stop();
@@ -154,6 +173,13 @@ void LivePage::showCheck() {
 void LivePage::showCounts() {
   counts_->setText(countWords(desk_.counts(), numbers_));
   counts_->setVisible(desk_.state() != LiveState::None);
+  const auto film = desk_.filmCounts();
+  // A lamp that is seen by those who are filmed.
+  film_->setText(film ? QStringLiteral("\u25CF ") + filmCountWords(*film, numbers_) : desk_.filmRefusal());
+  film_->setVisible(!film_->text().isEmpty());
+  const SeenImage* image = desk_.state() == LiveState::Running ? desk_.image() : nullptr;
+  exposure_->setText(image != nullptr ? lightWords(*image, desk_.table().balls.radius_m(), numbers_) : QString());
+  exposure_->setVisible(!exposure_->text().isEmpty());
 }
 
 void LivePage::showSuggestion() {

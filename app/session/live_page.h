@@ -18,6 +18,7 @@ class MeasuredShotList;
 class MeasuringPictures;
 class ProjectorDesk;
 class SessionLight;
+class QuestionPanel;
 class SuggestionPanel;
 
 /// A session while it is played: what the camera sees and the plan of the same image in the middle, whose turn it is,
@@ -29,6 +30,8 @@ class LivePage : public QWidget {
 
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] MeasuringPictures& pictures() { return *pictures_; }
+  /// Answers, their undo, and zoom; false for any other action.
+  bool act(ActionId action);
   /// For whom a suggestion is wanted.
   [[nodiscard]] std::optional<PlayerLevel> level() const;
 
@@ -54,8 +57,11 @@ class LivePage : public QWidget {
   QLabel* score_;
   QLabel* counts_;
   QLabel* check_;
+  QLabel* film_;
+  QLabel* exposure_;
   SuggestionPanel* suggestion_;
   SessionLight* light_;
+  QuestionPanel* question_;
   MeasuredShotList* shots_;
   QToolButton* end_;
   QPushButton* look_;

@@ -31,7 +31,7 @@ QString liveTurnWords(const LiveDesk& desk, const SeatNames& names) {
     case LiveState::Ending:
       return LiveWords::tr("What was seen is measured to its end");
     case LiveState::Done:
-      return LiveWords::tr("%n shot(s) stand in the record", nullptr, static_cast<int>(desk.shots().size()));
+      return LiveWords::tr("%n shot(s) stand in the record", nullptr, static_cast<int>(desk.shots().all().size()));
     case LiveState::Running:
       break;
   }
@@ -76,6 +76,21 @@ QString liveCheckWords(const LiveDesk& desk, const Numbers& numbers) {
   if (check.verdict == RigFault::None) return LiveWords::tr("Rig checked at %1: it fits.").arg(when);
   return LiveWords::tr("Rig checked at %1: %2", "time, what is wrong")
       .arg(when, misfitWords(check, desk.checkNames(), numbers));
+}
+
+QString lightWords(const SeenImage& image, double ballRadius_m, const Numbers& numbers) {
+  switch (image.light) {
+    case LightFault::TooDark:
+      return LiveWords::tr("The picture is too dark: put more light on the table, or let the camera expose longer.");
+    case LightFault::TooBright:
+      return LiveWords::tr(
+          "Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.");
+    case LightFault::None:
+      break;
+  }
+  if (!smearsFastBalls(image.exposure_s, ballRadius_m)) return {};
+  return LiveWords::tr("Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.")
+      .arg(numbers.fixed(1000.0 * image.exposure_s, 0));
 }
 
 }  // namespace ferrule

@@ -19,5 +19,7 @@ namespace ferrule {
 [[nodiscard]] QString liveCheckWords(const LiveDesk& desk, const Numbers& numbers);
 /// Whether it found something wrong.
 [[nodiscard]] bool isMisfit(const LiveCheckReport& report);
+/// What of the light or the camera's exposure makes measuring worse, and what to do; empty where nothing does.
+[[nodiscard]] QString lightWords(const SeenImage& image, double ballRadius_m, const Numbers& numbers);
 
 }  // namespace ferrule

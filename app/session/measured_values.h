@@ -10,6 +10,7 @@
 #include "core/camera/rig.h"
 #include "core/measure/film_referee.h"
 #include "core/record/record_values.h"
+#include "core/vision/picture_light.h"
 
 /// What a session shows while it is measured.
 namespace ferrule {
@@ -19,6 +20,8 @@ struct SeenImage {
   FilmPicture picture;
   std::vector<BallNow> balls;
   std::shared_ptr<const Rig> rig;  ///< under which it was read
+  LightFault light = LightFault::None;
+  double exposure_s = 0.0;  ///< of the camera; 0: not known
 };
 
 /// A shot that was just measured.

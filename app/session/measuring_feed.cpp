@@ -13,6 +13,8 @@ SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
   SeenImage seen;
   seen.picture = {imageOf(kept.picture), reading.image, reading.time_s};
   seen.rig = kept.rig;
+  seen.light = faultOf(lightOf(pixels));
+  seen.exposure_s = kept.exposure_s;
   for (const BallSample& ball : reading.balls)
     seen.balls.push_back({ball.ball, ball.position, ball.standardUncertainty_m, ball.seen});
   return seen;
@@ -30,7 +32,7 @@ void MeasuringFeed::post(int round, Tell tell) {
       Qt::QueuedConnection);
 }
 
-MeasureObserver MeasuringFeed::observer() {
+MeasureObserver MeasuringFeed::observer(const std::shared_ptr<LiveInbox>& inbox) {
   const int round = ++round_;
   pictureOnItsWay_ = false;
   MeasureObserver observer;
@@ -52,11 +54,15 @@ MeasureObserver MeasuringFeed::observer() {
         std::make_shared<const MeasuredShot>(MeasuredShot{shot.reading, std::exchange(*ruling, std::nullopt), id});
     post(round, [this, measured] { emit shotMeasured(measured); });
   };
+  observer.said = [inbox] { return inbox->takeSaid(); };
+  observer.ruledAgain = [this, round](const std::vector<RuledAgain>& ruled) {
+    post(round, [this, ruled] { emit ruledAgain(ruled); });
+  };
   return observer;
 }
 
-LiveObserver MeasuringFeed::liveObserver() {
-  LiveObserver live{observer(), {}};
+LiveObserver MeasuringFeed::liveObserver(const std::shared_ptr<LiveInbox>& inbox) {
+  LiveObserver live{observer(inbox), {}};
   live.standing = [this, round = round_](const LiveStanding& standing) {
     post(round, [this, standing] { emit standingChanged(standing); });
   };

@@ -17,14 +17,16 @@ class MeasuringFeed : public QObject {
   using QObject::QObject;
 
   /// To be called on the measuring thread, while the feed lives. What was told for an earlier observer is dropped.
-  [[nodiscard]] MeasureObserver observer();
+  /// inbox: what people say meanwhile.
+  [[nodiscard]] MeasureObserver observer(const std::shared_ptr<LiveInbox>& inbox);
   /// The same for a live session.
-  [[nodiscard]] LiveObserver liveObserver();
+  [[nodiscard]] LiveObserver liveObserver(const std::shared_ptr<LiveInbox>& inbox);
 
  signals:
   void opened(ferrule::SessionId session, const QString& name);
   void imageSeen(std::shared_ptr<const ferrule::SeenImage> image);
   void shotMeasured(std::shared_ptr<const ferrule::MeasuredShot> shot);
+  void ruledAgain(const std::vector<ferrule::RuledAgain>& ruled);
   void standingChanged(const ferrule::LiveStanding& standing);
 
  private:

@@ -15,10 +15,12 @@
 #include "app/projector/projector_desk.h"
 #include "app/session/ball_tray.h"
 #include "app/session/film_page.h"
+#include "app/session/guest_bar.h"
 #include "app/session/live_page.h"
 #include "app/session/live_words.h"
 #include "app/session/measuring_pictures.h"
 #include "app/session/measuring_words.h"
+#include "app/session/question_panel.h"
 #include "app/session/session_light.h"
 #include "app/session/session_page.h"
 #include "app/session/session_words.h"
@@ -47,6 +49,7 @@ constexpr int kPadRow_px = 34;
 SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, ProjectorDesk* projector, QWidget* parent)
     : Place(parent),
       desk_(clock),
+      film_(clock),
       live_(clock),
       projector_(projector != nullptr ? projector : new ProjectorDesk(this)) {
   setObjectName(QStringLiteral("sessionPlace"));
@@ -65,9 +68,18 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, Proj
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
+  guest_ = new GuestBar(clock);
   column->addWidget(message_);
+  column->addWidget(guest_);
   column->addWidget(stack_, 1);
 
+  connect(guest_, &GuestBar::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
+  connect(&desk_, &HandDesk::sessionEnded, this,
+          [this](SessionId session) { guest_->ask(desk_.recordPath(), session); });
+  connect(&film_, &FilmDesk::sessionEnded, this,
+          [this](SessionId session) { guest_->ask(QString::fromStdString(film_.options().record), session); });
+  connect(&live_, &LiveDesk::sessionEnded, this,
+          [this](SessionId session) { guest_->ask(QString::fromStdString(live_.options().record), session); });
   connect(&desk_, &HandDesk::changed, this, &SessionPlace::refresh);
   connect(&desk_, &HandDesk::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   const auto tellJudged = [this](int shots) {
@@ -81,6 +93,9 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, Proj
             balls));
   });
   connect(start_, &StartForm::beginWanted, &desk_, &HandDesk::begin);
+  connect(start_, &StartForm::beginWanted, guest_, &GuestBar::close);
+  connect(start_, &StartForm::filmWanted, guest_, &GuestBar::close);
+  connect(start_, &StartForm::liveWanted, guest_, &GuestBar::close);
   connect(start_, &StartForm::resumeWanted, &desk_, &HandDesk::resume);
   connect(start_, &StartForm::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   connectFilm();
@@ -108,6 +123,7 @@ void SessionPlace::connectFilm() {
   connect(filmPage_, &FilmPage::closeWanted, this, [this] {
     tell({});
     film_.close();
+    start_->setFocus();
   });
   connect(&film_, &FilmDesk::changed, this, &SessionPlace::refresh);
   connect(&film_, &FilmDesk::listed, this, &SessionPlace::shotsWanted);
@@ -120,14 +136,15 @@ void SessionPlace::connectFilm() {
 
 void SessionPlace::connectLive() {
   connect(start_, &StartForm::liveWanted, this,
-          [this](MeasureOptions options, const std::shared_ptr<LiveSource>& source) {
+          [this](MeasureOptions options, const std::shared_ptr<LiveSource>& source, bool keepsFilm) {
             options.record = recordPath().toStdString();
-            live_.start(options, source);
+            live_.start(options, source, keepsFilm);
           });
   connect(livePage_, &LivePage::lookWanted, this, [this] { look(live_.options(), live_.session()); });
   connect(livePage_, &LivePage::closeWanted, this, [this] {
     tell({});
     live_.close();
+    start_->setFocus();
   });
   const auto tellError = [this](const Error& error) { tell(errorSentence(error)); };
   connect(&live_, &LiveDesk::changed, this, &SessionPlace::refresh);
@@ -171,6 +188,8 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   shots_->setWordWrap(true);
   shots_->setFocusPolicy(Qt::TabFocus);
 
+  question_ = new QuestionPanel(actions, false);
+  connect(question_, &QuestionPanel::answered, &desk_, &HandDesk::answer);
   pad_ = new QWidget;
   auto* grid = new QGridLayout(pad_);
   grid->setContentsMargins(0, 0, 0, 0);
@@ -212,6 +231,7 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   column->setSpacing(12);
   column->addWidget(turn_);
   column->addWidget(aim_);
+  column->addWidget(question_);
   column->addWidget(pad_);
   column->addLayout(edits);
   column->addLayout(steps);
@@ -228,8 +248,9 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
 }
 
 bool SessionPlace::act(ActionId action) {
-  if (stack_->currentWidget() == filmPage_ && filmPage_->pictures().act(action)) return true;
+  if (stack_->currentWidget() == filmPage_ && filmPage_->act(action)) return true;
   if (stack_->currentWidget() == livePage_) return actLive(action);
+  if (stack_->currentWidget() == columns_ && question_->act(action)) return true;
   switch (action) {
     case ActionId::StopWork:
       film_.stop();
@@ -305,7 +326,7 @@ bool SessionPlace::actLive(ActionId action) {
       live_.checkNow();
       return true;
     default:
-      return livePage_->pictures().act(action);
+      return livePage_->act(action);
   }
 }
 
@@ -375,6 +396,7 @@ void SessionPlace::refresh() {
   tray_->setBalls(terms.table.balls, desk_.ballsOff());
   turn_->setText(turnWords(session));
   aim_->setText(aimWords(session, desk_.target(), desk_.pocket(), numbers_));
+  question_->setQuestion(desk_.question(), seatNamesOf(terms));
   ruling_->setText(lastRulingWords(session));
   ruling_->setVisible(!ruling_->text().isEmpty());
   shots_->clear();
@@ -444,6 +466,10 @@ void SessionPlace::restore(const QSettings& settings) {
   columns_->restoreState(settings.value(QStringLiteral("session/columns")).toByteArray());
   wantedRecord_ = settings.value(QStringLiteral("session/record")).toString();
   start_->restore(settings);
+  // Whoever corrects in Review answers here.
+  const QString who = settings.value(QStringLiteral("review/who"), tr("Coach")).toString();
+  film_.shots().setWho(who);
+  live_.shots().setWho(who);
 }
 
 void SessionPlace::tell(const QString& sentence) {

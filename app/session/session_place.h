@@ -15,8 +15,10 @@ namespace ferrule {
 
 class BallTray;
 class FilmPage;
+class GuestBar;
 class LivePage;
 class MessageBar;
+class QuestionPanel;
 class StartForm;
 class SuggestionPanel;
 class ProjectorDesk;
@@ -89,8 +91,10 @@ class SessionPlace : public Place {
   SuggestionPanel* suggestion_;
   SessionLight* light_;
   QListWidget* shots_;
+  QuestionPanel* question_;
   QWidget* pad_;
   MessageBar* message_;
+  GuestBar* guest_;
 };
 
 }  // namespace ferrule

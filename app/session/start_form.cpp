@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/session/start_form.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDate>
 #include <QFileInfo>
@@ -145,6 +146,11 @@ void StartForm::makeSource(QFormLayout* form) {
   form->addRow(tr("&Rig"), rig_);
   camera_ = new CameraChoice;
   form->addRow(tr("&Camera"), camera_);
+  keepsFilm_ = new QCheckBox(tr("&Keep the film beside the record"));
+  keepsFilm_->setObjectName(QStringLiteral("keepsFilm"));
+  keepsFilm_->setToolTip(
+      tr("Only of people whose consent to being filmed is noted in Players; measured is either way"));
+  form->addRow(QString(), keepsFilm_);
   connect(rig_, &RigChoice::chosenChanged, this, [this] {
     if (chosenRig() != misfitRig_) setMisfit({});
     showRigSize();
@@ -202,6 +208,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   begin_->setDefault(true);
   connect(begin_, &QPushButton::clicked, this, &StartForm::begin);
   form->addRow(begin_);
+  setFocusProxy(begin_);
 
   misfitWords_ = wordsLabel("filmMisfit");
   auto* despite = new QPushButton(tr("Measure it all the &same"));
@@ -269,6 +276,7 @@ void StartForm::showWay() {
   const bool byHand = way_ == SessionWay::ByHand;
   form_->setRowVisible(film_, way_ == SessionWay::FromFilm);
   form_->setRowVisible(camera_, way_ == SessionWay::Live);
+  form_->setRowVisible(keepsFilm_, way_ == SessionWay::Live);
   form_->setRowVisible(rig_, !byHand);
   form_->setRowVisible(table_, byHand);
   form_->setRowVisible(knownNote_, way_ == SessionWay::FromFilm && known_.has_value());
@@ -387,7 +395,7 @@ void StartForm::beginLive() {
     emit said(tr("Choose a camera first, or the film that stands in for one."));
     return;
   }
-  if (const auto options = measureOptions()) emit liveWanted(*options, source);
+  if (const auto options = measureOptions()) emit liveWanted(*options, source, keepsFilm_->isChecked());
 }
 
 /// A camera's images must be of the size that the rig was made with.
@@ -401,9 +409,11 @@ void StartForm::showRigSize() {
 
 void StartForm::save(QSettings& settings) const {
   settings.setValue(QStringLiteral("session/way"), static_cast<int>(way_));
+  settings.setValue(QStringLiteral("session/keepsFilm"), keepsFilm_->isChecked());
 }
 
 void StartForm::restore(const QSettings& settings) {
+  keepsFilm_->setChecked(settings.value(QStringLiteral("session/keepsFilm")).toBool());
   const int way = settings.value(QStringLiteral("session/way")).toInt();
   if (way >= 0 && way < static_cast<int>(kWays.size())) setWay(static_cast<SessionWay>(way));
 }

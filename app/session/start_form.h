@@ -10,6 +10,7 @@
 #include "core/measure/hand_session.h"
 #include "core/measure/measure.h"
 
+class QCheckBox;
 class QComboBox;
 class QFormLayout;
 class QLabel;
@@ -54,7 +55,8 @@ class StartForm : public QWidget {
   /// despiteCheck: although film and rig do not belong together.
   void filmWanted(const ferrule::MeasureOptions& options, bool despiteCheck);
   /// The same with a camera; source is not started yet.
-  void liveWanted(const ferrule::MeasureOptions& options, std::shared_ptr<ferrule::LiveSource> source);
+  /// keepsFilm: beside the record.
+  void liveWanted(const ferrule::MeasureOptions& options, std::shared_ptr<ferrule::LiveSource> source, bool keepsFilm);
   /// The shots of the session that holds the film already.
   void lookWanted(ferrule::SessionId session);
   void setUpWanted();
@@ -93,6 +95,7 @@ class StartForm : public QWidget {
   PathField* film_;
   RigChoice* rig_;
   CameraChoice* camera_;
+  QCheckBox* keepsFilm_;
   QLineEdit* name_;
   QComboBox* game_;
   QLineEdit* players_;

@@ -16,6 +16,10 @@ namespace {
 constexpr std::array kRows{
     ActionRow{ActionId::OpenRecord, MenuId::Record, "openRecord", QT_TRANSLATE_NOOP("Actions", "&Open a record…"),
               QT_TRANSLATE_NOOP("Actions", "Open a record of measured sessions"), "open", "Ctrl+O"},
+    ActionRow{ActionId::ImportRecord, MenuId::Record, "importRecord",
+              QT_TRANSLATE_NOOP("Actions", "&Take in another record…"),
+              QT_TRANSLATE_NOOP("Actions", "Add what a record of another computer holds, without doubles"), "",
+              "Ctrl+Shift+O"},
     ActionRow{ActionId::Quit, MenuId::Record, "quit", QT_TRANSLATE_NOOP("Actions", "&Quit"),
               QT_TRANSLATE_NOOP("Actions", "Close the window"), "", "Ctrl+Q", false, true},
 
@@ -128,6 +132,25 @@ constexpr std::array kRows{
     ActionRow{ActionId::EndSession, MenuId::Session, "endSession", QT_TRANSLATE_NOOP("Actions", "&End the session"),
               QT_TRANSLATE_NOOP("Actions", "Keep all shots and close the session"), "", "Ctrl+E"},
 
+    ActionRow{ActionId::Answer1, MenuId::Answers, "answer1", QT_TRANSLATE_NOOP("Actions", "Answer &1"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "1"},
+    ActionRow{ActionId::Answer2, MenuId::Answers, "answer2", QT_TRANSLATE_NOOP("Actions", "Answer &2"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "2"},
+    ActionRow{ActionId::Answer3, MenuId::Answers, "answer3", QT_TRANSLATE_NOOP("Actions", "Answer &3"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "3"},
+    ActionRow{ActionId::Answer4, MenuId::Answers, "answer4", QT_TRANSLATE_NOOP("Actions", "Answer &4"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "4"},
+    ActionRow{ActionId::Answer5, MenuId::Answers, "answer5", QT_TRANSLATE_NOOP("Actions", "Answer &5"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "5"},
+    ActionRow{ActionId::Answer6, MenuId::Answers, "answer6", QT_TRANSLATE_NOOP("Actions", "Answer &6"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "6"},
+    ActionRow{ActionId::Answer7, MenuId::Answers, "answer7", QT_TRANSLATE_NOOP("Actions", "Answer &7"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "7"},
+    ActionRow{ActionId::Answer8, MenuId::Answers, "answer8", QT_TRANSLATE_NOOP("Actions", "Answer &8"),
+              QT_TRANSLATE_NOOP("Actions", "Give the answer of this number to what the referee asks"), "", "8"},
+    ActionRow{ActionId::AnswerLater, MenuId::Answers, "answerLater", QT_TRANSLATE_NOOP("Actions", "Answer &later"),
+              QT_TRANSLATE_NOOP("Actions", "Put the question off; Review keeps the shot marked"), "", "0", false, true},
+
     ActionRow{ActionId::ShotsBehind, MenuId::Figures, "shotsBehind", QT_TRANSLATE_NOOP("Actions", "&Shots behind it"),
               QT_TRANSLATE_NOOP("Actions", "Look at the shots behind the chosen part of a chart"), "", "Ctrl+R"},
     ActionRow{ActionId::ExportChart, MenuId::Figures, "exportChart", QT_TRANSLATE_NOOP("Actions", "&Export the chart…"),
@@ -218,6 +241,8 @@ QString menuTitle(MenuId menu) {
       return QCoreApplication::translate("Actions", "&Step");
     case MenuId::Session:
       return QCoreApplication::translate("Actions", "Sess&ion");
+    case MenuId::Answers:
+      return QCoreApplication::translate("Actions", "&What the referee asks");
     case MenuId::Figures:
       return QCoreApplication::translate("Actions", "Fi&gures");
     case MenuId::Players:

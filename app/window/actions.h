@@ -11,6 +11,7 @@ namespace ferrule {
 
 enum class ActionId {
   OpenRecord,
+  ImportRecord,
   Quit,
   ShowPlan,
   ShowFilm,
@@ -57,6 +58,15 @@ enum class ActionId {
   BallsFromPhoto,
   NextFrame,
   EndSession,
+  Answer1,
+  Answer2,
+  Answer3,
+  Answer4,
+  Answer5,
+  Answer6,
+  Answer7,
+  Answer8,
+  AnswerLater,
   ShotsBehind,
   ExportChart,
   ExportReport,
@@ -84,7 +94,21 @@ enum class ActionId {
   About,
 };
 
-enum class MenuId { Record, Edit, View, Step, Session, Figures, Players, Setup, SpeedUnit, Appearance, Language, Help };
+enum class MenuId {
+  Record,
+  Edit,
+  View,
+  Step,
+  Session,
+  Answers,
+  Figures,
+  Players,
+  Setup,
+  SpeedUnit,
+  Appearance,
+  Language,
+  Help
+};
 
 /// One action of the window. Menus, tool buttons and the shortcut page are made from these rows.
 struct ActionRow {

@@ -47,6 +47,12 @@ constexpr std::array kSession{
                       "Click the ball and the pocket that are played for, then press the key of what happened."),
     QT_TRANSLATE_NOOP("PlaceHelp", "The referee keeps turn and score; undo takes back any step."),
     QT_TRANSLATE_NOOP("PlaceHelp",
+                      "From a film or live, what the referee cannot see is asked on the right: press the number of the "
+                      "answer."),
+    QT_TRANSLATE_NOOP(
+        "PlaceHelp",
+        "A live session can keep its film beside the record, of people whose consent is noted in Players."),
+    QT_TRANSLATE_NOOP("PlaceHelp",
                       "Ask for a suggestion only when you want one: that it was shown is kept with the shot."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "The rig is checked against the film before it is measured, and every five minutes of live play; "
@@ -78,6 +84,7 @@ constexpr std::array kDrills{
     QT_TRANSLATE_NOOP("PlaceHelp", "With a projector the set-up can lie on the cloth; never look into the beam."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "Begin a run, click where the cue ball came to rest, and press the key of what happened."),
+    QT_TRANSLATE_NOOP("PlaceHelp", "Once Set-up has made a rig, the camera says how far each ball is from its place."),
     QT_TRANSLATE_NOOP("PlaceHelp", "Or let the tries be counted from a session that was recorded."),
     QT_TRANSLATE_NOOP("PlaceHelp",
                       "The history says whether the last run differs from those before by more than chance."),

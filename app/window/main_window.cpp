@@ -21,8 +21,10 @@
 #include <QScreen>
 #include <QSettings>
 #include <QStackedWidget>
+#include <QVBoxLayout>
 #include <algorithm>
 #include <array>
+#include <filesystem>
 
 #include "app/projector/projector_desk.h"
 #include "app/window/about_page.h"
@@ -30,9 +32,13 @@
 #include "app/window/help_page.h"
 #include "app/window/key_page.h"
 #include "app/window/languages.h"
+#include "app/window/message_bar.h"
+#include "app/window/own_record.h"
 #include "app/window/place_list.h"
 #include "app/window/recent_records.h"
 #include "app/window/undo_row.h"
+#include "app/words/error_sentence.h"
+#include "app/words/merge_sentence.h"
 
 namespace ferrule {
 
@@ -64,8 +70,14 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
   row->setSpacing(0);
   list_ = new PlaceList;
   stack_ = new QStackedWidget;
+  message_ = new MessageBar;
+  message_->setObjectName(QStringLiteral("windowMessage"));
+  auto* column = new QVBoxLayout;
+  column->setSpacing(0);
+  column->addWidget(message_);
+  column->addWidget(stack_, 1);
   row->addWidget(list_);
-  row->addWidget(stack_, 1);
+  row->addLayout(column, 1);
   setCentralWidget(whole);
   Openers shared = openers;
   if (shared.projector == nullptr) shared.projector = new ProjectorDesk(this);
@@ -79,6 +91,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
     connect(places_.back(), &Place::placeWanted, this, &MainWindow::showPlace);
   }
   connect(list_, &PlaceList::chosen, stack_, &QStackedWidget::setCurrentIndex);
+  connect(list_, &PlaceList::chosen, message_, [this] { message_->tell({}); });
   connect(list_, &PlaceList::narrowChanged, actions_->at(ActionId::NarrowPlaces), [this](bool narrow) {
     actions_->at(ActionId::NarrowPlaces)->setText(narrow ? tr("&Wide list of places") : tr("&Narrow list of places"));
   });
@@ -89,6 +102,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
 }
 
 void MainWindow::openRecord(const QString& path) {
+  record_ = path;
   QSettings settings;
   noteRecentRecord(settings, path);
   for (Place* place : places_)
@@ -152,8 +166,11 @@ void MainWindow::makeMenus() {
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { listRecent(recent); });
   record->insertMenu(record->actions().value(1), recent);
   for (const MenuId id :
-       {MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Players, MenuId::Setup})
-    fill(menuBar()->addMenu(menuTitle(id)), id);
+       {MenuId::Edit, MenuId::View, MenuId::Step, MenuId::Session, MenuId::Figures, MenuId::Players, MenuId::Setup}) {
+    QMenu* menu = menuBar()->addMenu(menuTitle(id));
+    fill(menu, id);
+    if (id == MenuId::Session) fill(menu->addMenu(menuTitle(MenuId::Answers)), MenuId::Answers);
+  }
   QMenu* settings = menuBar()->addMenu(tr("Se&ttings"));
   for (const MenuId id : {MenuId::SpeedUnit, MenuId::Appearance, MenuId::Language})
     fill(settings->addMenu(menuTitle(id)), id);
@@ -197,6 +214,9 @@ void MainWindow::act(ActionId action) {
   switch (action) {
     case ActionId::OpenRecord:
       chooseRecord();
+      return;
+    case ActionId::ImportRecord:
+      chooseImport();
       return;
     case ActionId::Quit:
       close();
@@ -271,6 +291,33 @@ void MainWindow::chooseRecord() {
   if (path.isEmpty()) return;
   settings.setValue(QStringLiteral("window/recordFolder"), QFileInfo(path).absolutePath());
   openRecord(path);
+}
+
+void MainWindow::chooseImport() {
+  const QString path =
+      QFileDialog::getOpenFileName(this, tr("Take in another record"), {}, tr("Records (*.sqlite);;All files (*)"));
+  if (!path.isEmpty()) importRecord(path);
+}
+
+void MainWindow::importRecord(const QString& path) {
+  // Both would wait for each other to write.
+  if (std::ranges::any_of(places_, [](const Place* place) { return place->isBusy(); })) {
+    message_->tell(tr("Something is being measured. Take the record in when it is done."));
+    return;
+  }
+  const QStringList recent = recentRecords(QSettings());
+  const QString into = !record_.isEmpty() ? record_ : recent.isEmpty() ? ownRecord() : recent.front();
+  message_->tell(tr("Taking in %1…").arg(path));
+  import_.start<Result<MergeReport>>(
+      [into = into.toStdString(), other = path.toStdString()](const JobControl&) {
+        std::error_code ignored;
+        std::filesystem::create_directories(std::filesystem::path(into).parent_path(), ignored);
+        return mergeRecord(into, other);
+      },
+      [this, into](const Result<MergeReport>& report) {
+        if (report) openRecord(into);
+        message_->tell(report ? mergeSentences(*report) : errorSentence(report.error()));
+      });
 }
 
 void MainWindow::chooseLanguage(ActionId action) {

@@ -4,6 +4,7 @@
 #include <QMainWindow>
 #include <vector>
 
+#include "app/window/background_job.h"
 #include "app/window/places.h"
 
 class QMenu;
@@ -12,6 +13,7 @@ class QStackedWidget;
 
 namespace ferrule {
 
+class MessageBar;
 class PlaceList;
 class ProjectorDesk;
 
@@ -26,6 +28,8 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] ActionSet& actions() { return *actions_; }
   /// By its name in placeRows(); an unknown name changes nothing.
   void showPlace(const QString& name);
+  /// Takes what another record holds into the one that is open, and says what came of it.
+  void importRecord(const QString& path);
   /// Whether a place has something under way that a new window takes up by goOn().
   [[nodiscard]] bool isUnderWay() const;
   void goOn();
@@ -47,6 +51,7 @@ class MainWindow : public QMainWindow {
   void act(ActionId action);
   void setSpeedUnit(SpeedUnit unit);
   void chooseRecord();
+  void chooseImport();
   void openRecord(const QString& path);
   void openFilm(const QString& path);
   void forgetPlayer(const QString& name);
@@ -60,7 +65,10 @@ class MainWindow : public QMainWindow {
   QStackedWidget* stack_;
   ProjectorDesk* projector_;
   std::vector<Place*> places_;
+  MessageBar* message_;
+  QString record_;  ///< that was opened last; empty: none yet
   SpeedUnit speedUnit_ = SpeedUnit::MetresPerSecond;
+  BackgroundJob import_;
 };
 
 }  // namespace ferrule

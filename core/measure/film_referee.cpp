@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/base/contract.h"
 #include "core/rules/filmed_shot.h"
 
 namespace ferrule {
@@ -81,18 +82,38 @@ void FilmReferee::placeFrame(const ShotReading& reading) {
 }
 
 FilmRuling FilmReferee::judge(const ReadShot& shot, const SaidOfShot& said) {
+  judged_.push_back(
+      {shot.reading, filmedShot(shot.reading, shot.tracks, measured_.table, measured_.balls.radius_m()), said});
+  return judgeNext(judged_.back());
+}
+
+std::vector<FilmRuling> FilmReferee::say(std::size_t shot, const SaidOfShot& said) {
+  FERRULE_REQUIRE(shot < judged_.size());
+  judged_[shot].said = said;
+  match_ = Match(match_.terms());
+  begun_ = false;
+  knowsTurn_ = false;
+  std::vector<FilmRuling> rulings;
+  for (const Judged& each : judged_)
+    rulings.push_back(judgeNext(each));
+  return rulings;
+}
+
+FilmRuling FilmReferee::judgeNext(const Judged& shot) {
+  const SaidOfShot& said = shot.said;
   placeFrame(shot.reading);
   FrameLog& frame = match_.current();
   const GameState before = frame.state();
   if (frame.entries().empty()) knowsTurn_ = !before.unsettled;
   const std::size_t entry = frame.entries().size();
-  frame.add(filmedShot(shot.reading, shot.tracks, measured_.table, measured_.balls.radius_m()));
+  frame.add(shot.events);
   for (const Testimony& testimony : said.testimonies) {
     frame.testify(entry, testimony);
     // Whoever saw who struck knows whose turn it was, even where the film does not.
     knowsTurn_ = knowsTurn_ || testimony.kind == TestimonyKind::Shooter;
   }
   if (said.overrule) frame.overrule(entry, said.overrule);
+  if (said.chosen) frame.choose(entry, said.chosen);
   FilmRuling ruling;
   ruling.ruled.game = match_.terms().rules.game;
   ruling.ruled.edition = match_.terms().rules.edition;

@@ -127,6 +127,13 @@ void HandSession::log(const HandShot& said, double time_s, std::string suggestio
   change(std::move(next));
 }
 
+void HandSession::choose(OptionKind option) {
+  if (state_.shots.empty()) return;
+  HandState next = state_;
+  next.shots.back().said.chosen = option;
+  change(std::move(next));
+}
+
 void HandSession::undo() {
   if (undone_.empty()) return;
   redone_.push_back(std::exchange(state_, undone_.back()));
@@ -187,8 +194,10 @@ void HandSession::rule() {
   if (!terms_.game) return;
   referee_.emplace(
       newFrame(worldRules(*terms_.game), terms_.breaker, surfaceLines(terms_.table.table, terms_.table.balls)));
-  for (std::size_t i = 0; i < state_.shots.size(); ++i)
+  for (std::size_t i = 0; i < state_.shots.size(); ++i) {
     referee_->add(handEvents(readingOf(i), state_.shots[i].said));
+    if (state_.shots[i].said.chosen) referee_->choose(i, state_.shots[i].said.chosen);
+  }
 }
 
 std::optional<Seat> HandSession::shooterOf(std::size_t shot) const {
@@ -208,6 +217,7 @@ std::optional<RuledShot> HandSession::rulingOf(std::size_t shot) const {
   const FrameEntry& entry = referee_->entries()[shot];
   ruled.points = entry.after.points;
   ruled.ruling = entry.ruling;
+  ruled.said.chosen = state_.shots[shot].said.chosen;
   if (entry.after.result) ruled.framesWon[indexOf(entry.after.result->winner)] = 1;
   return ruled;
 }

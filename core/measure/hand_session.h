@@ -20,6 +20,8 @@ struct HandShot {
   std::optional<MissSide> missSide;
   std::vector<PocketedBall> others;  ///< that fell beside it; the cue ball too
   std::optional<FoulKind> foul;      ///< outcome Foul
+  /// What was chosen after the shot, where the rules leave a choice; nothing: not said yet.
+  std::optional<OptionKind> chosen = {};
 
   bool operator==(const HandShot&) const = default;
 };
@@ -77,6 +79,9 @@ class HandSession {
   void takeBall(BallName ball);
   /// The shot that was just played from where the balls lie. suggestion: see LoggedShot.
   void log(const HandShot& said, double time_s, std::string suggestion = {});
+
+  /// Of the options that the last shot left. Nothing happens without a shot.
+  void choose(OptionKind option);
 
   [[nodiscard]] bool canUndo() const { return !undone_.empty(); }
   [[nodiscard]] bool canRedo() const { return !redone_.empty(); }

@@ -51,6 +51,7 @@ ordered_json shotJson(const LoggedShot& shot) {
           {"miss_side", wordOrNull(shot.said.missSide)},
           {"others", std::move(others)},
           {"foul", wordOrNull(shot.said.foul)},
+          {"chosen", wordOrNull(shot.said.chosen)},
           {"time_s", shot.time_s},
           {"before", positionJson(shot.before)},
           {"after", positionJson(shot.after)},
@@ -65,6 +66,7 @@ LoggedShot shotFrom(const ordered_json& json) {
   for (const ordered_json& ball : json.at("others"))
     shot.said.others.push_back({word(ball.at("ball"), ballFromText), word(ball.at("pocket"), pocketFromText)});
   shot.said.foul = optionalWord(json.at("foul"), foulKindFromText);
+  if (json.contains("chosen")) shot.said.chosen = optionalWord(json.at("chosen"), optionKindFromText);
   shot.time_s = json.at("time_s").get<double>();
   shot.before = positionFrom(json.at("before"));
   shot.after = positionFrom(json.at("after"));

@@ -63,7 +63,9 @@ void ImageFollower::handedOn(const std::vector<ImageReading>& readings) {
 std::optional<KeptPicture> ImageFollower::picture(long image) const {
   const auto found = std::ranges::find(waiting_, image, &Waiting::number);
   if (found == waiting_.end()) return std::nullopt;
-  return found->kept;
+  KeptPicture kept = found->kept;
+  kept.exposure_s = tracker_.exposure_s();
+  return kept;
 }
 
 }  // namespace ferrule

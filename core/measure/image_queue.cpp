@@ -6,20 +6,29 @@
 namespace ferrule {
 
 bool ImageQueue::offer(cv::Mat picture, double time_s) {
+  bool taken = false;
+  double since_s = 0.0;
   {
     const std::scoped_lock lock(mutex_);
     const long number = came_++;
     const bool rises = !first_s_ || time_s > last_s_;
-    if (closed_ || !rises || waiting_.size() >= mostWaiting_) {
+    if (closed_ || !rises) {
       ++dropped_;
       return false;
     }
     if (!first_s_) first_s_ = time_s;
     last_s_ = time_s;
-    waiting_.push_back({number, time_s - *first_s_, std::move(picture)});
+    since_s = time_s - *first_s_;
+    taken = waiting_.size() < mostWaiting_;
+    if (taken) {
+      waiting_.push_back({number, since_s, picture});
+    } else {
+      ++dropped_;
+    }
   }
-  changed_.notify_one();
-  return true;
+  if (taken) changed_.notify_one();
+  if (witness_) witness_(picture, since_s);
+  return taken;
 }
 
 bool ImageQueue::hasRoom() const {

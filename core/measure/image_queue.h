@@ -3,9 +3,11 @@
 
 #include <condition_variable>
 #include <deque>
+#include <functional>
 #include <mutex>
 #include <optional>
 #include <stop_token>
+#include <utility>
 
 #include "core/vision/film_source.h"
 
@@ -26,6 +28,9 @@ class ImageQueue {
   bool offer(cv::Mat picture, double time_s);
   /// Whether another image would be taken now.
   [[nodiscard]] bool hasRoom() const;
+  /// Shows every image to somebody else too, also those that find the queue full; time from the first one. Called on
+  /// the thread that offers, and must not hold it up. To be set before the first image.
+  void setWitness(std::function<void(const cv::Mat& picture, double time_s)> witness) { witness_ = std::move(witness); }
   /// Images that were lost on their way here.
   void countLost(long images);
   /// No more images come. Those that wait are still handed out.
@@ -46,6 +51,7 @@ class ImageQueue {
 
  private:
   const std::size_t mostWaiting_;
+  std::function<void(const cv::Mat&, double)> witness_;
   mutable std::mutex mutex_;
   std::condition_variable_any changed_;
   std::deque<FilmImage> waiting_;

@@ -5,7 +5,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/record/record_values.h"
+#include "core/measure/measure.h"
 
 namespace ferrule {
 
@@ -17,7 +17,7 @@ struct SuggestionShown {
   bool operator==(const SuggestionShown&) const = default;
 };
 
-/// What people do beside a session that is measured live, on its way to the thread that measures. Anyone may put
+/// What people do beside a session while it is measured, on its way to the thread that measures. Anyone may put
 /// something in; one thread takes it out.
 class LiveInbox {
  public:
@@ -29,9 +29,18 @@ class LiveInbox {
     const std::scoped_lock lock(mutex_);
     return std::exchange(shown_, {});
   }
+  void put(SaidOfRecorded said) {
+    const std::scoped_lock lock(mutex_);
+    said_.push_back(std::move(said));
+  }
+  [[nodiscard]] std::vector<SaidOfRecorded> takeSaid() {
+    const std::scoped_lock lock(mutex_);
+    return std::exchange(said_, {});
+  }
 
  private:
   std::mutex mutex_;
+  std::vector<SaidOfRecorded> said_;
   std::vector<SuggestionShown> shown_;
 };
 

@@ -42,6 +42,24 @@ struct MeasureOptions {
   bool operator==(const MeasureOptions&) const = default;
 };
 
+/// What a person said of the ruling of a shot that stands in the record.
+struct SaidOfRecorded {
+  ShotId shot;
+  SaidOfRuling said;  ///< in place of what was said of it before
+  std::string who;
+  UtcMilliseconds when = 0;
+
+  bool operator==(const SaidOfRecorded&) const = default;
+};
+
+/// A shot of the record as it is ruled since a person said something.
+struct RuledAgain {
+  ShotId shot;
+  FilmRuling ruling;
+
+  bool operator==(const RuledAgain&) const = default;
+};
+
 /// What is told while measuring, on the measuring thread. Any may be empty.
 struct MeasureObserver {
   std::function<void(SessionId, const std::string& name)> opened;  ///< a frame of that session waits for its shots
@@ -54,6 +72,10 @@ struct MeasureObserver {
   std::function<void(const Placement&)> placement;
   std::function<void(const JudgedShot&)> judged;                ///< after the film's end
   std::function<void(const ReadShot&, const CueReading&)> cue;  ///< after shot, when the cue was seen
+  /// Asked between images, where there are a record and a referee: what people said meanwhile. It becomes a correction
+  /// of the record, and the referee goes on from it.
+  std::function<std::vector<SaidOfRecorded>()> said;
+  std::function<void(const std::vector<RuledAgain>&)> ruledAgain;  ///< after said: every shot so far, in order
 };
 
 struct MeasureReport {

@@ -6,6 +6,7 @@
 #include "core/measure/live_readings.h"
 #include "core/measure/measured_frame.h"
 #include "core/measure/reading_run.h"
+#include "core/record/film_file.h"
 
 namespace ferrule {
 
@@ -37,13 +38,41 @@ class ShownBefore {
 };
 
 Result<MeasuredFrame> openLive(const MeasureOptions& options, const Rig& rig, const MeasuredTable& measured,
-                               UtcMilliseconds now) {
+                               const LiveInput& input) {
   auto record = Record::open(options.record);
   if (!record) return tl::make_unexpected(record.error());
   FilmEntry film;
   film.size = rig.lens.size;
-  film.firstImage = now;
+  film.firstImage = input.now();
+  if (input.film != nullptr) film.path = input.film->path();
   return addMeasuredFrame(std::move(*record), options, {options.session, std::move(film), true}, rig, measured);
+}
+
+/// A film whose session never came into the record is not kept.
+class FilmOfSession {
+ public:
+  explicit FilmOfSession(FilmKeeper* film) : film_(film) {}
+  FilmOfSession(const FilmOfSession&) = delete;
+  FilmOfSession& operator=(const FilmOfSession&) = delete;
+  ~FilmOfSession() {
+    if (film_ != nullptr) film_->discard();
+  }
+  void stays() { film_ = nullptr; }
+
+ private:
+  FilmKeeper* film_;
+};
+
+/// The hash of a film that was kept, or no film where none came into the file.
+Result<void> closeFilm(FilmKeeper& film, MeasuredFrame& frame) {
+  if (film.finish()) {
+    const auto hash = fileSha256(film.path());
+    if (!hash) return tl::make_unexpected(hash.error());
+    frame.film.sha256 = *hash;
+  } else {
+    frame.film.path.clear();
+  }
+  return keepFilmFile(frame.record, frame.frame, frame.film.path, frame.film.sha256);
 }
 
 }  // namespace
@@ -55,6 +84,7 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
   const auto measured = measuredTableFrom(options.table);
   if (!measured) return tl::make_unexpected(measured.error());
 
+  FilmOfSession film(input.film);
   LiveReadings source(input.images, *rig, *measured, job.stop);
   if (observer.measured.picture) source.keepPictures();
   const auto first = source.next();
@@ -62,8 +92,9 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
     return tl::make_unexpected(imageSizeMismatch(options.film, *source.misfit(), options.rig, rig->lens.size));
   if (source.progress().images == 0) return MeasureReport{};
 
-  auto frame = openLive(options, *rig, *measured, input.now());
+  auto frame = openLive(options, *rig, *measured, input);
   if (!frame) return tl::make_unexpected(frame.error());
+  film.stays();
   if (observer.measured.opened) observer.measured.opened(frame->session, frame->sessionName);
   MeasureSinks sinks = sinksInto(*frame);
   std::optional<FilmReferee> referee;
@@ -80,6 +111,12 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
     if (referee && observer.standing) observer.standing({referee->state(), referee->score()});
   };
 
+  told.said = [&] { return input.inbox.takeSaid(); };
+  told.ruledAgain = [&](const std::vector<RuledAgain>& ruled) {
+    if (observer.measured.ruledAgain) observer.measured.ruledAgain(ruled);
+    if (referee && observer.standing) observer.standing({referee->state(), referee->score()});
+  };
+
   ReadingRun run(source, *measured, sinks, told);
   for (auto readings = first; readings; readings = source.next()) {
     if (auto done = run.take(*readings); !done) return tl::make_unexpected(done.error());
@@ -87,6 +124,9 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
   }
   if (auto done = run.finish(); !done) return tl::make_unexpected(done.error());
   if (!kept) return tl::make_unexpected(kept.error());
+  if (input.film != nullptr) {
+    if (auto done = closeFilm(*input.film, *frame); !done) return tl::make_unexpected(done.error());
+  }
   MeasureReport report = run.report();
   report.moves = source.moves();
   report.table = frame->table;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/measure/film_keeper.h"
 #include "core/measure/image_queue.h"
 #include "core/measure/live_inbox.h"
 #include "core/measure/measure.h"
@@ -25,11 +26,15 @@ struct LiveInput {
   ImageQueue& images;
   LiveInbox& inbox;
   std::function<UtcMilliseconds()> now;  ///< asked when the first image is there
+  /// Keeps what the queue is offered in a film, whoever ties them; nothing: no film is kept. Finished with the session.
+  FilmKeeper* film = nullptr;
 };
 
 /// Measures what a camera sees, image by image as it comes, with the same code as measureFilm. Ends when the queue is
 /// closed and empty, or when a stop is asked for: either way the session ends with its frame complete. Shots are judged
-/// afterwards (judgeSession). A suggestion that was seen before a shot's strike is kept with the shot as shown.
+/// afterwards (judgeSession). A suggestion that was seen before a shot's strike is kept with the shot as shown, and
+/// what people say of rulings on the way is in force from then on. A film that is kept stands in the record from its
+/// first image on, with its hash at the end.
 ///
 /// options.film: a name for the camera; again, output and judge count for nothing. Nothing is made in the record before
 /// the first image; a session of this name that is there already is never joined: a live session is one of its own.

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/measure/reading_run.h"
 
+#include <algorithm>
+
 #include "core/cue/cue_text.h"
 #include "core/measure/record_entries.h"
+#include "core/measure/said_of_shot.h"
 #include "core/table/shot_explanation.h"
 
 namespace ferrule {
@@ -28,12 +31,14 @@ Result<void> ReadingRun::take(const std::vector<ImageReading>& readings) {
     if (!observer_.picture) continue;
     if (const auto kept = source_.picture(reading.image)) observer_.picture(reading, *kept);
   }
-  return drain();
+  if (auto done = drain(); !done) return done;
+  return hear();
 }
 
 Result<void> ReadingRun::finish() {
   reader_.finish();
   auto done = drain();
+  if (done) done = hear();
   report_.images = source_.progress().images;
   report_.duration_s = source_.progress().time_s;
   return done;
@@ -69,6 +74,7 @@ Result<void> ReadingRun::keep(const ReadShot& shot) {
         sinks_.record->appendShot(sinks_.frame, shot.reading, shot.tracks, playerOf(sinks_, ruling), entry);
     if (!added) return tl::make_unexpected(added.error());
     id = *added;
+    if (entry) kept_.push_back({*id, entry->content, playerOf(sinks_, ruling), {}});
     if (cue) {
       // Beside the rest of what the record keeps to explain a shot.
       const std::string explained = explanationWithCue(explanationText(shot.reading).value_or(""), *cue);
@@ -82,6 +88,54 @@ Result<void> ReadingRun::keep(const ReadShot& shot) {
   if (observer_.cue && cue) observer_.cue(shot, *cue);
   if (observer_.ruling && ruling) observer_.ruling(shot, *ruling);
   if (observer_.recorded && id) observer_.recorded(shot, *id);
+  return {};
+}
+
+Result<void> ReadingRun::hear() {
+  if (!observer_.said || sinks_.record == nullptr || sinks_.referee == nullptr) return {};
+  for (const SaidOfRecorded& heard : observer_.said()) {
+    if (auto done = heed(heard); !done) return done;
+  }
+  return {};
+}
+
+Result<void> ReadingRun::heed(const SaidOfRecorded& heard) {
+  const auto at = std::ranges::find(kept_, heard.shot, &Kept::id);
+  if (at == kept_.end()) return {};
+  at->said = heard.said;
+  ShotSayings sayings;
+  sayings.ruling = heard.said;
+  const auto place = static_cast<std::size_t>(at - kept_.begin());
+  std::vector<FilmRuling> rulings = sinks_.referee->say(place, refereeSayings(sayings, {}, std::nullopt));
+
+  const auto players = sinks_.record->players();
+  if (!players) return tl::make_unexpected(players.error());
+  const auto nameOf = [&](const std::optional<PlayerId>& player) -> std::optional<std::string> {
+    const auto known = player ? std::ranges::find(*players, *player, &Player::id) : players->end();
+    return known == players->end() ? std::nullopt : std::optional(known->name);
+  };
+  std::vector<ShotChange> changes;
+  std::vector<RuledAgain> told;
+  for (std::size_t i = 0; i < kept_.size(); ++i) {
+    Kept& kept = kept_[i];
+    rulings[i].ruled.said = kept.said;
+    std::string content = entryOf(rulings[i].ruled).content;
+    const auto player = playerOf(sinks_, rulings[i]);
+    if (content != kept.content) changes.push_back({kept.id, ShotField::Ruling, content});
+    if (player != kept.player) changes.push_back({kept.id, ShotField::Player, nameOf(player)});
+    kept.content = std::move(content);
+    kept.player = player;
+    told.push_back({kept.id, std::move(rulings[i])});
+  }
+  if (!changes.empty()) {
+    // What the person said stands first, the rest follows from it.
+    const auto first = std::ranges::find(changes, heard.shot, &ShotChange::shot);
+    if (first != changes.end()) std::rotate(changes.begin(), first, first + 1);
+    if (auto done = sinks_.record->correctShots(changes, heard.who, heard.when); !done) {
+      return tl::make_unexpected(done.error());
+    }
+  }
+  if (observer_.ruledAgain) observer_.ruledAgain(told);
   return {};
 }
 

@@ -23,11 +23,22 @@ class ReadingRun {
  private:
   [[nodiscard]] Result<void> drain();
   [[nodiscard]] Result<void> keep(const ReadShot& shot);
+  [[nodiscard]] Result<void> hear();
+  [[nodiscard]] Result<void> heed(const SaidOfRecorded& heard);
+
+  /// A shot of the referee's that stands in the record.
+  struct Kept {
+    ShotId id;
+    std::string content;  ///< of its ruling
+    std::optional<PlayerId> player;
+    SaidOfRuling said;
+  };
 
   ReadingSource& source_;
   const MeasureSinks& sinks_;
   const MeasureObserver& observer_;
   ShotReader reader_;
+  std::vector<Kept> kept_;  ///< in the order in which the referee saw them
   MeasureReport report_;
 };
 

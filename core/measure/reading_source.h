@@ -24,6 +24,7 @@ struct SourceProgress {
 struct KeptPicture {
   cv::Mat picture;                 ///< 8-bit BGR
   std::shared_ptr<const Rig> rig;  ///< under which it was read
+  double exposure_s = 0.0;         ///< of the camera, as far as it is known by then; 0: not yet
 };
 
 /// Where image readings come from: a film, a camera, or a test.

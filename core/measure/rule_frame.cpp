@@ -71,6 +71,7 @@ std::vector<RuledAnew> ruleByHand(const std::vector<FrameShot>& shots, const Rul
     for (const Testimony& testimony : said.testimonies)
       log.testify(entry, testimony);
     if (said.overrule) log.overrule(entry, said.overrule);
+    if (said.chosen) log.choose(entry, said.chosen);
     const FrameEntry& ruled = log.entries().back();
     RuledAnew anew;
     anew.ruled.game = rules.game;

@@ -218,7 +218,9 @@ SaidOfShot refereeSayings(const ShotSayings& sayings, const ShotReading& reading
     said.testimonies.push_back(foulSaid(kind, true));
   for (const FoulKind kind : sayings.ruling.noFouls)
     said.testimonies.push_back(foulSaid(kind, false));
+  said.testimonies.insert(said.testimonies.end(), sayings.ruling.answers.begin(), sayings.ruling.answers.end());
   said.overrule = sayings.ruling.overrule;
+  said.chosen = sayings.ruling.chosen;
   return said;
 }
 

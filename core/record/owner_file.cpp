@@ -6,6 +6,7 @@
 
 #include <cerrno>
 #include <cstring>
+#include <filesystem>
 
 namespace ferrule {
 
@@ -22,6 +23,12 @@ Result<void> makeOwnerFile(const std::string& path) {
 
 bool mayWrite(const std::string& path) {
   return ::faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
+}
+
+bool lastsUnchanged(const std::string& path) {
+  std::error_code ignored;
+  const auto folder = std::filesystem::absolute(path, ignored).parent_path();
+  return !mayWrite(folder.string()) && !std::filesystem::exists(path + "-wal", ignored);
 }
 
 }  // namespace ferrule

@@ -14,4 +14,7 @@ namespace ferrule {
 /// Whether this process may write the file (with its effective user).
 [[nodiscard]] bool mayWrite(const std::string& path);
 
+/// A record that may only be read, in a folder where no log can be made beside it.
+[[nodiscard]] bool lastsUnchanged(const std::string& path);
+
 }  // namespace ferrule

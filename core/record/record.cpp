@@ -41,13 +41,6 @@ Result<void> useWriteAheadLog(Connection& connection, int patience_ms) {
   }
 }
 
-/// A file that may only be read, in a folder where no log can be made beside it.
-bool lastsUnchanged(const std::string& path) {
-  std::error_code ignored;
-  const auto folder = std::filesystem::absolute(path, ignored).parent_path();
-  return !mayWrite(folder.string()) && !std::filesystem::exists(path + "-wal", ignored);
-}
-
 Result<Connection> openForWriting(const std::string& path, const RecordOptions& options) {
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored)) return failure(ErrorCode::FileNotWritable, path, "a folder");

@@ -13,12 +13,6 @@
 
 namespace ferrule {
 
-enum class Group { Solids, Stripes };
-
-[[nodiscard]] constexpr Group otherGroup(Group group) {
-  return group == Group::Solids ? Group::Stripes : Group::Solids;
-}
-
 enum class Phase { Break, Play, Over };
 
 /// Where the next player finds the cue ball.

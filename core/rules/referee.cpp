@@ -57,6 +57,22 @@ GameState withBallsSeen(const GameState& state, const Position& before) {
   return seen;
 }
 
+/// Before the break nobody has a group.
+bool knowsGroup(const GameState& state, const ShotEvents& shot) {
+  return shot.shooterGroup && state.rules.game == Game::EightBall && state.phase == Phase::Play;
+}
+
+/// With what a person knows of the player who strikes.
+GameState withKnown(GameState state, const ShotEvents& shot) {
+  const Seat shooter = shot.shooter.value_or(state.atTable);
+  if (shot.toldOfFouls) state.warned.at(indexOf(shooter)) = true;
+  if (knowsGroup(state, shot)) {
+    state.groupOfFirst = shooter == Seat::First ? *shot.shooterGroup : otherGroup(*shot.shooterGroup);
+    state.groupsKnown = true;
+  }
+  return state;
+}
+
 Ruling ruleByGame(const RulingCase& matter) {
   switch (matter.state.rules.game) {
     case Game::EightBall:
@@ -183,7 +199,10 @@ Ruling rule(const GameState& state, const ShotEvents& shot) {
   }
   const bool looked = !shot.before.empty();
   const GameState seen = looked ? withBallsSeen(state, shot.before) : state;
-  Ruling ruling = ruleWithDoubts(seen, shot);
+  Ruling ruling = ruleWithDoubts(withKnown(seen, shot), shot);
+  if (knowsGroup(state, shot)) {
+    ruling.shooterGroup = {*shot.shooterGroup, {ruleNumber(state.rules, RuleTopic::OpenTable), {}, Verdict::Certain}};
+  }
   if (seen.onTable != state.onTable && !isSettled(shot, DoubtKind::BallsDiffer)) {
     ruling.questions.push_back(
         {{DoubtKind::BallsDiffer, {}, {}}, {ruleNumber(state.rules, RuleTopic::Settling), {}, Verdict::Ask}});

@@ -2,6 +2,7 @@
 #include "core/rules/ruling_text.h"
 
 #include <nlohmann/json.hpp>
+#include <type_traits>
 
 namespace ferrule {
 
@@ -93,9 +94,36 @@ ordered_json overruleJson(const Overrule& overrule) {
   return all;
 }
 
+/// Only what differs from a testimony of which nothing is said.
+ordered_json testimonyJson(const Testimony& said) {
+  const Testimony plain;
+  ordered_json all{{"kind", toText(said.kind)}};
+  const auto add = [&all](const char* name, const auto& value, const auto& usual, auto&& text) {
+    if (value != usual) all[name] = text(value);
+  };
+  const auto asWord = [](const auto& value) { return toText(value); };
+  const auto asIs = [](const auto& value) { return value; };
+  add("holds", said.holds, plain.holds, asIs);
+  add("ball", said.ball, plain.ball, asWord);
+  add("pocket", said.pocket, plain.pocket, asWord);
+  add("cushion", said.cushion, plain.cushion, asWord);
+  add("foul", said.foul, plain.foul, asWord);
+  add("number", said.number, plain.number, asIs);
+  add("seat", said.seat, plain.seat, asWord);
+  add("doubt", said.doubt, plain.doubt, asWord);
+  add("group", said.group, plain.group, asWord);
+  if (said.call != plain.call) {
+    all["call"] = {{"ball", word(said.call.ball)}, {"pocket", word(said.call.pocket)}, {"safety", said.call.safety}};
+  }
+  return all;
+}
+
 ordered_json saidJson(const SaidOfRuling& said) {
   ordered_json all{{"fouls", foulsJson(said.fouls)}, {"no_fouls", foulsJson(said.noFouls)}};
   if (said.overrule) all["overrule"] = overruleJson(*said.overrule);
+  for (const Testimony& answer : said.answers)
+    all["answers"].push_back(testimonyJson(answer));
+  if (said.chosen) all["chosen"] = toText(*said.chosen);
   return all;
 }
 
@@ -207,9 +235,38 @@ class RulingReader {
     ruling.reason = root_.at("reason").get<std::string>();
   }
 
+  Testimony testimony(const ordered_json& json) {
+    Testimony said;
+    said.kind = value<TestimonyKind>(json, "kind", testimonyKindFromText);
+    const auto read = [&](const char* name, auto& field, auto&& fromText) {
+      if (json.contains(name)) field = value<std::remove_reference_t<decltype(field)>>(json, name, fromText);
+    };
+    said.holds = json.value("holds", said.holds);
+    said.number = json.value("number", said.number);
+    read("ball", said.ball, ballFromText);
+    read("pocket", said.pocket, pocketFromText);
+    read("cushion", said.cushion, cushionFromText);
+    read("foul", said.foul, foulKindFromText);
+    read("seat", said.seat, seatFromText);
+    read("doubt", said.doubt, doubtKindFromText);
+    read("group", said.group, groupFromText);
+    if (json.contains("call")) {
+      const auto& call = json.at("call");
+      said.call.ball = ball(call, "ball");
+      if (!call.at("pocket").is_null()) said.call.pocket = value<PocketName>(call, "pocket", pocketFromText);
+      said.call.safety = call.at("safety").get<bool>();
+    }
+    return said;
+  }
+
   void readSaid(const ordered_json& json, SaidOfRuling& said) {
     said.fouls = words(json, "fouls", foulKindFromText);
     said.noFouls = words(json, "no_fouls", foulKindFromText);
+    if (json.contains("answers")) {
+      for (const auto& answer : json.at("answers"))
+        said.answers.push_back(testimony(answer));
+    }
+    if (json.contains("chosen")) said.chosen = value<OptionKind>(json, "chosen", optionKindFromText);
     if (!json.contains("overrule")) return;
     const auto& from = json.at("overrule");
     Overrule overrule;

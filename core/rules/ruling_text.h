@@ -15,6 +15,8 @@ struct SaidOfRuling {
   std::vector<FoulKind> fouls;    ///< were committed
   std::vector<FoulKind> noFouls;  ///< were none
   std::optional<Overrule> overrule;
+  std::vector<Testimony> answers = {};    ///< to what the referee asked, one for each question
+  std::optional<OptionKind> chosen = {};  ///< of the options that were offered
 
   bool operator==(const SaidOfRuling&) const = default;
 };

@@ -19,6 +19,13 @@ enum class Seat { First, Second };
   return seat == Seat::First ? 0 : 1;
 }
 
+/// Eight-ball: solids 1 to 7, stripes 9 to 15.
+enum class Group { Solids, Stripes };
+
+[[nodiscard]] constexpr Group otherGroup(Group group) {
+  return group == Group::Solids ? Group::Stripes : Group::Solids;
+}
+
 enum class FoulKind {
   Scratch,  ///< the cue ball pocketed or off the table
   WrongBallFirst,
@@ -116,6 +123,8 @@ struct ShotEvents {
   bool pushOut = false;                  ///< announced
   std::vector<FrozenBall> frozen;        ///< declared before the shot
   std::optional<std::vector<BallName>> pastHeadString;  ///< object balls that reached it on a break; nothing: not known
+  std::optional<Group> shooterGroup;  ///< eight-ball: as a person knows it; nothing: as the frame so far has it
+  bool toldOfFouls = false;           ///< a person knows that the shooter was told of two fouls in a row
   std::vector<CalledFoul> calledFouls;
   std::vector<FoulKind> deniedFouls;  ///< a person saw that it was none
   std::vector<Doubt> doubts;

@@ -3,11 +3,16 @@
 
 #include <algorithm>
 
+#include "core/base/word_list.h"
 #include "core/rules/shot_facts.h"
 
 namespace ferrule {
 
 namespace {
+
+constexpr WordList<15> kKindWords{"first-contact", "called",     "push-out",     "foul",           "rail-after",
+                                  "fell",          "left-table", "frozen",       "driven-to-rail", "past-string",
+                                  "shooter",       "settled",    "rail-contact", "shooter-group",  "told-of-fouls"};
 
 ShotEvent eventOf(EventKind kind, BallName ball, double time_s) {
   ShotEvent event;
@@ -76,6 +81,17 @@ void setRailAfter(ShotEvents& shot, bool holds) {
     if (shot.events[static_cast<std::size_t>(number)].kind == EventKind::Cushion)
       shot.events.erase(shot.events.begin() + number);
   }
+}
+
+/// One ball at a rail, or not, whatever others did.
+void setRailContact(ShotEvents& shot, const Testimony& said) {
+  settle(shot, {DoubtKind::NearRail}, said.ball);
+  std::erase_if(shot.events,
+                [&](const ShotEvent& event) { return event.kind == EventKind::Cushion && event.ball == said.ball; });
+  if (!said.holds) return;
+  ShotEvent event = eventOf(EventKind::Cushion, said.ball, lastTime_s(shot));
+  event.cushion = said.cushion;
+  shot.events.push_back(event);
 }
 
 /// As many distinct object balls at a rail as a person counted.
@@ -157,10 +173,25 @@ void put(ShotEvents& shot, const Testimony& said) {
       return;
     case TestimonyKind::Settled:
       return settle(shot, {said.doubt});
+    case TestimonyKind::RailContact:
+      return setRailContact(shot, said);
+    case TestimonyKind::ShooterGroup:
+      shot.shooterGroup = said.group;
+      return settle(shot, {DoubtKind::GroupsUnknown});
+    case TestimonyKind::ToldOfFouls:
+      shot.toldOfFouls = said.holds;
+      return settle(shot, {DoubtKind::Warned});
   }
 }
 
 }  // namespace
+
+std::string_view toText(TestimonyKind kind) {
+  return wordOf(kKindWords, kind);
+}
+std::optional<TestimonyKind> testimonyKindFromText(std::string_view text) {
+  return valueOf<TestimonyKind>(kKindWords, text);
+}
 
 ShotEvents witnessed(ShotEvents shot, const std::vector<Testimony>& testimonies) {
   for (const Testimony& said : testimonies)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/rules/ruling.h"
@@ -22,6 +23,9 @@ enum class TestimonyKind {
   PastString,    ///< number object balls reached the head string on the break
   Shooter,       ///< seat struck
   Settled,       ///< the doubt was looked at, the shot stands as read
+  RailContact,   ///< ball met a rail; holds false: it did not
+  ShooterGroup,  ///< who struck has the group, in eight-ball
+  ToldOfFouls,   ///< holds: who struck was told of two fouls in a row
 };
 
 /// One fact as a person saw it. Which fields count depends on the kind.
@@ -36,12 +40,17 @@ struct Testimony {
   int number = 0;
   Seat seat = Seat::First;
   DoubtKind doubt = DoubtKind::Unfinished;
+  Group group = Group::Solids;
 
   bool operator==(const Testimony&) const = default;
 };
 
 /// The shot with what people said about it, in the order in which they said it; the doubts they settled are gone.
 [[nodiscard]] ShotEvents witnessed(ShotEvents shot, const std::vector<Testimony>& testimonies);
+
+/// The words used in files, such as "first-contact".
+[[nodiscard]] std::string_view toText(TestimonyKind kind);
+[[nodiscard]] std::optional<TestimonyKind> testimonyKindFromText(std::string_view text);
 
 /// A ruling that a person replaced in part. What is absent stays as the referee ruled.
 struct Overrule {

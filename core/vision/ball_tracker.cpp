@@ -69,6 +69,8 @@ class BallTracker::Impl {
 
   std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
 
+  [[nodiscard]] double exposure_s() const { return exposure_.settled_s(); }
+
  private:
   /// The shrunk picture and its difference from the cloth, made when first asked for: while every ball rests
   /// undisturbed most images need neither.
@@ -490,6 +492,10 @@ void BallTracker::finish() {
 
 std::vector<ImageReading> BallTracker::take() {
   return impl_->take();
+}
+
+double BallTracker::exposure_s() const {
+  return impl_->exposure_s();
 }
 
 }  // namespace ferrule

@@ -27,6 +27,8 @@ class BallTracker {
   void finish();
   /// The readings that have become final since the last call, in order.
   [[nodiscard]] std::vector<ImageReading> take();
+  /// How long the camera exposes, learnt from streaks of lone balls; 0 until enough were seen.
+  [[nodiscard]] double exposure_s() const;
 
  private:
   class Impl;

@@ -12,6 +12,7 @@ void ExposureTime::learn(const BallTrack& track, const BallCandidate& candidate,
   const double dt = time_s - track.lastSeen_s;
   if (way_px < streak_px || dt <= 0.0) return;
   const double exposure_s = std::min(streak_px / way_px * dt, interval_s);
+  ++streaks_;
   exposure_s_ += (exposure_s_ == 0.0 ? 1.0 : 0.1) * (exposure_s - exposure_s_);
 }
 

@@ -11,10 +11,14 @@
 
 #include "app/drills/drill_picture.h"
 #include "app/drills/drills_place.h"
+#include "app/drills/set_up_section.h"
 #include "app/drills/zone_editor.h"
+#include "app/live/paced_film.h"
 #include "app/progress/chart_view.h"
+#include "app/setup/rig_in_use.h"
 #include "app/words/drill_words.h"
 #include "core/drills/drill_file.h"
+#include "core/measure/photo_position.h"
 #include "tests/app/fresh_settings.h"
 #include "tests/support/test_registry.h"
 
@@ -48,6 +52,9 @@ class DrillsStoryTest : public QObject {
   void aDeletedDrillComesBackAndItsRunsStay();
   void aJumpShotCarriesItsCaution();
   void triesAreCountedFromARecordedSession();
+  void aRunThatWasBrokenOffIsGoneOnWith();
+  void theCameraSaysHowFarEachBallIsOff();
+  void withoutARigTheSetUpCannotBeChecked();
 
  private:
   void open();
@@ -458,6 +465,81 @@ void DrillsStoryTest::triesAreCountedFromARecordedSession() {
   QVERIFY(place_->desk().mirroring().sides);
   QVERIFY(place_->desk().runsHere().front()->trials[0].succeeded() == true);
   QVERIFY(place_->desk().runsHere().front()->trials[1].succeeded() == false);
+}
+
+void DrillsStoryTest::aRunThatWasBrokenOffIsGoneOnWith() {
+  choose("stop-ladder");
+  QVERIFY(place_->desk().brokenRun() == nullptr);
+  place_->desk().mirror({true, false});
+  begin();
+  place_->act(ActionId::LogMade);
+  place_->act(ActionId::LogMissed);
+  const std::vector<DrillTrial> tries = run().trials;
+  // The program ends in the middle.
+  place_.reset();
+  open();
+  choose("stop-ladder");
+  QTRY_VERIFY(place_->desk().brokenRun() != nullptr);
+  auto* button = find<QPushButton>("resumeRun");
+  QVERIFY(button->isVisibleTo(place_.get()));
+  QVERIFY(button->text().contains("(2 of"));
+  button->click();
+  QCOMPARE(run().trials.size(), tries.size());
+  QVERIFY(place_->desk().mirroring() == (Mirroring{true, false}));
+  place_->act(ActionId::LogMade);
+  place_->act(ActionId::Undo);
+  place_->act(ActionId::LogMade);
+  place_->act(ActionId::EndSession);
+  QTRY_VERIFY(!place_->desk().shelf().runs.empty() && place_->desk().shelf().runs.back().ended);
+  QCOMPARE(place_->desk().shelf().runs.size(), std::size_t{1});
+  QCOMPARE(place_->desk().shelf().runs.back().trials.size(), std::size_t{3});
+  QVERIFY(place_->desk().brokenRun() == nullptr);
+}
+
+/// The clip shows a stop shot: its balls are set up as a drill of one's own would want them.
+void DrillsStoryTest::theCameraSaysHowFarEachBallIsOff() {
+  const QString clip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
+  setRigInUse({"clip", clip + "rig.json", clip + "table.json"});
+  const auto measured = measuredTableFrom((clip + "table.json").toStdString());
+  const auto photo = positionInPhoto(
+      {(clip + "stop-shot.mp4").toStdString(), (clip + "rig.json").toStdString(), (clip + "table.json").toStdString()});
+  QVERIFY(measured.has_value() && photo.has_value());
+  place_->desk().setTable("clip", *measured);
+  place_->desk().make("Mine");
+  Drill drill = place_->desk().drill();
+  DrillStation& station = drill.stations.front();
+  station.balls.clear();
+  for (const BallAt& ball : photo->balls) {
+    // Each 20 mm nearer to the head than it lies.
+    const SurfacePlace place = surfaceFromTable(measured->table, {ball.position.x - 0.020, ball.position.y});
+    if (ball.ball.isCueBall()) {
+      station.cueBall = DrillBall{kCueBall, place};
+    } else {
+      station.balls.push_back({ball.ball, place});
+    }
+  }
+  QVERIFY(!station.balls.empty());
+  station.goals = {{GoalKind::Pot, station.balls.front().ball, PocketName::FootLeft}};
+  place_->desk().change(drill);
+  keep();
+  SetUpSection& section = place_->setUp();
+  section.begin(std::make_shared<PacedFilm>(clip + "stop-shot.mp4", FilmPace::AsTaken));
+  std::optional<double> largest_m;
+  connect(&section, &SetUpSection::checked, this, [&] {
+    if (section.check() && section.check()->largestError_m() && !largest_m)
+      largest_m = section.check()->largestError_m();
+  });
+  QTRY_VERIFY_WITH_TIMEOUT(largest_m.has_value(), 60'000);
+  QVERIFY2(std::abs(*largest_m - 0.020) < 0.004, qPrintable(QString::number(*largest_m)));
+  section.watch().stop();
+  QTRY_VERIFY(!section.check());
+  section.disconnect(this);
+}
+
+void DrillsStoryTest::withoutARigTheSetUpCannotBeChecked() {
+  place_->setUp().begin(std::make_shared<PacedFilm>(QString("any.mp4")));
+  QVERIFY(message().contains("Set-up"));
+  QVERIFY(!place_->setUp().watch().isRunning());
 }
 
 FERRULE_TEST(DrillsStoryTest)

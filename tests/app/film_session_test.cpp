@@ -99,7 +99,7 @@ void FilmSessionTest::aFilmIsMeasuredFromTheFormAndLookedAt() {
   QCOMPARE(list.record, screen_->record());
   QCOMPARE(list.title, QString("stop-shot"));
   QCOMPARE(list.shots.size(), std::size_t{1});
-  QCOMPARE(list.shots.front().shot, film().shots().front()->id);
+  QCOMPARE(list.shots.front().shot, film().shots().all().front()->id);
   screen_->find<QPushButton>("anotherSession")->click();
   QVERIFY(screen_->isVisible("startForm"));
 }

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QComboBox>
+#include <QDir>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -14,6 +16,7 @@
 #include "app/picture/plan_view.h"
 #include "app/session/live_words.h"
 #include "core/camera/rig_file.h"
+#include "core/record/consent.h"
 #include "tests/app/session_screen.h"
 #include "tests/support/test_registry.h"
 
@@ -64,6 +67,10 @@ class LiveSessionTest : public QObject {
   void pictureAndPlanShowTheSameImage();
   void aSessionBegunFromTheFormIsEndedByKey();
   void aSuggestionIsShownWhenAskedForAndKeptWithTheShot();
+  void whatTheRefereeAsksIsAnsweredByOneKey();
+  void anAnswerGivenAtOnceIsInTheRecordWhenTheSessionEnds();
+  void theFilmIsKeptBesideTheRecordOfThoseWhoAgreed();
+  void withoutConsentNoFilmIsKeptAndTheSessionGoesOn();
   void aSourceThatCannotBeReadIsOneSentence();
   void imagesOfAnotherSizeAreRefused();
   void theRigIsCheckedAsTheSessionBegins();
@@ -165,9 +172,93 @@ void LiveSessionTest::aSuggestionIsShownWhenAskedForAndKeptWithTheShot() {
   // Hidden again with the shot, and remembered with it.
   QVERIFY(!live().suggestion().isWanted());
   auto record = Record::open(screen_->record().toStdString());
-  const auto shot = record->shot(live().shots().front()->id);
+  const auto shot = record->shot(live().shots().all().front()->id);
   QVERIFY(shot->suggestion.has_value());
   QVERIFY(shot->suggestion->shown);
+}
+
+/// The clip begins in the middle of a frame: nobody told who plays which group.
+void LiveSessionTest::whatTheRefereeAsksIsAnsweredByOneKey() {
+  play();
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QVERIFY(live().shots().question().has_value());
+  const RuledShot before = live().shots().all().front()->ruling->ruled;
+  const std::size_t asked = before.ruling.questions.size();
+  QVERIFY(screen_->isVisible("refereeQuestion"));
+  QVERIFY(screen_->words("questionWords").startsWith("Shot 1: "));
+  QVERIFY(screen_->find<QToolButton>("answer1")->text().startsWith("1 "));
+  screen_->actions().at(ActionId::Answer8)->trigger();  // nothing has this number
+  QVERIFY(!live().shots().canUndo());
+  const auto ruled = [&] { return live().shots().all().front()->ruling->ruled; };
+  screen_->actions().at(ActionId::Answer1)->trigger();
+  QTRY_COMPARE(ruled().ruling.questions.size(), asked - 1);
+  auto record = Record::open(screen_->record().toStdString());
+  const auto kept = [&] { return rulingFromText(record->shot(live().shots().all().front()->id)->ruling->content); };
+  QCOMPARE(kept()->said.answers.size(), std::size_t{1});
+  screen_->actions().at(ActionId::Undo)->trigger();
+  QTRY_COMPARE(ruled(), before);
+  QCOMPARE(*kept(), before);
+  screen_->actions().at(ActionId::AnswerLater)->trigger();
+  QVERIFY(!screen_->isVisible("refereeQuestion"));
+}
+
+void LiveSessionTest::anAnswerGivenAtOnceIsInTheRecordWhenTheSessionEnds() {
+  bool answered = false;
+  connect(&live().shots(), &MeasuredShots::changed, this, [&] {
+    if (!answered && live().shots().question()) answered = live().shots().answer(0);
+  });
+  play();
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QVERIFY(answered);
+  QTRY_COMPARE(live().shots().all().front()->ruling->ruled.said.answers.size(), std::size_t{1});
+  auto record = Record::open(screen_->record().toStdString());
+  const auto shot = record->shot(live().shots().all().front()->id);
+  QCOMPARE(rulingFromText(shot->ruling->content)->said.answers.size(), std::size_t{1});
+  live().shots().disconnect(this);
+}
+
+void LiveSessionTest::theFilmIsKeptBesideTheRecordOfThoseWhoAgreed() {
+  {
+    auto record = Record::open(screen_->record().toStdString());
+    for (const char* name : {"Ada", "Ben"}) {
+      Player player;
+      player.name = name;
+      ConsentEntry consent;
+      consent.player = *record->addPlayer(player);
+      consent.scope = ConsentScope::Film;
+      consent.by = name;
+      QVERIFY(addConsent(*record, consent).has_value());
+    }
+  }
+  live().start(options(*screen_), std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken), true);
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QVERIFY(screen_->words("liveFilm").contains("Filming"));
+  QVERIFY(live().filmRefusal().isEmpty());
+  auto record = Record::open(screen_->record().toStdString());
+  const auto frame = record->frames(*live().session())->front();
+  const auto hash = fileSha256(frame.film->path);
+  QVERIFY(hash.has_value());
+  QCOMPARE(frame.film->sha256, *hash);
+  QVERIFY(QString::fromStdString(frame.film->path).startsWith(QFileInfo(screen_->record()).absolutePath()));
+  // It plays, and the shot is in it.
+  auto film = FilmSource::open(frame.film->path);
+  QVERIFY(film.has_value());
+  double last_s = 0.0;
+  for (FilmImage image; film->next(image);)
+    last_s = image.time_s;
+  QVERIFY(std::abs(last_s - frame.film->duration_s) < 0.05);
+  QVERIFY(record->shots(frame.id)->front().strike_s < last_s);
+}
+
+void LiveSessionTest::withoutConsentNoFilmIsKeptAndTheSessionGoesOn() {
+  live().start(options(*screen_), std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken), true);
+  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QVERIFY(screen_->words("liveFilm").contains("Ada"));
+  QVERIFY(screen_->words("liveFilm").contains("consent"));
+  QCOMPARE(live().shots().all().size(), std::size_t{1});
+  auto record = Record::open(screen_->record().toStdString());
+  QVERIFY(record->frames(*live().session())->front().film->path.empty());
+  QCOMPARE(QDir(QFileInfo(screen_->record()).absolutePath()).entryList({"*-films"}).size(), 0);
 }
 
 void LiveSessionTest::aSourceThatCannotBeReadIsOneSentence() {

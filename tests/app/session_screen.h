@@ -4,6 +4,7 @@
 #include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
+#include <atomic>
 
 #include "app/session/session_place.h"
 #include "tests/app/fresh_settings.h"
@@ -46,7 +47,7 @@ class SessionScreen {
   QWidget window_;
   ActionSet actions_;  ///< the window's
   std::unique_ptr<SessionPlace> place_;
-  UtcMilliseconds now_ = 1'772'389'800'000;
+  std::atomic<UtcMilliseconds> now_ = 1'772'389'800'000;  ///< asked on the measuring thread too
 };
 
 }  // namespace ferrule

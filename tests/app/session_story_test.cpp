@@ -40,6 +40,8 @@ class SessionStoryTest : public QObject {
   void anotherPlanAndAnotherStrikeCanBeLookedAt();
   void anEndedSessionIsJudged();
   void ballsArePutWhereAPhotoShowsThem();
+  void aGuestIsAskedForWhenTheSessionEnds();
+  void aGuestMayStayOne();
 
  private:
   void open();
@@ -334,6 +336,63 @@ void SessionStoryTest::ballsArePutWhereAPhotoShowsThem() {
   QVERIFY(distance(ballIn(state().balls, BallName(3))->position, {0.5865, 0.19643}) < 0.002);
   press(ActionId::Undo);
   QCOMPARE(state().balls, racked);
+}
+
+void SessionStoryTest::aGuestIsAskedForWhenTheSessionEnds() {
+  const std::string path = folder_->filePath("sessions.sqlite").toStdString();
+  {
+    auto record = Record::open(path);
+    Player guest;
+    guest.name = "Ben";
+    guest.guest = true;
+    QVERIFY(record->addPlayer(guest).has_value());
+    Player known;
+    known.name = "Cleo";
+    QVERIFY(record->addPlayer(known).has_value());
+  }
+  begin();
+  QVERIFY(!find<QWidget>("guestBar")->isVisible());
+  press(ActionId::RackBalls);
+  press(ActionId::LogBreak);
+  press(ActionId::EndSession);
+  QTRY_VERIFY(find<QWidget>("guestBar")->isVisible());
+  QVERIFY(find<QLabel>("guestWords")->text().contains("Ben"));
+  auto* who = find<QComboBox>("guestIs");
+  QVERIFY(who->findText("Cleo") >= 0);
+  QVERIFY(who->findText("Ada") < 0);  // who sat at the same table
+  // Nobody has to answer before going on.
+  QVERIFY(find<QPushButton>("beginSession")->isEnabled());
+  who->setCurrentText("Cleo");
+  find<QPushButton>("nameGuest")->click();
+  QTRY_VERIFY(find<QPushButton>("takeBackGuest")->isVisible());
+  auto record = Record::open(path);
+  QCOMPARE(record->sessions()->front().players, (std::vector<std::string>{"Ada", "Cleo"}));
+  find<QPushButton>("takeBackGuest")->click();
+  QTRY_VERIFY(find<QPushButton>("nameGuest")->isVisible());
+  QCOMPARE(record->sessions()->front().players, (std::vector<std::string>{"Ada", "Ben"}));
+  // Or somebody new.
+  find<QComboBox>("guestIs")->setCurrentText("Dee");
+  find<QPushButton>("nameGuest")->click();
+  QTRY_COMPARE(record->sessions()->front().players, (std::vector<std::string>{"Ada", "Dee"}));
+  QVERIFY(!record->playerNamed("Dee")->value().guest);
+}
+
+void SessionStoryTest::aGuestMayStayOne() {
+  {
+    auto record = Record::open(folder_->filePath("sessions.sqlite").toStdString());
+    Player guest;
+    guest.name = "Ben";
+    guest.guest = true;
+    QVERIFY(record->addPlayer(guest).has_value());
+  }
+  begin();
+  press(ActionId::RackBalls);
+  press(ActionId::LogBreak);
+  press(ActionId::EndSession);
+  QTRY_VERIFY(find<QWidget>("guestBar")->isVisible());
+  find<QPushButton>("leaveGuest")->click();
+  QVERIFY(!find<QWidget>("guestBar")->isVisible());
+  QVERIFY(Record::open(folder_->filePath("sessions.sqlite").toStdString())->playerNamed("Ben")->value().guest);
 }
 
 FERRULE_TEST(SessionStoryTest)

@@ -9,6 +9,7 @@
 #include <QTreeView>
 #include <QtTest>
 
+#include "app/film/film_file.h"
 #include "app/picture/film_view.h"
 #include "app/picture/plan_view.h"
 #include "app/review/record_source.h"
@@ -19,6 +20,7 @@
 #include "app/setup/setup_place.h"
 #include "app/window/main_window.h"
 #include "app/window/window_call.h"
+#include "core/measure/measure.h"
 #include "core/record/frame_moves.h"
 #include "core/record/record.h"
 #include "tests/app/fresh_settings.h"
@@ -61,6 +63,8 @@ class WindowStoryTest : public QObject {
   void init();
   void cleanup();
   void anEmptyWindowSaysWhatToDo();
+  void theFirstRunReachesAMeasuredSessionInThreeClicks();
+  void anotherRecordIsTakenIntoTheOpenOne();
   void aRecordFileIsReadAndReviewedByKeysAlone();
   void filmAndOverlayStandOnTheSameImage();
   void playingGoesOnIntoTheNextShot();
@@ -113,6 +117,55 @@ void WindowStoryTest::anEmptyWindowSaysWhatToDo() {
   QVERIFY(find<QWidget>("emptyReview")->isVisible());
   QVERIFY(find<QWidget>("openRecordFromEmpty")->isVisible());
   QVERIFY(find<QWidget>("openDemo") == nullptr);  // no button without a demo
+}
+
+/// As the demo is: a film that was measured, not a picture of one.
+void WindowStoryTest::theFirstRunReachesAMeasuredSessionInThreeClicks() {
+  const std::string clip = FERRULE_SOURCE_DIR "/tests/data/clip/";
+  const QString demo = folder_->filePath("demo.sqlite");
+  MeasureOptions options;
+  options.film = clip + "stop-shot.mp4";
+  options.rig = clip + "rig.json";
+  options.table = clip + "table.json";
+  options.record = demo.toStdString();
+  options.judge = false;
+  QVERIFY(measureFilm(options, {}).has_value());
+
+  window_ = open({openRecordSource, openFilmFile, demo}, {});
+  int clicks = 0;
+  const auto click = [&](const char* name) {
+    auto* button = find<QWidget>(name);
+    QVERIFY(button != nullptr && button->isVisible() && button->isEnabled());
+    QTest::mouseClick(button, Qt::LeftButton);
+    ++clicks;
+  };
+  click("openDemo");
+  QTRY_VERIFY(review().desk().shot() != nullptr);
+  QVERIFY(!find<QWidget>("emptyReview")->isVisible());
+  QCOMPARE(review().desk().shot()->reading.outcome, Outcome::Pot);
+  QVERIFY(review().desk().shot()->reading.delivery.speed_mps.has_value());
+  // And its film beside the plan.
+  click("showBothButton");
+  QVERIFY(clicks <= 3);
+  QTRY_VERIFY_WITH_TIMEOUT(find<FilmView>("filmView")->picture().picture.width() > 0, 20'000);
+}
+
+void WindowStoryTest::anotherRecordIsTakenIntoTheOpenOne() {
+  const QString ours = folder_->filePath("ours.sqlite");
+  const QString theirs = folder_->filePath("theirs.sqlite");
+  writeSample(ours.toStdString());
+  writeSample(theirs.toStdString());
+  window_ = open({openRecordSource, sampleFilmOpener(), {}}, ours);
+  QTRY_VERIFY(review().desk().shot() != nullptr);
+  auto* message = find<QLabel>("windowMessage");
+  window_->importRecord(theirs);
+  QTRY_VERIFY(message->text().contains("1 session"));
+  QCOMPARE(Record::open(ours.toStdString())->sessions()->size(), std::size_t{2});
+  window_->importRecord(theirs);
+  QTRY_COMPARE(message->text(), QString("Nothing of it was new."));
+  window_->importRecord(folder_->filePath("gone.sqlite"));
+  QTRY_VERIFY(message->text().contains("gone.sqlite"));
+  QCOMPARE(Record::open(ours.toStdString())->sessions()->size(), std::size_t{2});
 }
 
 void WindowStoryTest::aRecordFileIsReadAndReviewedByKeysAlone() {

@@ -16,6 +16,8 @@ class FilmRefereeTest : public QObject {
   void aFilmThatBeginsInTheMiddleIsJoinedThere();
   void aNewRackBeginsAnotherFrame();
   void ballsSetUpAgainAreAnotherFrame();
+  void whatIsSaidOfAShotRulesAllAfterIt();
+  void whatWasChosenIsInForce();
 };
 
 namespace {
@@ -127,6 +129,46 @@ void FilmRefereeTest::ballsSetUpAgainAreAnotherFrame() {
   QVERIFY(referee.judge(shotOn({9}, 9, {9}, 0)).ruled.ruling.result);
   const FilmRuling after = referee.judge(shotOn({}, std::nullopt, {}, 0));
   QCOMPARE(after.ruled.ruling.questions.at(0).doubt.kind, DoubtKind::FrameOver);
+}
+
+/// The same as if it had been said when the shot was judged.
+void FilmRefereeTest::whatIsSaidOfAShotRulesAllAfterIt() {
+  const std::vector<ReadShot> shots{shotOn(without({}), 1, {}, 4, true), shotOn(without({}), 2, {2}, 0),
+                                    shotOn(without({2}), 9, {9}, 0)};
+  SaidOfShot touched;
+  Testimony said;
+  said.kind = TestimonyKind::Foul;
+  said.foul = FoulKind::TouchedBall;
+  said.ball = BallName(4);
+  touched.testimonies = {said};
+  FilmReferee before = eightBallReferee();
+  FilmReferee afterwards = eightBallReferee();
+  std::vector<FilmRuling> expected;
+  for (std::size_t i = 0; i < shots.size(); ++i) {
+    expected.push_back(before.judge(shots[i], i == 1 ? touched : SaidOfShot{}));
+    (void)afterwards.judge(shots[i]);
+  }
+  const GameState unsaid = afterwards.state();
+  QCOMPARE(afterwards.say(1, touched), expected);
+  QVERIFY(afterwards.state() != unsaid);
+  QCOMPARE(afterwards.state(), before.state());
+  // And taken back, all is as it was.
+  (void)afterwards.say(1, {});
+  QCOMPARE(afterwards.state(), unsaid);
+}
+
+void FilmRefereeTest::whatWasChosenIsInForce() {
+  // A break of which too few balls meet a cushion: the other one may play on or have it broken again.
+  FilmReferee referee = eightBallReferee();
+  const FilmRuling weak = referee.judge(shotOn(without({}), 1, {}, 1, true));
+  QVERIFY(weak.ruled.ruling.options.size() > 1);
+  const Option& wanted = weak.ruled.ruling.options.back();
+  QVERIFY(wanted.rack);
+  SaidOfShot chosen;
+  chosen.chosen = wanted.kind;
+  (void)referee.say(0, chosen);
+  QCOMPARE(referee.state().atTable, wanted.atTable);
+  QCOMPARE(referee.state().phase, Phase::Break);
 }
 
 FERRULE_TEST(FilmRefereeTest)

@@ -21,6 +21,7 @@ class HandSessionTest : public QObject {
   void everyEditIsUndoneAndRedone();
   void aShotIsReadAsItWasSaid();
   void aFoulIsRuledAsThePersonSawIt();
+  void whatWasChosenIsInForceAndUndone();
   void withoutAGameNobodyRules();
   void theTextComesBackWhole();
   void anotherTextIsNone();
@@ -154,6 +155,26 @@ void HandSessionTest::aFoulIsRuledAsThePersonSawIt() {
   // The lowest ball must be met first; world rules of play, 2.7 and 6.2.
   session.log({Outcome::Miss, kNine, {}, {}, {}, {}}, 20.0);
   QVERIFY(session.rulingOf(2)->ruling.fouls.front().kind == FoulKind::WrongBallFirst);
+}
+
+/// 3.3: after a break that sank the 8 the breaker may have it spotted, or break again.
+void HandSessionTest::whatWasChosenIsInForceAndUndone() {
+  HandSession session(terms(Game::EightBall));
+  session.log({Outcome::Break, {}, {}, {}, {{BallName{8}, PocketName::HeadLeft}}, {}}, 1.0);
+  const auto ruled = session.rulingOf(0);
+  QVERIFY(ruled->ruling.options.size() > 1);
+  QVERIFY(!ruled->said.chosen);
+  const Option again = ruled->ruling.options.back();
+  QVERIFY(again.rack);
+  const GameState before = session.referee()->state();
+  session.choose(again.kind);
+  QCOMPARE(session.referee()->state().phase, Phase::Break);
+  QCOMPARE(session.rulingOf(0)->said.chosen, std::optional(again.kind));
+  QCOMPARE(handFromText(handText(session))->state(), session.state());
+  session.undo();
+  QCOMPARE(session.referee()->state(), before);
+  session.redo();
+  QCOMPARE(session.referee()->state().phase, Phase::Break);
 }
 
 void HandSessionTest::withoutAGameNobodyRules() {

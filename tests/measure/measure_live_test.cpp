@@ -6,9 +6,11 @@
 #include <opencv2/core.hpp>
 
 #include "core/camera/rig_file.h"
+#include "core/measure/correct_shot.h"
 #include "core/measure/film_readings.h"
 #include "core/measure/live_readings.h"
 #include "core/record/frame_moves.h"
+#include "core/rules/answers.h"
 #include "tests/record/sample.h"
 #include "tests/support/test_registry.h"
 
@@ -24,6 +26,7 @@ class MeasureLiveTest : public QObject {
   void aLiveSessionStandsInTheRecordComplete();
   void theShotIsToldBeforeTheCameraEnds();
   void aSuggestionSeenBeforeTheStrikeIsKeptWithTheShot();
+  void anAnswerWhileTheCameraRunsIsACorrectionAndInForce();
   void imagesOfAnotherSizeAreRefusedBeforeAnythingIsMade();
   void withoutAnImageNothingIsMade();
   void aStopEndsTheSessionWhole();
@@ -192,6 +195,53 @@ void MeasureLiveTest::aSuggestionSeenBeforeTheStrikeIsKeptWithTheShot() {
   QVERIFY(shot->suggestion.has_value());
   QVERIFY(shot->suggestion->shown);
   QCOMPARE(shot->suggestion->content, std::string("{\"plans\":[1]}"));
+}
+
+/// The clip begins in the middle of a frame: the referee asks for the groups.
+void MeasureLiveTest::anAnswerWhileTheCameraRunsIsACorrectionAndInForce() {
+  const sample::Folder folder;
+  ImageQueue queue(images_.size() + 200);
+  for (const FilmImage& image : images_)
+    QVERIFY(queue.offer(image.picture, image.time_s));
+  const double end_s = images_.back().time_s;
+  for (int i = 1; i <= 90; ++i)
+    QVERIFY(queue.offer(images_.back().picture, end_s + i / 30.0));
+  queue.close();
+  ShotId asked;
+  std::vector<RuledAgain> again;
+  std::vector<LiveStanding> standings;
+  LiveObserver observer;
+  observer.standing = [&](const LiveStanding& standing) { standings.push_back(standing); };
+  observer.measured.ruledAgain = [&](const std::vector<RuledAgain>& ruled) { again = ruled; };
+  observer.measured.recorded = [&](const ReadShot& shot, ShotId id) {
+    asked = id;
+    const auto answers = answersTo({DoubtKind::GroupsUnknown, {}, {}}, shot.reading.events);
+    inbox_.put(SaidOfRecorded{id, {{}, {}, {}, {answers.back().says}, {}}, "Cleo", 7});
+    inbox_.put(SaidOfRecorded{{}, {}, "Cleo", 7});  // of a shot that this session does not hold
+  };
+  QVERIFY(measureLive(options(folder), input(queue), {}, observer).has_value());
+  QCOMPARE(again.size(), std::size_t{1});
+  QCOMPARE(again.front().shot, asked);
+  QCOMPARE(standings.size(), std::size_t{2});
+  QCOMPARE(standings.back().state.groupOfFirst, std::optional(Group::Stripes));
+  QVERIFY(std::ranges::none_of(again.front().ruling.ruled.ruling.questions, [](const Question& question) {
+    return question.doubt.kind == DoubtKind::GroupsUnknown;
+  }));
+
+  Record record = sample::openOrDie(folder.file("r.sqlite"));
+  const auto shot = record.shot(asked);
+  const auto ruled = rulingFromText(shot->ruling->content);
+  QCOMPARE(ruled->said.answers.size(), std::size_t{1});
+  QCOMPARE(*ruled, again.front().ruling.ruled);
+  const auto said = std::ranges::find(shot->corrections, std::string("ruling"), &ValueCorrection::field);
+  QVERIFY(said != shot->corrections.end());
+  QCOMPARE(said->who, std::string("Cleo"));
+  const auto measured = rulingFromText(said->measured.value_or(std::string()));
+  QVERIFY(measured && measured->said == SaidOfRuling{});
+  // Read from the record again it is ruled the same.
+  const auto why = sayOfShot(record, asked, RulingSaid{ruled->said}, "Cleo", 8);
+  QVERIFY(why.has_value() && !why->why);
+  QCOMPARE(rulingFromText(record.shot(asked)->ruling->content), ruled);
 }
 
 void MeasureLiveTest::imagesOfAnotherSizeAreRefusedBeforeAnythingIsMade() {

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QStringList>
+#include <array>
+
+#include "core/record/merge_rows.h"
+
+namespace ferrule {
+
+namespace {
+
+/// What was read and ruled of a shot; replaced as a whole.
+constexpr std::array kOfShot{"positions", "deliveries", "events", "pocketed", "tracks", "rulings", "explanations"};
+
+/// What tells two corrections apart in all records.
+constexpr const char* kCorrectionKeys =
+    "SELECT f.m AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM other.corrections c JOIN "
+    "other.shots h "
+    "ON h.id = c.entity_id JOIN map_frames f ON f.o = h.frame_id WHERE c.entity = 'shot'";
+constexpr const char* kOurCorrectionKeys =
+    "SELECT h.frame_id AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM main.corrections c JOIN "
+    "main.shots h ON h.id = c.entity_id WHERE c.entity = 'shot' AND h.frame_id IN (SELECT m FROM map_frames)";
+/// Shots of people who were erased here are left out.
+constexpr const char* kShotKeys =
+    "SELECT f.m AS m, h.number FROM other.shots h JOIN map_frames f ON f.o = h.frame_id WHERE h.player_id IS NULL OR "
+    "h.player_id IN (SELECT o FROM map_players)";
+constexpr const char* kOurShotKeys =
+    "SELECT h.frame_id AS m, h.number FROM main.shots h WHERE h.frame_id IN (SELECT m FROM map_frames)";
+
+QString onlyIn(const char* name, const char* these, const char* those) {
+  return QStringLiteral("INSERT OR IGNORE INTO %1 SELECT DISTINCT m FROM (%2 EXCEPT %3)")
+      .arg(QLatin1String(name), QLatin1String(these), QLatin1String(those));
+}
+
+/// Which known frames the other record has more of, and which of them ours has more of too.
+Result<void> compareFrames(Connection& connection) {
+  return runAll(
+      connection,
+      {QStringLiteral("CREATE TEMP TABLE theirs(m INTEGER PRIMARY KEY)"),
+       QStringLiteral("CREATE TEMP TABLE ours(m INTEGER PRIMARY KEY)"),
+       onlyIn("theirs", kCorrectionKeys, kOurCorrectionKeys), onlyIn("theirs", kShotKeys, kOurShotKeys),
+       onlyIn("ours", kOurCorrectionKeys, kCorrectionKeys), onlyIn("ours", kOurShotKeys, kShotKeys),
+       QStringLiteral("DELETE FROM theirs WHERE m IN (SELECT m FROM new_frames)"),
+       QStringLiteral("CREATE TEMP TABLE updated AS SELECT m FROM theirs WHERE m NOT IN (SELECT m FROM ours)")});
+}
+
+Result<void> addShots(Connection& connection) {
+  const QStringList skip{"id", "frame_id", "player_id"};
+  const auto columns = columnsOf(connection, QStringLiteral("shots"), skip);
+  const auto values = columnsOf(connection, QStringLiteral("shots"), skip, QStringLiteral("o."));
+  if (!columns) return tl::make_unexpected(columns.error());
+  if (!values) return tl::make_unexpected(values.error());
+  return runAll(
+      connection,
+      {QStringLiteral("CREATE TEMP TABLE map_shots(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
+       QStringLiteral("CREATE TEMP TABLE filled(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
+       QStringLiteral(
+           "INSERT INTO map_shots SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = o.frame_id JOIN "
+           "main.shots k ON k.frame_id = f.m AND k.number = o.number"),
+       // Known ones that the other record has more of.
+       QStringLiteral(
+           "INSERT INTO filled SELECT s.o, s.m FROM map_shots s JOIN main.shots k ON k.id = s.m WHERE k.frame_id "
+           "IN (SELECT m FROM updated)"),
+       QStringLiteral(
+           "UPDATE main.shots SET (player_id, %1) = (SELECT (SELECT p.m FROM map_players p WHERE p.o = "
+           "o.player_id), %2 FROM other.shots o JOIN filled s ON s.o = o.id WHERE s.m = main.shots.id) WHERE id "
+           "IN (SELECT m FROM filled)")
+           .arg(*columns, *values),
+       QStringLiteral(
+           "INSERT INTO main.shots(frame_id, player_id, %1) SELECT f.m, p.m, %2 FROM other.shots o JOIN "
+           "map_frames f ON f.o = o.frame_id LEFT JOIN map_players p ON p.o = o.player_id WHERE o.id NOT IN "
+           "(SELECT o FROM map_shots) AND (o.player_id IS NULL OR p.m IS NOT NULL) AND (f.m IN (SELECT m FROM "
+           "new_frames) OR f.m IN (SELECT m FROM updated)) ORDER BY f.m, o.number")
+           .arg(*columns, *values),
+       QStringLiteral(
+           "INSERT OR IGNORE INTO filled SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = "
+           "o.frame_id JOIN main.shots k ON k.frame_id = f.m AND k.number = o.number WHERE o.id NOT IN (SELECT o "
+           "FROM map_shots)"),
+       QStringLiteral(
+           "CREATE TEMP TABLE new_shots AS SELECT o, m FROM filled WHERE o NOT IN (SELECT o FROM map_shots)"),
+       QStringLiteral("INSERT INTO map_shots SELECT o, m FROM new_shots")});
+}
+
+Result<void> fillShots(Connection& connection) {
+  for (const char* name : kOfShot) {
+    const QString table = QLatin1String(name);
+    const QStringList skip{"id", "shot_id"};
+    const auto columns = columnsOf(connection, table, skip);
+    const auto values = columnsOf(connection, table, skip, QStringLiteral("o."));
+    if (!columns) return tl::make_unexpected(columns.error());
+    if (!values) return tl::make_unexpected(values.error());
+    auto done = runAll(connection,
+                       {QStringLiteral("DELETE FROM main.%1 WHERE shot_id IN (SELECT m FROM filled)").arg(table),
+                        QStringLiteral("INSERT INTO main.%1(shot_id, %2) SELECT s.m, %3 FROM other.%1 o JOIN filled s "
+                                       "ON s.o = o.shot_id ORDER BY s.m")
+                            .arg(table, *columns, *values)});
+    if (!done) return done;
+  }
+  return {};
+}
+
+/// With the rows that fell with them; names of players as they are known here.
+Result<void> addCorrections(Connection& connection) {
+  const auto base = countOf(connection, QStringLiteral("SELECT coalesce(max(id), 0) FROM main.corrections"));
+  if (!base) return tl::make_unexpected(base.error());
+  const auto named = [](const QString& column) {
+    return QStringLiteral(
+               "CASE WHEN c.field = 'player' THEN coalesce((SELECT k.name FROM other.players o JOIN map_players "
+               "p ON p.o = o.id JOIN main.players k ON k.id = p.m WHERE o.name = c.%1), c.%1) ELSE c.%1 END")
+        .arg(column);
+  };
+  return runAll(
+      connection,
+      {QStringLiteral("DELETE FROM main.corrections WHERE entity = 'shot' AND entity_id IN (SELECT m FROM filled)"),
+       QStringLiteral("CREATE TEMP TABLE map_corrections(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
+       QStringLiteral("INSERT INTO map_corrections SELECT c.id, %1 + row_number() OVER (ORDER BY c.id) FROM "
+                      "other.corrections c JOIN filled s ON s.o = c.entity_id WHERE c.entity = 'shot'")
+           .arg(*base),
+       QStringLiteral(
+           "INSERT INTO main.corrections(id, entity, entity_id, field, measured, corrected, who, when_ms, "
+           "cause_id) SELECT n.m, 'shot', s.m, c.field, %1, %2, c.who, c.when_ms, (SELECT k.m FROM "
+           "map_corrections k WHERE k.o = c.cause_id) FROM other.corrections c JOIN map_corrections n ON n.o = "
+           "c.id JOIN filled s ON s.o = c.entity_id ORDER BY c.id")
+           .arg(named(QStringLiteral("measured")), named(QStringLiteral("corrected")))});
+}
+
+/// What may have been added to any shot, session or frame since, without being a correction.
+Result<void> addRemarks(Connection& connection) {
+  const auto suggestions = columnsOf(connection, QStringLiteral("suggestions"), {"shot_id"});
+  if (!suggestions) return tl::make_unexpected(suggestions.error());
+  auto done = connection.run(QStringLiteral("INSERT OR IGNORE INTO main.suggestions(shot_id, %1) SELECT s.m, %1 FROM "
+                                            "other.suggestions o JOIN map_shots s ON s.o = o.shot_id")
+                                 .arg(*suggestions));
+  for (const char* entity : {"shot", "frame", "session"}) {
+    if (!done) return done;
+    const QString map = QStringLiteral("map_%1s").arg(QLatin1String(entity));
+    done = runAll(
+        connection,
+        {QStringLiteral(
+             "INSERT OR IGNORE INTO main.tags(entity, entity_id, tag) SELECT t.entity, s.m, t.tag FROM other.tags "
+             "t JOIN %2 s ON s.o = t.entity_id WHERE t.entity = '%1'")
+             .arg(QLatin1String(entity), map),
+         QStringLiteral(
+             "INSERT INTO main.notes(entity, entity_id, note, who, when_ms) SELECT n.entity, s.m, n.note, n.who, "
+             "n.when_ms FROM other.notes n JOIN %2 s ON s.o = n.entity_id WHERE n.entity = '%1' AND NOT "
+             "EXISTS(SELECT 1 FROM main.notes k WHERE k.entity = n.entity AND k.entity_id = s.m AND k.note = "
+             "n.note AND k.who = n.who AND k.when_ms = n.when_ms) ORDER BY n.id")
+             .arg(QLatin1String(entity), map)});
+  }
+  return done;
+}
+
+Result<void> addPlacements(Connection& connection) {
+  return runAll(
+      connection,
+      {QStringLiteral("DELETE FROM main.placements WHERE frame_id IN (SELECT m FROM updated)"),
+       QStringLiteral("INSERT INTO main.placements(frame_id, ball, time_s, x_m, y_m) SELECT f.m, o.ball, o.time_s, "
+                      "o.x_m, o.y_m FROM other.placements o JOIN map_frames f ON f.o = o.frame_id WHERE f.m IN "
+                      "(SELECT m FROM new_frames) OR f.m IN (SELECT m FROM updated) ORDER BY o.id")});
+}
+
+}  // namespace
+
+Result<void> mergeShots(Connection& connection, MergeReport& report) {
+  auto done = compareFrames(connection);
+  if (done) done = addShots(connection);
+  if (done) done = fillShots(connection);
+  if (done) done = addCorrections(connection);
+  if (done) done = addRemarks(connection);
+  if (done) done = addPlacements(connection);
+  if (!done) return done;
+  const std::array<std::pair<int*, const char*>, 3> counts{
+      {{&report.shots, "SELECT count(*) FROM new_shots"},
+       {&report.framesUpdated, "SELECT count(*) FROM updated"},
+       {&report.framesApart, "SELECT count(*) FROM theirs WHERE m IN (SELECT m FROM ours)"}}};
+  for (const auto& [count, select] : counts) {
+    const auto found = countOf(connection, QString::fromLatin1(select));
+    if (!found) return tl::make_unexpected(found.error());
+    *count = *found;
+  }
+  return {};
+}
+
+}  // namespace ferrule
