@@ -5459,23 +5459,23 @@
         <name>ShotComparison</name>
         <message>
             <source>Aim</source>
-            <translation>Zielrichtung</translation>
+            <translation>Richtung</translation>
         </message>
         <message>
             <source>Speed</source>
             <translation>Tempo</translation>
         </message>
         <message>
-            <source>Side</source>
-            <translation>Seite</translation>
+            <source>Tip side</source>
+            <translation>Treffpunkt seitl.</translation>
         </message>
         <message>
-            <source>Height</source>
-            <translation>Höhe</translation>
+            <source>Tip height</source>
+            <translation>Treffpunkt Höhe</translation>
         </message>
         <message>
             <source>Elevation</source>
-            <translation>Neigung</translation>
+            <translation>Queueneigung</translation>
         </message>
         <message>
             <source>Cut</source>
@@ -6278,7 +6278,7 @@
         </message>
         <message>
             <source>&amp;On</source>
-            <translation>A&amp;m</translation>
+            <translation>Am</translation>
         </message>
         <message>
             <source>Unti&amp;l</source>
@@ -8934,7 +8934,7 @@
         </message>
         <message>
             <source>Corrected by a person</source>
-            <translation>Von einem Menschen berichtigt</translation>
+            <translation>Von einer Person berichtigt</translation>
         </message>
         <message>
             <source>Not sure: please check</source>

@@ -5459,19 +5459,19 @@
         <name>ShotComparison</name>
         <message>
             <source>Aim</source>
-            <translation>Puntería</translation>
+            <translation>Dirección</translation>
         </message>
         <message>
             <source>Speed</source>
             <translation>Velocidad</translation>
         </message>
         <message>
-            <source>Side</source>
-            <translation>Lateral</translation>
+            <source>Tip side</source>
+            <translation>Ataque: lado</translation>
         </message>
         <message>
-            <source>Height</source>
-            <translation>Altura</translation>
+            <source>Tip height</source>
+            <translation>Ataque: altura</translation>
         </message>
         <message>
             <source>Elevation</source>

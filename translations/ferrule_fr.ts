@@ -5459,23 +5459,23 @@
         <name>ShotComparison</name>
         <message>
             <source>Aim</source>
-            <translation>Visée</translation>
+            <translation>Direction</translation>
         </message>
         <message>
             <source>Speed</source>
             <translation>Vitesse</translation>
         </message>
         <message>
-            <source>Side</source>
-            <translation>Côté</translation>
+            <source>Tip side</source>
+            <translation>Attaque, côté</translation>
         </message>
         <message>
-            <source>Height</source>
-            <translation>Hauteur</translation>
+            <source>Tip height</source>
+            <translation>Attaque, hauteur</translation>
         </message>
         <message>
             <source>Elevation</source>
-            <translation>Élévation</translation>
+            <translation>Inclinaison</translation>
         </message>
         <message>
             <source>Cut</source>
@@ -6270,7 +6270,7 @@
         </message>
         <message>
             <source>a &amp;parent or guardian</source>
-            <translation>un pare&amp;nt ou tuteur</translation>
+            <translation>un parent ou tuteur</translation>
         </message>
         <message>
             <source>From this day on</source>

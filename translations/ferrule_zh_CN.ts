@@ -5437,16 +5437,16 @@
             <translation>球速</translation>
         </message>
         <message>
-            <source>Side</source>
-            <translation>左右</translation>
+            <source>Tip side</source>
+            <translation>击点左右</translation>
         </message>
         <message>
-            <source>Height</source>
-            <translation>高低</translation>
+            <source>Tip height</source>
+            <translation>击点高低</translation>
         </message>
         <message>
             <source>Elevation</source>
-            <translation>仰角</translation>
+            <translation>抬杆角</translation>
         </message>
         <message>
             <source>Cut</source>

@@ -53,6 +53,7 @@ CompareView::CompareView(QWidget* parent) : QWidget(parent) {
   values_ = figureTable("comparedValues", {tr("Value"), tr("Held"), tr("Other"), tr("Difference")});
   values_->setAccessibleName(tr("What differs between the two shots"));
   values_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+  values_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
   values_->verticalHeader()->setDefaultSectionSize(kRow_px);
   values_->setRowCount(kRows);
   // Every value at a glance, as long as the window is not lower than a small screen.

@@ -75,8 +75,8 @@ std::vector<ComparedValue> comparedValues(const StoredShot& first, const StoredS
   std::vector<ComparedValue> lines;
   lines.push_back(aimLine(a.aim_rad, b.aim_rad, shownDegrees(false), shownDegrees(true)));
   lines.push_back(line(ShotComparison::tr("Speed"), a.speed_mps, b.speed_mps, speed, speed));
-  lines.push_back(line(ShotComparison::tr("Side"), a.side, b.side, radii, radii));
-  lines.push_back(line(ShotComparison::tr("Height"), a.height, b.height, radii, radii));
+  lines.push_back(line(ShotComparison::tr("Tip side"), a.side, b.side, radii, radii));
+  lines.push_back(line(ShotComparison::tr("Tip height"), a.height, b.height, radii, radii));
   lines.push_back(
       line(ShotComparison::tr("Elevation"), a.elevation_rad, b.elevation_rad, shownDegrees(false), shownDegrees(true)));
   lines.push_back(line(ShotComparison::tr("Cut"), cutOf(first.reading), cutOf(second.reading), shownDegrees(false),

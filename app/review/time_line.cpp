@@ -103,7 +103,7 @@ void TimeLine::paintEvent(QPaintEvent*) {
   painter.setFont(scaled(font(), 0.85));
   painter.setPen(inks_.quiet);
   // At the end where the selected shot's number is not.
-  const auto side = xOf(now_s_) < width() / 2.0 ? Qt::AlignRight : Qt::AlignLeft;
+  const auto side = numberAt() < width() / 2.0 ? Qt::AlignRight : Qt::AlignLeft;
   painter.drawText(QRectF(kSide_px, kCaption_y, width() - 2.0 * kSide_px, painter.fontMetrics().height()), side,
                    tr("made above, missed below"));
   paintTimes(painter);
@@ -112,6 +112,15 @@ void TimeLine::paintEvent(QPaintEvent*) {
   painter.setPen(QPen(inks_.accent, 1.6));
   const double x = xOf(now_s_);
   painter.drawLine(QPointF(x, kAbove_y - 10.0), QPointF(x, kTimes_y - 2.0));
+}
+
+double TimeLine::numberAt() const {
+  for (std::size_t f = 0; f < content_->frames.size(); ++f) {
+    for (const ShotSummary& shot : content_->frames[f].shots) {
+      if (shot.id == selected_) return xOf(axis_.offset_s(f) + (shot.strike_s + shot.rest_s) / 2.0);
+    }
+  }
+  return xOf(now_s_);
 }
 
 void TimeLine::paintShots(QPainter& painter) const {

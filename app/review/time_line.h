@@ -45,6 +45,8 @@ class TimeLine : public QWidget {
 
  private:
   void show(double from_s, double to_s);
+  /// Where the selected shot's number stands, px.
+  [[nodiscard]] double numberAt() const;
   void paintShots(QPainter& painter) const;
   void paintTimes(QPainter& painter) const;
   [[nodiscard]] QString timeWords(double session_s) const;
