@@ -25,6 +25,12 @@ const QString& screenSetting() {
   return key;
 }
 
+/// Two screens of one make may have one name; they do not have one place.
+QString keyOf(const QScreen* screen) {
+  const QRect at = screen->geometry();
+  return QStringLiteral("%1 %2 %3 %4 %5").arg(screen->name()).arg(at.x()).arg(at.y()).arg(at.width()).arg(at.height());
+}
+
 bool isOfSize(const QScreen* screen, ImageSize size) {
   return ProjectorScreen::pixelsOf(screen) == QSize(size.width, size.height);
 }
@@ -71,13 +77,13 @@ std::optional<MeasuredTable> ProjectorDesk::tableInUse() {
 }
 
 void ProjectorDesk::chooseScreen(const QScreen* screen) {
-  if (screen != nullptr) QSettings().setValue(screenSetting(), screen->name());
+  if (screen != nullptr) QSettings().setValue(screenSetting(), keyOf(screen));
 }
 
 QScreen* ProjectorDesk::chosenScreen() {
-  const QString name = QSettings().value(screenSetting()).toString();
+  const QString key = QSettings().value(screenSetting()).toString();
   for (QScreen* screen : QGuiApplication::screens()) {
-    if (screen->name() == name) return screen;
+    if (keyOf(screen) == key) return screen;
   }
   return nullptr;
 }

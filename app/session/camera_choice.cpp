@@ -65,6 +65,14 @@ void CameraChoice::showEvent(QShowEvent* event) {
   devices_ = std::make_unique<QMediaDevices>();
   connect(devices_.get(), &QMediaDevices::videoInputsChanged, this, &CameraChoice::refresh);
   refresh();
+  // The form laid its rows out for what stood here before; asked within the event itself, it would not listen.
+  QMetaObject::invokeMethod(
+      this,
+      [this] {
+        layout()->invalidate();
+        updateGeometry();
+      },
+      Qt::QueuedConnection);
 }
 
 void CameraChoice::refresh() {
