@@ -54,8 +54,10 @@ class Bars {
   /// A part of a count that is known.
   void part(const QString& label, int part, int whole) {
     known_ = true;
-    bars_.push_back({label, static_cast<double>(part) / whole, wilsonInterval(part, whole),
-                     PlayCharts::tr("%1 of %2").arg(words_.numbers().whole(part), words_.numbers().whole(whole))});
+    const QString counted = PlayCharts::tr("%1 of %2").arg(words_.numbers().whole(part), words_.numbers().whole(whole));
+    // Of few there is a count, but no share.
+    if (whole < kFewestForShare) return bars_.push_back({label, {}, {}, counted});
+    bars_.push_back({label, static_cast<double>(part) / whole, wilsonInterval(part, whole), counted});
   }
 
   std::optional<Chart> chart(const QString& title, const QString& below) && {

@@ -63,6 +63,7 @@ class ChartTest : public QObject {
   void chartsStayWithinTheirArea_data();
   void chartsStayWithinTheirArea();
   void chartsOfPlayStayWithinTheirArea();
+  void fewRepliesAreCountedNotShared();
   void speedsAreInTheChosenUnit_data();
   void speedsAreInTheChosenUnit();
   void stepsAreRound();
@@ -122,6 +123,20 @@ void ChartTest::chartsOfPlayStayWithinTheirArea() {
       QVERIFY2(ink.outside == 0, qPrintable(titleOf(*chart) + QString(" %1").arg(width_pt)));
     }
   }
+}
+
+void ChartTest::fewRepliesAreCountedNotShared() {
+  const ReportWords words{QLocale(QLocale::English)};
+  SafetyMeasure safeties;
+  safeties.tried = safeties.answered = 9;
+  safeties.potted = 9;
+  const auto few = safetyChart(safeties, words);
+  const ChartBar& bar = std::get<BarChart>(*few).bars[1];
+  QVERIFY(!bar.value && !bar.interval);
+  QCOMPARE(bar.words, QString("9 of 9"));
+  safeties.tried = safeties.answered = 10;
+  const auto enough = safetyChart(safeties, words);
+  QCOMPARE(std::get<BarChart>(*enough).bars[1].value, std::optional(0.9));
 }
 
 void ChartTest::speedsAreInTheChosenUnit_data() {
