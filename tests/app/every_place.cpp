@@ -27,6 +27,7 @@ namespace {
 constexpr QSize kWindow{1280, 720};
 constexpr int kSetupSteps = 10;
 constexpr int kSettled_ms = 60;
+constexpr int kLayoutRounds = 5;
 
 /// The application's font and locale while it lives.
 class Dressed {
@@ -64,6 +65,9 @@ void visitEveryPlace(const QString& language, const QFont& font,
   const auto show = [&](const QString& place, const QString& name) {
     window.showPlace(place);
     QTest::qWait(kSettled_ms);
+    // On a machine that is busy with other things the columns of wrapped words may still be on their way.
+    for (int round = 0; round < kLayoutRounds; ++round)
+      QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     visit(window, name);
   };
   const auto act = [&window](ActionId action) { window.actions().at(action)->trigger(); };
