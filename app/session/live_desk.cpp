@@ -212,105 +212,107 @@ CheckNames LiveDesk::checkNames() const {
 
 void LiveDesk::checkNow() {
   if (checks_) checks_->askNow();
-  std::optional<FilmKeeper::Counts> LiveDesk::filmCounts() const {
-    return film_ ? std::optional(film_->counts()) : std::nullopt;
-  }
+}
 
-  void LiveDesk::stop() {
-    if (state_ != LiveState::Waiting && state_ != LiveState::Running) return;
-    state_ = LiveState::Ending;
-    suggestion_.want(false);
-    think();
-    source_->stop();
-    images_->close();
-    // It was still asked whether a film may be kept: nothing was begun.
-    if (!job_.isRunning()) finish(MeasureReport{});
-    emit changed();
-  }
+std::optional<FilmKeeper::Counts> LiveDesk::filmCounts() const {
+  return film_ ? std::optional(film_->counts()) : std::nullopt;
+}
 
-  void LiveDesk::close() {
-    if (state_ != LiveState::Done) return;
-    state_ = LiveState::None;
-    session_.reset();
-    shots_.clear();
-    image_.reset();
-    firstRest_.clear();
-    standing_.reset();
-    images_.reset();
-    checks_.reset();
-    lastCheck_.reset();
-    film_.reset();
-    filmRefusal_.clear();
-    emit changed();
-  }
+void LiveDesk::stop() {
+  if (state_ != LiveState::Waiting && state_ != LiveState::Running) return;
+  state_ = LiveState::Ending;
+  suggestion_.want(false);
+  think();
+  source_->stop();
+  images_->close();
+  // It was still asked whether a film may be kept: nothing was begun.
+  if (!job_.isRunning()) finish(MeasureReport{});
+  emit changed();
+}
 
-  void LiveDesk::finish(const Result<MeasureReport>& report) {
-    source_->stop();
-    checks_->close();
-    // Nobody looks any more who could say that a person stepped back.
-    emit somebodyLeans(false);
-    // What was said too late for the measuring thread.
-    for (const SaidOfRecorded& said : inbox_->takeSaid())
-      answers_.say(QString::fromStdString(options_.record), said);
-    suggestion_.want(false);
-    think();
-    state_ = session_ ? LiveState::Done : LiveState::None;
-    emit changed();
-    if (!report) {
-      emit session_ ? failed(report.error()) : refused(report.error());
-      return;
-    }
-    if (!session_) return;
-    emit sessionEnded(*session_);
-    judge_.judge(QString::fromStdString(options_.record), *session_);
-  }
+void LiveDesk::close() {
+  if (state_ != LiveState::Done) return;
+  state_ = LiveState::None;
+  session_.reset();
+  shots_.clear();
+  image_.reset();
+  firstRest_.clear();
+  standing_.reset();
+  images_.reset();
+  checks_.reset();
+  lastCheck_.reset();
+  film_.reset();
+  filmRefusal_.clear();
+  emit changed();
+}
 
-  std::string LiveDesk::shooter() const {
-    if (!standing_ || standing_->state.unsettled)
-      return options_.players.size() == 1 ? options_.players[0] : std::string();
-    const std::size_t seat = indexOf(standing_->state.atTable);
-    if (options_.players.size() == 1) return options_.players[0];
-    return seat < options_.players.size() ? options_.players[seat] : std::string();
+void LiveDesk::finish(const Result<MeasureReport>& report) {
+  source_->stop();
+  if (checks_) checks_->close();
+  // Nobody looks any more who could say that a person stepped back.
+  emit somebodyLeans(false);
+  // What was said too late for the measuring thread.
+  for (const SaidOfRecorded& said : inbox_->takeSaid())
+    answers_.say(QString::fromStdString(options_.record), said);
+  suggestion_.want(false);
+  think();
+  state_ = session_ ? LiveState::Done : LiveState::None;
+  emit changed();
+  if (!report) {
+    emit session_ ? failed(report.error()) : refused(report.error());
+    return;
   }
+  if (!session_) return;
+  emit sessionEnded(*session_);
+  judge_.judge(QString::fromStdString(options_.record), *session_);
+}
 
-  void LiveDesk::showSuggestion(bool shown, std::optional<PlayerLevel> level) {
-    suggestion_.want(shown && state_ == LiveState::Running, level);
-    think();
-    emit changed();
-  }
+std::string LiveDesk::shooter() const {
+  if (!standing_ || standing_->state.unsettled)
+    return options_.players.size() == 1 ? options_.players[0] : std::string();
+  const std::size_t seat = indexOf(standing_->state.atTable);
+  if (options_.players.size() == 1) return options_.players[0];
+  return seat < options_.players.size() ? options_.players[seat] : std::string();
+}
 
-  std::optional<GameState> LiveDesk::stateNow(const Position& balls) const {
-    if (standing_) return standing_->state;
-    const auto game = gameFromText(options_.game);
-    if (!game) return std::nullopt;
-    const RuleSet rules = worldRules(*game);
-    const SurfaceLines lines = surfaceLines(table_.table, table_.balls);
-    if (isRacked(*game, balls, table_.table, table_.balls)) return newFrame(rules, Seat::First, lines);
-    return joinedFrame(rules, namesOf(balls), Seat::First, lines);
-  }
+void LiveDesk::showSuggestion(bool shown, std::optional<PlayerLevel> level) {
+  suggestion_.want(shown && state_ == LiveState::Running, level);
+  think();
+  emit changed();
+}
 
-  void LiveDesk::think() {
-    if (!suggestion_.isWanted() || !image_) {
-      suggestion_.think(std::nullopt);
-      return;
-    }
-    const Position balls = positionOf(*image_);
-    const auto state = stateNow(balls);
-    if (!state || state->phase == Phase::Over) {
-      suggestion_.think(std::nullopt);
-      return;
-    }
-    askedAt_s_ = image_->picture.time_s;
-    ForWhom whom;
-    whom.record = options_.record;
-    whom.player = shooter();
-    suggestion_.think(
-        SuggestionQuestion{table_, parametersFor(table_.balls), situationFrom(*state, balls, table_.table), whom});
-  }
+std::optional<GameState> LiveDesk::stateNow(const Position& balls) const {
+  if (standing_) return standing_->state;
+  const auto game = gameFromText(options_.game);
+  if (!game) return std::nullopt;
+  const RuleSet rules = worldRules(*game);
+  const SurfaceLines lines = surfaceLines(table_.table, table_.balls);
+  if (isRacked(*game, balls, table_.table, table_.balls)) return newFrame(rules, Seat::First, lines);
+  return joinedFrame(rules, namesOf(balls), Seat::First, lines);
+}
 
-  void LiveDesk::noteShown() {
-    if (!inbox_ || suggestion_.found() == nullptr) return;
-    inbox_->put(SuggestionShown{askedAt_s_, {plannerName(), true, {}, {}, suggestion_.text()}});
+void LiveDesk::think() {
+  if (!suggestion_.isWanted() || !image_) {
+    suggestion_.think(std::nullopt);
+    return;
   }
+  const Position balls = positionOf(*image_);
+  const auto state = stateNow(balls);
+  if (!state || state->phase == Phase::Over) {
+    suggestion_.think(std::nullopt);
+    return;
+  }
+  askedAt_s_ = image_->picture.time_s;
+  ForWhom whom;
+  whom.record = options_.record;
+  whom.player = shooter();
+  suggestion_.think(
+      SuggestionQuestion{table_, parametersFor(table_.balls), situationFrom(*state, balls, table_.table), whom});
+}
+
+void LiveDesk::noteShown() {
+  if (!inbox_ || suggestion_.found() == nullptr) return;
+  inbox_->put(SuggestionShown{askedAt_s_, {plannerName(), true, {}, {}, suggestion_.text()}});
+}
 
 }  // namespace ferrule

@@ -13,7 +13,7 @@ SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
   SeenImage seen;
   seen.picture = {imageOf(kept.picture), reading.image, reading.time_s};
   seen.rig = kept.rig;
-  seen.light = faultOf(lightOf(pixels));
+  seen.light = faultOf(lightOf(kept.picture));
   seen.exposure_s = kept.exposure_s;
   for (const BallSample& ball : reading.balls)
     seen.balls.push_back({ball.ball, ball.position, ball.standardUncertainty_m, ball.seen});
