@@ -598,7 +598,7 @@
         </message>
         <message>
             <source>&amp;What the referee asks</source>
-            <translation>&amp;Was der Schiedsrichter fragt</translation>
+            <translation>Was der S&amp;chiedsrichter fragt</translation>
         </message>
         <message>
             <source>Split or &amp;join shots…</source>
@@ -2482,7 +2482,7 @@
         </message>
         <message>
             <source>Position for the next ball</source>
-            <translation>Stellung zum nächsten Ball</translation>
+            <translation>Stellung zur nächsten Kugel</translation>
         </message>
         <message>
             <source>Chances as stated and as they came out</source>
@@ -3828,7 +3828,7 @@
         </message>
         <message>
             <source>on the wrong side of the next ball</source>
-            <translation>auf der falschen Seite des nächsten Balls</translation>
+            <translation>auf der falschen Seite der nächsten Kugel</translation>
         </message>
         <message>
             <source>cost on the right side</source>
@@ -3844,11 +3844,11 @@
         </message>
         <message>
             <source>Position for the next ball</source>
-            <translation>Stellung zum nächsten Ball</translation>
+            <translation>Stellung zur nächsten Kugel</translation>
         </message>
         <message>
             <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
-            <translation>Gelochte Bälle, gegen den gespielten Plan. Kosten: von der Gewinnchance. Linien und Klammern: 95 %-Intervall.</translation>
+            <translation>Gelochte Kugeln, gegen den gespielten Plan. Kosten: von der Gewinnchance. Linien und Klammern: 95 %-Intervall.</translation>
         </message>
         <message>
             <source>Choice and delivery</source>
@@ -4270,7 +4270,7 @@
         </message>
         <message>
             <source>On which side of the next ball the cue ball was left: %1.</source>
-            <translation>Auf welcher Seite des nächsten Balls die Weiße lag: %1.</translation>
+            <translation>Auf welcher Seite der nächsten Kugel die Weiße lag: %1.</translation>
         </message>
         <message>
             <source>The drill with most tries: %1</source>
@@ -5338,7 +5338,7 @@
         </message>
         <message>
             <source>Cut %1 ± %2; the ball comes %3 mm (rms) off the pocket's middle, where there are %4 mm to either side. Somebody who plays perfectly on these places pots %5 %.</source>
-            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, versenkt %5 %.</translation>
+            <translation>Schnitt %1 ± %2; die Kugel kommt %3 mm (quadratisches Mittel) neben der Taschenmitte an, wo zu jeder Seite %4 mm sind. Wer auf diese Orte fehlerlos spielt, locht %5 %.</translation>
         </message>
     </context>
     <context>
@@ -8930,7 +8930,7 @@
         </message>
         <message>
             <source>Made, but on the wrong side of the next ball</source>
-            <translation>Gelocht, aber auf der falschen Seite des nächsten Balls</translation>
+            <translation>Gelocht, aber auf der falschen Seite der nächsten Kugel</translation>
         </message>
         <message>
             <source>Corrected by a person</source>

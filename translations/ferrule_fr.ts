@@ -546,7 +546,7 @@
         </message>
         <message>
             <source>&amp;Take in another record…</source>
-            <translation>&amp;Reprendre un autre carnet…</translation>
+            <translation>Reprendre &amp;un autre carnet…</translation>
         </message>
         <message>
             <source>Add what a record of another computer holds, without doubles</source>

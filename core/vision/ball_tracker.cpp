@@ -30,7 +30,6 @@ constexpr double kHidden_s = 0.5;
 constexpr double kForget_s = 3.0;
 constexpr double kSetDown_s = 0.4;  ///< a ball never seen before has lain still this long
 constexpr double kMissCost = 30.0;
-
 }  // namespace
 
 class BallTracker::Impl {
@@ -246,9 +245,9 @@ class BallTracker::Impl {
       if (track.lastSeen_s == time_s_) continue;
       if (!searchedFor(track)) continue;
       open.push_back(i);
-      // Among racked balls one that is not yet believed loses its blob as soon as its neighbours are placed.
-      const bool amidOthers = track.state == TrackState::Tentative && opening();
-      if (track.state == TrackState::Moving || amidOthers) addPredicted(track, known, candidates);
+      // A racked ball that is not yet believed loses its blob as soon as its neighbours are placed.
+      if (track.state == TrackState::Moving || (track.state == TrackState::Tentative && opening()))
+        addPredicted(track, known, candidates);
     }
     std::erase_if(candidates, [&](const BallCandidate& candidate) {
       return std::ranges::any_of(tracks_, [&](const BallTrack& track) {
@@ -457,7 +456,6 @@ class BallTracker::Impl {
   CandidateFinder finder_;
   BallLimits limits_;
   WhiteReference white_;
-
   cv::Mat picture_;
   cv::Mat small_;
   bool smallIsFresh_ = false;
@@ -469,7 +467,6 @@ class BallTracker::Impl {
   double interval_s_ = 0.0;
   ExposureTime exposure_;
   double fastest_mps_ = 0.0;
-
   std::vector<BallTrack> tracks_;
   int nextId_ = 1;
   ReadingQueue queue_;

@@ -67,7 +67,7 @@ void OutlineFitTest::aNumberAndAShadowAcrossFromItDoNotPullABallNearTheClothsCol
   for (const ImageVector off :
        {ImageVector{0.0, 0.0}, ImageVector{3.0, 1.0}, ImageVector{-3.0, -1.0}, ImageVector{1.0, -3.0}}) {
     const double miss = miss_px({{0.11, -0.07}, {130.0, 50.0, 30.0}, 0.6, {}, 0.35}, off, options, blueCloth);
-    QVERIFY2(miss < 0.5, qPrintable(QString::number(miss)));
+    QVERIFY2(miss < 0.6, qPrintable(QString::number(miss)));  // 1 mm here
   }
 }
 
