@@ -598,7 +598,7 @@
         </message>
         <message>
             <source>&amp;What the referee asks</source>
-            <translation>Was der S&amp;chiedsrichter fragt</translation>
+            <translation>Was der Sc&amp;hiedsrichter fragt</translation>
         </message>
         <message>
             <source>Split or &amp;join shots…</source>
