@@ -68,6 +68,20 @@ QString translated(const char* text) {
   return QCoreApplication::translate("ferrule::StartForm", text);
 }
 
+/// What was found, and beneath it the two things that can be done about it.
+QWidget* noteWithChoices(QLabel* words, QPushButton* first, QPushButton* second) {
+  auto* note = new QWidget;
+  auto* column = new QVBoxLayout(note);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(8);
+  column->addWidget(words);
+  auto* choices = new QHBoxLayout;
+  choices->addWidget(first);
+  choices->addWidget(second);
+  column->addLayout(choices);
+  return note;
+}
+
 }  // namespace
 
 StartForm::StartForm(QWidget* parent) : QWidget(parent) {
@@ -217,15 +231,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   setUp->setObjectName(QStringLiteral("mendInSetup"));
   connect(despite, &QPushButton::clicked, this, [this] { beginFilm(false, true); });
   connect(setUp, &QPushButton::clicked, this, &StartForm::setUpWanted);
-  misfitNote_ = new QWidget;
-  auto* misfit = new QVBoxLayout(misfitNote_);
-  misfit->setContentsMargins(0, 0, 0, 0);
-  misfit->setSpacing(8);
-  misfit->addWidget(misfitWords_);
-  auto* ways = new QHBoxLayout;
-  ways->addWidget(setUp);
-  ways->addWidget(despite);
-  misfit->addLayout(ways);
+  misfitNote_ = noteWithChoices(misfitWords_, setUp, despite);
   form->addRow(misfitNote_);
 
   knownWords_ = wordsLabel("knownFilm");
@@ -235,15 +241,7 @@ void StartForm::makeEnd(QFormLayout* form) {
   again_->setObjectName(QStringLiteral("measureAgain"));
   connect(look_, &QPushButton::clicked, this, [this] { emit lookWanted(known_->session.id); });
   connect(again_, &QPushButton::clicked, this, [this] { beginFilm(true); });
-  knownNote_ = new QWidget;
-  auto* known = new QVBoxLayout(knownNote_);
-  known->setContentsMargins(0, 0, 0, 0);
-  known->setSpacing(8);
-  known->addWidget(knownWords_);
-  auto* choices = new QHBoxLayout;
-  choices->addWidget(look_);
-  choices->addWidget(again_);
-  known->addLayout(choices);
+  knownNote_ = noteWithChoices(knownWords_, look_, again_);
   form->addRow(knownNote_);
 
   brokenWords_ = wordsLabel("brokenSession");

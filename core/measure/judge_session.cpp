@@ -219,6 +219,16 @@ Result<Bench> benchOf(Record& record, SessionId id, const JudgeOptions& options)
   return Bench{*session, *measured, SessionJudge(record, *session, *measured, std::move(*planner), options)};
 }
 
+/// Judges one shot, counts it and tells of it.
+Result<void> judgeInto(JudgeReport& report, Bench& bench, const ShotInFrame& in, const JobControl& job,
+                       const std::function<void(const JudgedShot&)>& observer) {
+  const auto judged = bench.judge.judge(in.summary, in.shot, in.before, in.mark, job.stop);
+  if (!judged) return tl::make_unexpected(judged.error());
+  ++(judged->why ? report.without : report.judged);
+  if (observer) observer(*judged);
+  return {};
+}
+
 }  // namespace
 
 Result<JudgeReport> judgeSession(Record& record, SessionId id, const JudgeOptions& options, const JobControl& job,
@@ -240,10 +250,8 @@ Result<JudgeReport> judgeSession(Record& record, SessionId id, const JudgeOption
         ++report.known;
         continue;
       }
-      const auto judged = bench->judge.judge(in.summary, in.shot, in.before, in.mark, job.stop);
-      if (!judged) return tl::make_unexpected(judged.error());
-      ++(judged->why ? report.without : report.judged);
-      if (observer) observer(*judged);
+      if (const auto done = judgeInto(report, *bench, in, job, observer); !done)
+        return tl::make_unexpected(done.error());
     }
   }
   job.reportShare(1.0, "judging");
@@ -271,10 +279,7 @@ Result<JudgeReport> judgeAnew(Record& record, SessionId session, FrameId frame, 
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
     job.reportShare(static_cast<double>(i) / static_cast<double>(shots->size()), "judging");
     const ShotInFrame& in = (*shots)[i];
-    const auto judged = bench->judge.judge(in.summary, in.shot, in.before, in.mark, job.stop);
-    if (!judged) return tl::make_unexpected(judged.error());
-    ++(judged->why ? report.without : report.judged);
-    if (observer) observer(*judged);
+    if (const auto done = judgeInto(report, *bench, in, job, observer); !done) return tl::make_unexpected(done.error());
   }
   job.reportShare(1.0, "judging");
   return report;

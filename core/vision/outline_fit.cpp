@@ -184,11 +184,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, const std:
                      const OutlineFitOptions& options) {
   const double radius_px = start.radius_px();
   std::optional<ClothDistance> clothDistance;
-  std::optional<NotCloth> notCloth;
-  if (options.cloth) {
-    clothDistance.emplace(*options.cloth);
-    if (options.reach_px > 2.0) notCloth.emplace(picture, *clothDistance);
-  }
+  if (options.cloth) clothDistance.emplace(*options.cloth);
   Eigen::Vector2d shift = Eigen::Vector2d::Zero();
   double grow_px = 0.0;
   Solution solution;
@@ -226,12 +222,13 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, const std:
     collect(start, options.reach_px + 1.0);
     constexpr double kScale_px = 1.5;
     const bool ownColour = clothLike >= kOwnColour * kRays;
+    std::optional<NotCloth> notCloth;
+    if (clothDistance && !ownColour) notCloth.emplace(picture, *clothDistance);
     // A dark rim may seem a pixel and a half too small all round.
     const double small_px = ownColour ? -0.75 : 0.0;
     const Unknowns from =
         likeliestShift(edges, small_px, kScale_px, options.reach_px, [&](const Eigen::Vector2d& trial) {
-          if (!notCloth || ownColour) return 0.0;
-          return kContrastWorth * notCloth->contrast(moved(start, trial), others);
+          return notCloth ? kContrastWorth * notCloth->contrast(moved(start, trial), others) : 0.0;
         });
     solution = solve(edges, from, kScale_px, radius_px, 6);
     if (!solution.solved) return {};
