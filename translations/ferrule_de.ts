@@ -9020,6 +9020,30 @@
             <source>Conditions</source>
             <translation>Bedingungen</translation>
         </message>
+        <message>
+            <source>Table</source>
+            <translation>Tisch</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>Jeder Tisch</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ble</source>
+            <translation>T&amp;isch</translation>
+        </message>
+        <message>
+            <source>Who else played</source>
+            <translation>Wer sonst spielte</translation>
+        </message>
+        <message>
+            <source>Whoever else played</source>
+            <translation>Wer auch sonst spielte</translation>
+        </message>
+        <message>
+            <source>&amp;With</source>
+            <translation>&amp;Mit</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>

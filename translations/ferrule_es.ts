@@ -9020,6 +9020,30 @@
             <source>Conditions</source>
             <translation>Condiciones</translation>
         </message>
+        <message>
+            <source>Table</source>
+            <translation>Mesa</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>Todas las mesas</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ble</source>
+            <translation>Me&amp;sa</translation>
+        </message>
+        <message>
+            <source>Who else played</source>
+            <translation>Quién más jugó</translation>
+        </message>
+        <message>
+            <source>Whoever else played</source>
+            <translation>Jugara quien jugara</translation>
+        </message>
+        <message>
+            <source>&amp;With</source>
+            <translation>&amp;Con</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>

@@ -9020,6 +9020,30 @@
             <source>Conditions</source>
             <translation>Conditions</translation>
         </message>
+        <message>
+            <source>Table</source>
+            <translation>Table</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>Toutes les tables</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ble</source>
+            <translation>Ta&amp;ble</translation>
+        </message>
+        <message>
+            <source>Who else played</source>
+            <translation>Qui jouait aussi</translation>
+        </message>
+        <message>
+            <source>Whoever else played</source>
+            <translation>Peu importe qui jouait aussi</translation>
+        </message>
+        <message>
+            <source>&amp;With</source>
+            <translation>A&amp;vec</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>

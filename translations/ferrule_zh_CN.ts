@@ -8979,6 +8979,30 @@
             <source>Conditions</source>
             <translation>条件</translation>
         </message>
+        <message>
+            <source>Table</source>
+            <translation>球台</translation>
+        </message>
+        <message>
+            <source>Every table</source>
+            <translation>所有球台</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ble</source>
+            <translation>球台(&amp;B)</translation>
+        </message>
+        <message>
+            <source>Who else played</source>
+            <translation>还有谁参加</translation>
+        </message>
+        <message>
+            <source>Whoever else played</source>
+            <translation>不论还有谁参加</translation>
+        </message>
+        <message>
+            <source>&amp;With</source>
+            <translation>同场(&amp;W)</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>

@@ -129,6 +129,7 @@ void ReviewPlace::connectDesk() {
   connect(&desk_, &ReviewDesk::recordOpened, this, [this] {
     tell({});
     model_->setSessions(desk_.sessions());
+    filter_->setSessions(desk_.sessions());
     stack_->setCurrentIndex(desk_.sessions().empty() ? 0 : 1);
     takesFocus_ = true;
     if (desk_.sessions().empty()) tell(tr("%1 holds no session yet.").arg(desk_.recordPath()));

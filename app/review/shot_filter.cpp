@@ -12,6 +12,7 @@
 #include <QSpinBox>
 #include <QStringListModel>
 #include <QVBoxLayout>
+#include <set>
 
 #include "app/window/card.h"
 #include "app/window/inks.h"
@@ -29,6 +30,19 @@ constexpr double kMostSpeed_mps = 15.0;
 constexpr int kMostMinutes = 600;
 constexpr int kLeastList_px = 120;
 constexpr double kMostProduct = 50.0;  ///< squares of a diamond: longer than any pot
+
+/// After the first row, which asks for nothing. What is chosen stays so where it is among them; quiet where it is.
+void setChoices(QComboBox* box, const auto& names) {
+  const QVariant chosen = box->currentData();
+  const QSignalBlocker quiet(box);
+  while (box->count() > 1)
+    box->removeItem(1);
+  for (const std::string& name : names) {
+    if (name.empty()) continue;
+    box->addItem(QString::fromStdString(name), QString::fromStdString(name));
+  }
+  if (chosen.isValid()) box->setCurrentIndex(std::max(0, box->findData(chosen)));
+}
 
 }  // namespace
 
@@ -136,6 +150,12 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
     game_->addItem(atStart(gameWords(text.toStdString())), text);
   }
   form->addRow(tr("&Game"), game_);
+  table_ = named(new QComboBox, "filterTable", tr("Table"));
+  table_->addItem(tr("Every table"));
+  form->addRow(tr("Ta&ble"), table_);
+  opponent_ = named(new QComboBox, "filterOpponent", tr("Who else played"));
+  opponent_->addItem(tr("Whoever else played"));
+  form->addRow(tr("&With"), opponent_);
   tag_ = named(new QComboBox, "filterTag", tr("Tag"));
   tag_->addItem(tr("With or without a tag"));
   form->addRow(tr("T&ag"), tag_);
@@ -199,7 +219,7 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setMinimumHeight(kLeastList_px);
   column->addWidget(rows_, 1);
 
-  for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, tag_, occasion_})
+  for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, table_, opponent_, tag_, occasion_})
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
   connect(close, &QPushButton::clicked, this, &ShotFilter::closed);
   connect(rows_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
@@ -208,23 +228,25 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
 }
 
 void ShotFilter::setPlayers(const std::vector<Player>& players) {
-  const QSignalBlocker quiet(player_);
-  const QVariant chosen = player_->currentData();
-  while (player_->count() > 1)
-    player_->removeItem(1);
+  std::vector<std::string> names;
   for (const Player& player : players)
-    player_->addItem(QString::fromStdString(player.name), QString::fromStdString(player.name));
-  if (chosen.isValid()) player_->setCurrentIndex(std::max(0, player_->findData(chosen)));
+    names.push_back(player.name);
+  setChoices(player_, names);
 }
 
 void ShotFilter::setTags(const std::vector<std::string>& tags) {
-  const QSignalBlocker quiet(tag_);
-  const QVariant chosen = tag_->currentData();
-  while (tag_->count() > 1)
-    tag_->removeItem(1);
-  for (const std::string& tag : tags)
-    tag_->addItem(QString::fromStdString(tag), QString::fromStdString(tag));
-  if (chosen.isValid()) tag_->setCurrentIndex(std::max(0, tag_->findData(chosen)));
+  setChoices(tag_, tags);
+}
+
+void ShotFilter::setSessions(const std::vector<SessionSummary>& sessions) {
+  std::set<std::string> tables;
+  std::set<std::string> players;
+  for (const SessionSummary& session : sessions) {
+    tables.insert(session.tableName);
+    players.insert(session.players.begin(), session.players.end());
+  }
+  setChoices(table_, tables);
+  setChoices(opponent_, players);
 }
 
 void ShotFilter::setList(const ShotList& list) {
@@ -254,6 +276,8 @@ HistoryFilter ShotFilter::filter() const {
   if (product_->value() < kMostProduct) filter.mostProduct = product_->value();
   if (pocket_->currentData().isValid()) filter.pocket = static_cast<PocketName>(pocket_->currentData().toInt());
   if (game_->currentData().isValid()) filter.game = game_->currentData().toString().toStdString();
+  if (table_->currentData().isValid()) filter.table = table_->currentData().toString().toStdString();
+  if (opponent_->currentData().isValid()) filter.opponent = opponent_->currentData().toString().toStdString();
   if (tag_->currentData().isValid()) filter.tag = tag_->currentData().toString().toStdString();
   if (cutSide_->currentData().isValid()) filter.cutSide = static_cast<CutSide>(cutSide_->currentData().toInt());
   if (occasion_->currentData().isValid()) filter.occasion = static_cast<Occasion>(occasion_->currentData().toInt());

@@ -31,6 +31,8 @@ class ShotFilter : public QWidget {
   void setPlayers(const std::vector<Player>& players);
   /// Of the record; the chosen one stays chosen where it is among them.
   void setTags(const std::vector<std::string>& tags);
+  /// Of the record: their tables and who played can be chosen; what is chosen stays so where it is among them.
+  void setSessions(const std::vector<SessionSummary>& sessions);
   void setList(const ShotList& list);
   void setNumbers(const Numbers& numbers);
   [[nodiscard]] const ShotList& list() const { return list_; }
@@ -62,6 +64,8 @@ class ShotFilter : public QWidget {
   QDoubleSpinBox* product_;
   QComboBox* pocket_;
   QComboBox* game_;
+  QComboBox* table_;
+  QComboBox* opponent_;
   QComboBox* tag_;
   QCheckBox* since_;
   QDateEdit* from_;

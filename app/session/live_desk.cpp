@@ -132,7 +132,8 @@ void LiveDesk::begin(const QString& film) {
     auto keeper = FilmKeeper::make(film.toStdString());
     if (keeper) {
       film_ = std::move(*keeper);
-      images_->setWitness([film = film_](const cv::Mat& picture, double time_s) { film->offer(picture, time_s); });
+      images_->setWitness({[film = film_](const cv::Mat& picture, double time_s) { film->offer(picture, time_s); },
+                           [film = film_] { return film->hasRoom(); }});
     } else {
       filmRefusal_ = noFilmWords(keeper.error());
     }

@@ -145,6 +145,11 @@ void FilmKeeper::offer(cv::Mat picture, double time_s) {
   came_.notify_one();
 }
 
+bool FilmKeeper::hasRoom() const {
+  const std::scoped_lock lock(mutex_);
+  return closed_ || counts_.outOfSpace || waiting_.size() < kMostWaiting;
+}
+
 FilmKeeper::Counts FilmKeeper::counts() const {
   const std::scoped_lock lock(mutex_);
   return counts_;

@@ -37,6 +37,8 @@ class FilmKeeper {
   [[nodiscard]] const std::string& path() const { return path_; }
   /// picture: 8-bit BGR, written to by nobody from now on. time_s: from the first image, rising. Never waits.
   void offer(cv::Mat picture, double time_s);
+  /// Whether another image would be kept now; also once none is kept any more, since waiting would not help.
+  [[nodiscard]] bool hasRoom() const;
 
   struct Counts {
     long came = 0;

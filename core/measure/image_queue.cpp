@@ -27,11 +27,12 @@ bool ImageQueue::offer(cv::Mat picture, double time_s) {
     }
   }
   if (taken) changed_.notify_one();
-  if (witness_) witness_(picture, since_s);
+  if (witness_.show) witness_.show(picture, since_s);
   return taken;
 }
 
 bool ImageQueue::hasRoom() const {
+  if (witness_.hasRoom && !witness_.hasRoom()) return false;
   const std::scoped_lock lock(mutex_);
   return !closed_ && waiting_.size() < mostWaiting_;
 }

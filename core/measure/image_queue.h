@@ -13,6 +13,14 @@
 
 namespace ferrule {
 
+/// Who sees the images of a queue too.
+struct ImageWitness {
+  /// time from the first one. Called on the thread that offers, and must not hold it up.
+  std::function<void(const cv::Mat& picture, double time_s)> show;
+  /// Whether another image would be taken now. Left empty: always.
+  std::function<bool()> hasRoom;
+};
+
 /// Images on their way from a camera to the thread that measures them. At most so many wait; one that comes while the
 /// queue is full is dropped and counted, so that measuring never falls further behind than the queue is long.
 ///
@@ -26,11 +34,10 @@ class ImageQueue {
   /// picture: 8-bit BGR, written to by nobody from now on. time_s: of the camera's clock, whatever it counts from.
   /// False where it was dropped: the queue is full or closed, or the time does not rise.
   bool offer(cv::Mat picture, double time_s);
-  /// Whether another image would be taken now.
+  /// Whether another image would be taken now, by the witness too. A camera does not ask; a source that can wait does.
   [[nodiscard]] bool hasRoom() const;
-  /// Shows every image to somebody else too, also those that find the queue full; time from the first one. Called on
-  /// the thread that offers, and must not hold it up. To be set before the first image.
-  void setWitness(std::function<void(const cv::Mat& picture, double time_s)> witness) { witness_ = std::move(witness); }
+  /// Shows every image to somebody else too, also those that find the queue full. To be set before the first image.
+  void setWitness(ImageWitness witness) { witness_ = std::move(witness); }
   /// Images that were lost on their way here.
   void countLost(long images);
   /// No more images come. Those that wait are still handed out.
@@ -51,7 +58,7 @@ class ImageQueue {
 
  private:
   const std::size_t mostWaiting_;
-  std::function<void(const cv::Mat&, double)> witness_;
+  ImageWitness witness_;
   mutable std::mutex mutex_;
   std::condition_variable_any changed_;
   std::deque<FilmImage> waiting_;

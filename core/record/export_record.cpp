@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <functional>
 #include <nlohmann/json.hpp>
 
 #include "core/camera/move_json.h"
@@ -86,15 +87,26 @@ class Exporter {
     return {};
   }
 
-  /// The frame's shots that are to be written.
-  Result<std::vector<ShotId>> wantedShots(FrameId frame) {
-    const auto all = record_.shots(frame);
-    if (!all) return tl::make_unexpected(all.error());
+  /// Those of the shots that are to be written.
+  Result<std::vector<ShotId>> wantedOf(const Result<std::vector<ShotSummary>>& shots) {
+    if (!shots) return tl::make_unexpected(shots.error());
     std::vector<ShotId> wanted;
-    for (const ShotSummary& shot : *all) {
+    for (const ShotSummary& shot : *shots) {
       if (!options_.player || shot.playerName == *options_.player) wanted.push_back(shot.id);
     }
     return wanted;
+  }
+
+  /// A list of shots; told: each one that was written.
+  Result<void> shotList(const std::vector<ShotId>& shots, const std::function<void(const StoredShot&)>& told) {
+    for (std::size_t i = 0; i < shots.size(); ++i) {
+      const auto shot = record_.shot(shots[i]);
+      if (!shot) return tl::make_unexpected(shot.error());
+      json_.write(i > 0 ? ",\n    " : "");
+      json_.write(shotJson(*shot, options_.player));
+      told(*shot);
+    }
+    return {};
   }
 
   Result<void> session(SessionSummary summary) {
@@ -103,7 +115,7 @@ class Exporter {
     std::vector<std::vector<ShotId>> shots;
     std::size_t total = 0;
     for (const FrameSummary& frame : *frames) {
-      auto wanted = wantedShots(frame.id);
+      auto wanted = wantedOf(record_.shots(frame.id));
       if (!wanted) return tl::make_unexpected(wanted.error());
       total += wanted->size();
       shots.push_back(std::move(*wanted));
@@ -178,14 +190,16 @@ class Exporter {
       json_.write(placementText((*placements)[i]));
     }
     json_.write("],\n   \"shots\": [");
-    for (std::size_t i = 0; i < shots.size(); ++i) {
-      const auto shot = record_.shot(shots[i]);
-      if (!shot) return tl::make_unexpected(shot.error());
-      json_.write(i > 0 ? ",\n    " : "");
-      json_.write(shotJson(*shot, options_.player));
-      csv_.write(csvRow(exported, *shot));
+    auto done = shotList(shots, [&](const StoredShot& shot) {
+      csv_.write(csvRow(exported, shot));
       ++report_.shots;
-    }
+    });
+    if (!done) return done;
+    // What a correction names by the number after its time.
+    json_.write("],\n   \"put_aside\": [");
+    const auto aside = wantedOf(record_.shotsPutAside(summary.id));
+    if (!aside) return tl::make_unexpected(aside.error());
+    if (done = shotList(*aside, [](const StoredShot&) {}); !done) return done;
     json_.write("]}");
     return {};
   }

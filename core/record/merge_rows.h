@@ -16,6 +16,22 @@ namespace ferrule {
 [[nodiscard]] Result<void> mergeFrames(Connection& connection, MergeReport& report);
 /// Shots of new frames, and of known ones that the other record has more of; with all that hangs on shots.
 [[nodiscard]] Result<void> mergeShots(Connection& connection, MergeReport& report);
+
+/// Steps of mergeShots(). Makes the tables of frames (m) "updated": known, and the other record has more of them while
+/// ours has nothing of its own; "theirs" and "ours": that have more there and here, in both where they went apart; and
+/// "parted": where shots were split or joined in one of the two records alone, so that the numbers of shots do not say
+/// which shot is which.
+[[nodiscard]] Result<void> compareFrames(Connection& connection);
+/// Parted frames that the other record has more of take its shots whole: takes ours away. From then on "parted" holds
+/// these alone.
+[[nodiscard]] Result<void> clearParted(Connection& connection);
+/// Gives the notes and tags that were taken away so to the shots that begin with the same strike.
+[[nodiscard]] Result<void> giveBackRemarks(Connection& connection);
+/// Finds shots that both records put aside: each is known by the correction that did it, on a shot that is known.
+[[nodiscard]] Result<void> mapPutAside(Connection& connection);
+/// Names shots in boundaries that came as these shots are called here.
+[[nodiscard]] Result<void> renameBoundaries(Connection& connection);
+
 /// Own drills, and runs with their tries.
 [[nodiscard]] Result<void> mergeDrills(Connection& connection, MergeReport& report);
 

@@ -11,52 +11,29 @@ namespace {
 /// What was read and ruled of a shot; replaced as a whole.
 constexpr std::array kOfShot{"positions", "deliveries", "events", "pocketed", "tracks", "rulings", "explanations"};
 
-/// What tells two corrections apart in all records.
-constexpr const char* kCorrectionKeys =
-    "SELECT f.m AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM other.corrections c JOIN "
-    "other.shots h "
-    "ON h.id = c.entity_id JOIN map_frames f ON f.o = h.frame_id WHERE c.entity = 'shot'";
-constexpr const char* kOurCorrectionKeys =
-    "SELECT h.frame_id AS m, h.number, c.field, c.measured, c.corrected, c.who, c.when_ms FROM main.corrections c JOIN "
-    "main.shots h ON h.id = c.entity_id WHERE c.entity = 'shot' AND h.frame_id IN (SELECT m FROM map_frames)";
-/// Shots of people who were erased here are left out.
-constexpr const char* kShotKeys =
-    "SELECT f.m AS m, h.number FROM other.shots h JOIN map_frames f ON f.o = h.frame_id WHERE h.player_id IS NULL OR "
-    "h.player_id IN (SELECT o FROM map_players)";
-constexpr const char* kOurShotKeys =
-    "SELECT h.frame_id AS m, h.number FROM main.shots h WHERE h.frame_id IN (SELECT m FROM map_frames)";
-
-QString onlyIn(const char* name, const char* these, const char* those) {
-  return QStringLiteral("INSERT OR IGNORE INTO %1 SELECT DISTINCT m FROM (%2 EXCEPT %3)")
-      .arg(QLatin1String(name), QLatin1String(these), QLatin1String(those));
-}
-
-/// Which known frames the other record has more of, and which of them ours has more of too.
-Result<void> compareFrames(Connection& connection) {
-  return runAll(
-      connection,
-      {QStringLiteral("CREATE TEMP TABLE theirs(m INTEGER PRIMARY KEY)"),
-       QStringLiteral("CREATE TEMP TABLE ours(m INTEGER PRIMARY KEY)"),
-       onlyIn("theirs", kCorrectionKeys, kOurCorrectionKeys), onlyIn("theirs", kShotKeys, kOurShotKeys),
-       onlyIn("ours", kOurCorrectionKeys, kCorrectionKeys), onlyIn("ours", kOurShotKeys, kShotKeys),
-       QStringLiteral("DELETE FROM theirs WHERE m IN (SELECT m FROM new_frames)"),
-       QStringLiteral("CREATE TEMP TABLE updated AS SELECT m FROM theirs WHERE m NOT IN (SELECT m FROM ours)")});
-}
+/// A shot that is put aside has a number of its record alone (shot_boundaries.h): such numbers are moved out of the way
+/// of those that are here, and made anew at the end.
+constexpr const char* kNumber = "(CASE WHEN o.number < 0 THEN o.number - 1000000000 ELSE o.number END)";
 
 Result<void> addShots(Connection& connection) {
-  const QStringList skip{"id", "frame_id", "player_id"};
+  const QStringList skip{"id", "frame_id", "player_id", "number"};
   const auto columns = columnsOf(connection, QStringLiteral("shots"), skip);
   const auto values = columnsOf(connection, QStringLiteral("shots"), skip, QStringLiteral("o."));
   if (!columns) return tl::make_unexpected(columns.error());
   if (!values) return tl::make_unexpected(values.error());
-  return runAll(
+  auto done = runAll(
       connection,
       {QStringLiteral("CREATE TEMP TABLE map_shots(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
        QStringLiteral("CREATE TEMP TABLE filled(o INTEGER PRIMARY KEY, m INTEGER NOT NULL)"),
        QStringLiteral(
            "INSERT INTO map_shots SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = o.frame_id JOIN "
-           "main.shots k ON k.frame_id = f.m AND k.number = o.number"),
-       // Known ones that the other record has more of.
+           "main.shots k ON k.frame_id = f.m AND k.number = o.number WHERE o.number > 0 AND (f.m NOT IN (SELECT m FROM "
+           "parted))")});
+  if (done) done = mapPutAside(connection);
+  if (!done) return done;
+  return runAll(
+      connection,
+      {// Known ones that the other record has more of.
        QStringLiteral(
            "INSERT INTO filled SELECT s.o, s.m FROM map_shots s JOIN main.shots k ON k.id = s.m WHERE k.frame_id "
            "IN (SELECT m FROM updated)"),
@@ -66,15 +43,16 @@ Result<void> addShots(Connection& connection) {
            "IN (SELECT m FROM filled)")
            .arg(*columns, *values),
        QStringLiteral(
-           "INSERT INTO main.shots(frame_id, player_id, %1) SELECT f.m, p.m, %2 FROM other.shots o JOIN "
+           "INSERT INTO main.shots(frame_id, player_id, number, %1) SELECT f.m, p.m, %3, %2 FROM other.shots o JOIN "
            "map_frames f ON f.o = o.frame_id LEFT JOIN map_players p ON p.o = o.player_id WHERE o.id NOT IN "
            "(SELECT o FROM map_shots) AND (o.player_id IS NULL OR p.m IS NOT NULL) AND (f.m IN (SELECT m FROM "
            "new_frames) OR f.m IN (SELECT m FROM updated)) ORDER BY f.m, o.number")
-           .arg(*columns, *values),
-       QStringLiteral(
-           "INSERT OR IGNORE INTO filled SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = "
-           "o.frame_id JOIN main.shots k ON k.frame_id = f.m AND k.number = o.number WHERE o.id NOT IN (SELECT o "
-           "FROM map_shots)"),
+           .arg(*columns, *values, QLatin1String(kNumber)),
+       QStringLiteral("INSERT OR IGNORE INTO filled SELECT o.id, k.id FROM other.shots o JOIN map_frames f ON f.o = "
+                      "o.frame_id JOIN main.shots k ON k.frame_id = f.m AND k.number = %1 WHERE o.id NOT IN (SELECT o "
+                      "FROM map_shots)")
+           .arg(QLatin1String(kNumber)),
+       QStringLiteral("UPDATE main.shots SET number = -id WHERE number < -1000000000"),
        QStringLiteral(
            "CREATE TEMP TABLE new_shots AS SELECT o, m FROM filled WHERE o NOT IN (SELECT o FROM map_shots)"),
        QStringLiteral("INSERT INTO map_shots SELECT o, m FROM new_shots")});
@@ -162,14 +140,19 @@ Result<void> addPlacements(Connection& connection) {
 
 Result<void> mergeShots(Connection& connection, MergeReport& report) {
   auto done = compareFrames(connection);
+  if (done) done = clearParted(connection);
   if (done) done = addShots(connection);
   if (done) done = fillShots(connection);
   if (done) done = addCorrections(connection);
+  if (done) done = renameBoundaries(connection);
+  if (done) done = giveBackRemarks(connection);
   if (done) done = addRemarks(connection);
   if (done) done = addPlacements(connection);
   if (!done) return done;
   const std::array<std::pair<int*, const char*>, 3> counts{
-      {{&report.shots, "SELECT count(*) FROM new_shots"},
+      {{&report.shots,
+        "SELECT count(*) FROM new_shots n JOIN main.shots k ON k.id = n.m WHERE k.number > 0 AND k.frame_id NOT IN "
+        "(SELECT m FROM parted)"},
        {&report.framesUpdated, "SELECT count(*) FROM updated"},
        {&report.framesApart, "SELECT count(*) FROM theirs WHERE m IN (SELECT m FROM ours)"}}};
   for (const auto& [count, select] : counts) {

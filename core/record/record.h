@@ -71,6 +71,8 @@ class Record {
   [[nodiscard]] Result<std::vector<SessionSummary>> sessions();
   [[nodiscard]] Result<std::vector<FrameSummary>> frames(SessionId session);
   [[nodiscard]] Result<std::vector<ShotSummary>> shots(FrameId frame);
+  /// Those that became parts of others (ShotField::Joined); their numbers are negative.
+  [[nodiscard]] Result<std::vector<ShotSummary>> shotsPutAside(FrameId frame);
   [[nodiscard]] Result<StoredShot> shot(ShotId shot);
   [[nodiscard]] Result<std::vector<Placement>> placements(FrameId frame);
   [[nodiscard]] Result<MeasuredTable> tableOf(SessionId session);

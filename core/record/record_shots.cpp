@@ -207,14 +207,25 @@ Result<std::vector<ShotRow>> shotRows(Connection& connection, const QString& con
   return shots;
 }
 
-Result<std::vector<ShotSummary>> Record::shots(FrameId frame) {
-  auto rows =
-      shotRows(impl_->connection, QStringLiteral("shots.frame_id = ? AND shots.number > 0"), {bound(frame.value)});
+namespace {
+
+Result<std::vector<ShotSummary>> summariesOf(Connection& connection, FrameId frame, const QString& which) {
+  auto rows = shotRows(connection, QStringLiteral("shots.frame_id = ? AND ") + which, {bound(frame.value)});
   if (!rows) return tl::make_unexpected(rows.error());
   std::vector<ShotSummary> shots;
   for (ShotRow& row : *rows)
     shots.push_back(std::move(row.summary));
   return shots;
+}
+
+}  // namespace
+
+Result<std::vector<ShotSummary>> Record::shots(FrameId frame) {
+  return summariesOf(impl_->connection, frame, QStringLiteral("shots.number > 0"));
+}
+
+Result<std::vector<ShotSummary>> Record::shotsPutAside(FrameId frame) {
+  return summariesOf(impl_->connection, frame, QStringLiteral("shots.number < 0"));
 }
 
 Result<ShotReading> readingOf(Connection& connection, const ShotSummary& summary) {

@@ -19,6 +19,7 @@
 #include "app/window/main_window.h"
 #include "tests/app/fresh_settings.h"
 #include "tests/app/squad_file.h"
+#include "tests/support/patience.h"
 
 namespace ferrule {
 
@@ -83,20 +84,20 @@ void visitEveryPlace(const QString& language, const QFont& font,
   QTRY_VERIFY(session.desk().hand() != nullptr);
   show(QStringLiteral("session"), QStringLiteral("session"));
   act(ActionId::ShowSuggestion);
-  QTRY_VERIFY_WITH_TIMEOUT(session.desk().suggestion() != nullptr, 60'000);
+  QTRY_VERIFY(session.desk().suggestion() != nullptr);
   show(QStringLiteral("session"), QStringLiteral("session with a suggestion"));
   act(ActionId::ShowSuggestion);
 
   window.showPlace(QStringLiteral("review"));
   auto& review = *window.findChild<ReviewPlace*>();
-  QTRY_VERIFY_WITH_TIMEOUT(review.desk().shot() != nullptr, 60'000);
+  QTRY_VERIFY(review.desk().shot() != nullptr);
   show(QStringLiteral("review"), QStringLiteral("review"));
   act(ActionId::FilterShots);
   show(QStringLiteral("review"), QStringLiteral("review with a filter"));
   act(ActionId::FilterShots);
   window.showPlace(QStringLiteral("drills"));
   DrillDesk& drills = window.findChild<DrillsPlace*>()->desk();
-  QTRY_VERIFY_WITH_TIMEOUT(drills.wasRead(), 60'000);
+  QTRY_VERIFY(drills.wasRead());
   for (const char* key : {"cut-fan", "break-control", "three-ball-pattern"}) {
     drills.choose(key);
     show(QStringLiteral("drills"), QStringLiteral("drill ") + QString::fromLatin1(key));
@@ -111,11 +112,11 @@ void visitEveryPlace(const QString& language, const QFont& font,
   show(QStringLiteral("drills"), QStringLiteral("a drill that is edited"));
   drills.dropDraft();
   window.showPlace(QStringLiteral("progress"));
-  QTRY_VERIFY_WITH_TIMEOUT(window.findChild<ProgressPlace*>()->answer() != nullptr, 120'000);
+  QTRY_VERIFY(window.findChild<ProgressPlace*>()->answer() != nullptr);
   show(QStringLiteral("progress"), QStringLiteral("progress"));
   QSignalSpy built(window.findChild<ReportsPlace*>(), &ReportsPlace::shown);
   window.showPlace(QStringLiteral("reports"));
-  QVERIFY(built.wait(120'000));
+  QVERIFY(built.wait(kPatience_ms));
   show(QStringLiteral("reports"), QStringLiteral("reports"));
 
   window.showPlace(QStringLiteral("players"));

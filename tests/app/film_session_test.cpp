@@ -69,7 +69,7 @@ void FilmSessionTest::fill(const QString& film, const QString& rig, const QStrin
 
 void FilmSessionTest::measure() {
   begin();
-  QTRY_VERIFY_WITH_TIMEOUT(film().state() != FilmState::Measuring && film().state() != FilmState::None, 120'000);
+  QTRY_VERIFY(film().state() != FilmState::Measuring && film().state() != FilmState::None);
 }
 
 void FilmSessionTest::aFilmIsMeasuredFromTheFormAndLookedAt() {
@@ -94,7 +94,7 @@ void FilmSessionTest::aFilmIsMeasuredFromTheFormAndLookedAt() {
 
   QSignalSpy wanted(&screen_->place(), &Place::shotsWanted);
   screen_->find<QPushButton>("lookAtIt")->click();
-  QVERIFY(wanted.wait());
+  QVERIFY(wanted.wait(kPatience_ms));
   const auto list = wanted.front().front().value<ShotList>();
   QCOMPARE(list.record, screen_->record());
   QCOMPARE(list.title, QString("stop-shot"));
@@ -123,16 +123,16 @@ void FilmSessionTest::aStoppedFilmKeepsItsSessionAndCanBeMeasuredAgain() {
   fill();
   QSignalSpy seen(&film(), &FilmDesk::imageSeen);
   begin();
-  QVERIFY(seen.wait(60'000));
+  QVERIFY(seen.wait(kPatience_ms));
   screen_->actions().at(ActionId::StopWork)->trigger();
-  QTRY_COMPARE_WITH_TIMEOUT(film().state(), FilmState::Stopped, 60'000);
+  QTRY_COMPARE(film().state(), FilmState::Stopped);
   QVERIFY(screen_->words("measuringWords").contains("incomplete"));
   screen_->find<QPushButton>("anotherSession")->click();
   begin();
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("knownFilm"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("knownFilm"));
   QVERIFY(screen_->words("knownFilm").contains("broken off"));
   screen_->find<QPushButton>("measureAgain")->click();
-  QTRY_COMPARE_WITH_TIMEOUT(film().state(), FilmState::Done, 120'000);
+  QTRY_COMPARE(film().state(), FilmState::Done);
   QVERIFY(screen_->words("measuringWords").contains("stands beside session \"stop-shot\""));
   auto record = Record::open(screen_->record().toStdString());
   QCOMPARE(record->sessions()->size(), std::size_t{2});
@@ -143,13 +143,13 @@ void FilmSessionTest::aMeasuredFilmIsNotMeasuredTwiceUnasked() {
   measure();
   screen_->find<QPushButton>("anotherSession")->click();
   begin();
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("knownFilm"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("knownFilm"));
   QVERIFY(screen_->isVisible("startForm"));
   QVERIFY(screen_->words("knownFilm").contains("measured before"));
   QVERIFY(!screen_->isVisible("sessionMessage"));
   QSignalSpy wanted(&screen_->place(), &Place::shotsWanted);
   screen_->find<QPushButton>("lookAtKnown")->click();
-  QVERIFY(wanted.wait());
+  QVERIFY(wanted.wait(kPatience_ms));
   QCOMPARE(wanted.front().front().value<ShotList>().shots.size(), std::size_t{1});
   // Another film is another matter.
   screen_->find<QLineEdit>("sessionFilm")->setText("other.mp4");
@@ -220,7 +220,7 @@ void FilmSessionTest::filesThatCannotBeReadAreOneSentence() {
   QFETCH(QString, table);
   fill(film, rig, table);
   begin();
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("sessionMessage"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("sessionMessage"));
   const QString said = screen_->words("sessionMessage");
   QVERIFY2(said.contains("gone") || said.contains("lens.json"), qPrintable(said));
   QVERIFY(screen_->isVisible("startForm"));
@@ -285,7 +285,7 @@ void FilmSessionTest::aFilmThatDoesNotFitItsRigIsDoubtedBeforeItIsMeasured() {
   QVERIFY(writeRigFile(rig.toStdString(), pushed).has_value());
   fill(kClipFolder + "stop-shot.mp4", rig);
   begin();
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("filmMisfit"), 120'000);
+  QTRY_VERIFY(screen_->isVisible("filmMisfit"));
   const QString said = screen_->words("filmMisfit");
   QVERIFY2(said.contains("moved by 2") && said.contains("off by up to"), qPrintable(said));
   auto record = Record::open(screen_->record().toStdString());
@@ -295,7 +295,7 @@ void FilmSessionTest::aFilmThatDoesNotFitItsRigIsDoubtedBeforeItIsMeasured() {
   screen_->find<QPushButton>("mendInSetup")->click();
   QCOMPARE(wanted.front().front().toString(), QString("setup"));
   screen_->find<QPushButton>("measureDespite")->click();
-  QTRY_COMPARE_WITH_TIMEOUT(film().state(), FilmState::Done, 120'000);
+  QTRY_COMPARE(film().state(), FilmState::Done);
   QVERIFY(record->sessions()->size() == 1);
   // Another rig is another matter.
   screen_->find<QPushButton>("anotherSession")->click();

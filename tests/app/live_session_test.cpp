@@ -108,7 +108,7 @@ void LiveSessionTest::aLiveShotIsMeasuredAndRecorded() {
   play();
   QVERIFY(screen_->isVisible("livePage"));
   QCOMPARE(screen_->words("liveTurn"), QString("Waiting for the first image"));
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   auto* shots = screen_->find<QListWidget>("liveShots");
   QCOMPARE(shots->count(), 1);
   QVERIFY(shots->item(0)->text().contains("made"));
@@ -121,7 +121,7 @@ void LiveSessionTest::aLiveShotIsMeasuredAndRecorded() {
   QVERIFY(record->frames(sessions->front().id)->front().complete);
   QSignalSpy wanted(&screen_->place(), &Place::shotsWanted);
   screen_->find<QPushButton>("lookAtLive")->click();
-  QVERIFY(wanted.wait());
+  QVERIFY(wanted.wait(kPatience_ms));
   QCOMPARE(wanted.front().front().value<ShotList>().shots.size(), std::size_t{1});
   screen_->find<QPushButton>("anotherLive")->click();
   QVERIFY(screen_->isVisible("startForm"));
@@ -130,7 +130,7 @@ void LiveSessionTest::aLiveShotIsMeasuredAndRecorded() {
 void LiveSessionTest::pictureAndPlanShowTheSameImage() {
   play();
   QSignalSpy seen(&live(), &LiveDesk::imageSeen);
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   QVERIFY(seen.count() > 3);
   auto* page = screen_->find<QWidget>("livePage");
   const SeenImage& image = *live().image();
@@ -149,9 +149,9 @@ void LiveSessionTest::aSessionBegunFromTheFormIsEndedByKey() {
   screen_->find<QLineEdit>("rigFile")->setText(kClipFolder + "rig.json");
   screen_->find<QLineEdit>("rigTable")->setText(kClipFolder + "table.json");
   screen_->find<QPushButton>("beginSession")->click();
-  QTRY_VERIFY_WITH_TIMEOUT(live().state() == LiveState::Running || live().state() == LiveState::Done, 60'000);
+  QTRY_VERIFY(live().state() == LiveState::Running || live().state() == LiveState::Done);
   screen_->actions().at(ActionId::EndSession)->trigger();
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 60'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   auto record = Record::open(screen_->record().toStdString());
   QVERIFY(record->frames(record->sessions()->front().id)->front().complete);
 }
@@ -160,15 +160,15 @@ void LiveSessionTest::aSuggestionIsShownWhenAskedForAndKeptWithTheShot() {
   // The strike comes at about 3.4 s.
   const auto camera = std::make_shared<HeldFilm>(kClipFolder + "stop-shot.mp4", 2.5);
   live().start(options(*screen_), camera);
-  QTRY_VERIFY_WITH_TIMEOUT(live().image() != nullptr && live().image()->picture.time_s > 1.0, 60'000);
+  QTRY_VERIFY(live().image() != nullptr && live().image()->picture.time_s > 1.0);
   QCOMPARE(screen_->words("liveTurn"), QString("Waiting for the first shot"));
   QVERIFY(live().suggestion().found() == nullptr);
   screen_->actions().at(ActionId::ShowSuggestion)->trigger();
-  QTRY_VERIFY_WITH_TIMEOUT(live().suggestion().found() != nullptr, 60'000);
+  QTRY_VERIFY(live().suggestion().found() != nullptr);
   auto* page = screen_->find<QWidget>("livePage");
   QVERIFY(page->findChild<QListWidget*>("suggestedPlans")->count() > 0);
   camera->goOn();
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   // Hidden again with the shot, and remembered with it.
   QVERIFY(!live().suggestion().isWanted());
   auto record = Record::open(screen_->record().toStdString());
@@ -180,7 +180,7 @@ void LiveSessionTest::aSuggestionIsShownWhenAskedForAndKeptWithTheShot() {
 /// The clip begins in the middle of a frame: nobody told who plays which group.
 void LiveSessionTest::whatTheRefereeAsksIsAnsweredByOneKey() {
   play();
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   QVERIFY(live().shots().question().has_value());
   const RuledShot before = live().shots().all().front()->ruling->ruled;
   const std::size_t asked = before.ruling.questions.size();
@@ -208,7 +208,7 @@ void LiveSessionTest::anAnswerGivenAtOnceIsInTheRecordWhenTheSessionEnds() {
     if (!answered && live().shots().question()) answered = live().shots().answer(0);
   });
   play();
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   QVERIFY(answered);
   QTRY_COMPARE(live().shots().all().front()->ruling->ruled.said.answers.size(), std::size_t{1});
   auto record = Record::open(screen_->record().toStdString());
@@ -231,7 +231,7 @@ void LiveSessionTest::theFilmIsKeptBesideTheRecordOfThoseWhoAgreed() {
     }
   }
   live().start(options(*screen_), std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken), true);
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   QVERIFY(screen_->words("liveFilm").contains("Filming"));
   QVERIFY(live().filmRefusal().isEmpty());
   auto record = Record::open(screen_->record().toStdString());
@@ -252,7 +252,7 @@ void LiveSessionTest::theFilmIsKeptBesideTheRecordOfThoseWhoAgreed() {
 
 void LiveSessionTest::withoutConsentNoFilmIsKeptAndTheSessionGoesOn() {
   live().start(options(*screen_), std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken), true);
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
   QVERIFY(screen_->words("liveFilm").contains("Ada"));
   QVERIFY(screen_->words("liveFilm").contains("consent"));
   QCOMPARE(live().shots().all().size(), std::size_t{1});
@@ -263,17 +263,17 @@ void LiveSessionTest::withoutConsentNoFilmIsKeptAndTheSessionGoesOn() {
 
 void LiveSessionTest::aSourceThatCannotBeReadIsOneSentence() {
   play(screen_->file("gone.mp4"));
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("sessionMessage"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("sessionMessage"));
   QVERIFY(screen_->words("sessionMessage").contains("gone.mp4"));
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("startForm"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("startForm"));
   QVERIFY(Record::open(screen_->record().toStdString())->sessions()->empty());
 }
 
 void LiveSessionTest::imagesOfAnotherSizeAreRefused() {
   play(QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/films/turn-0.mp4"));
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("sessionMessage"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("sessionMessage"));
   QVERIFY(screen_->words("sessionMessage").contains("turn-0.mp4"));
-  QTRY_VERIFY_WITH_TIMEOUT(screen_->isVisible("startForm"), 60'000);
+  QTRY_VERIFY(screen_->isVisible("startForm"));
   QVERIFY(Record::open(screen_->record().toStdString())->sessions()->empty());
 }
 
@@ -319,12 +319,12 @@ void LiveSessionTest::everyFormOfACamerasImageBecomesThePicture() {
 
 void LiveSessionTest::theRigIsCheckedAsTheSessionBegins() {
   play();
-  QTRY_VERIFY_WITH_TIMEOUT(live().lastCheck() != nullptr, 120'000);
+  QTRY_VERIFY(live().lastCheck() != nullptr);
   QTRY_VERIFY(screen_->isVisible("liveCheck"));
   QVERIFY2(screen_->words("liveCheck").contains("it fits"), qPrintable(screen_->words("liveCheck")));
   // What fits is no news: it is said beside the counts alone.
   QVERIFY(!screen_->words("sessionMessage").contains("checked"));
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
 }
 
 void LiveSessionTest::aCameraThatWasPushedIsSaidAtOnce() {
@@ -334,11 +334,11 @@ void LiveSessionTest::aCameraThatWasPushedIsSaidAtOnce() {
   made.rig = screen_->file("pushed.json").toStdString();
   QVERIFY(writeRigFile(made.rig, pushed).has_value());
   live().start(made, std::make_shared<PacedFilm>(kClipFolder + "stop-shot.mp4", FilmPace::AsTaken));
-  QTRY_VERIFY_WITH_TIMEOUT(live().lastCheck() != nullptr, 120'000);
+  QTRY_VERIFY(live().lastCheck() != nullptr);
   QTRY_VERIFY(screen_->isVisible("sessionMessage"));
   const QString said = screen_->words("sessionMessage");
   QVERIFY2(said.contains("moved by 2") && said.contains("pushed.json"), qPrintable(said));
-  QTRY_COMPARE_WITH_TIMEOUT(live().state(), LiveState::Done, 120'000);
+  QTRY_COMPARE(live().state(), LiveState::Done);
 }
 
 FERRULE_TEST(LiveSessionTest)

@@ -52,7 +52,7 @@ void ReportsStoryTest::init() {
   place_->openRecord(squadRecord());
   place_->resize(1280, 800);
   place_->show();
-  QTRY_VERIFY_WITH_TIMEOUT(place_->report().has_value(), 30'000);
+  QTRY_VERIFY(place_->report().has_value());
 }
 
 void ReportsStoryTest::cleanup() {
@@ -138,7 +138,7 @@ void ReportsStoryTest::everyLanguageIsTaggedInItsOrder() {
 void ReportsStoryTest::theNoteIsPrinted() {
   QSignalSpy shown(place_.get(), &ReportsPlace::shown);
   QTest::keyClicks(find<QPlainTextEdit>("coachNote"), "Keep the bridge low");
-  QVERIFY(shown.wait());
+  QVERIFY(shown.wait(kPatience_ms));
   QVERIFY(printed().contains("Keep the bridge low"));
 }
 
@@ -148,7 +148,7 @@ void ReportsStoryTest::aPeriodWithoutShotsIsSaidOnPaperToo() {
   QSignalSpy shown(place_.get(), &ReportsPlace::shown);
   auto* period = find<QComboBox>("reportPeriod");
   period->setCurrentIndex(period->count() - 1);
-  QTRY_COMPARE_WITH_TIMEOUT(find<SheetsView>("sheets")->sheetCount(), 1, 30'000);
+  QTRY_COMPARE(find<SheetsView>("sheets")->sheetCount(), 1);
   QVERIFY(!printed().contains(QRegularExpression("0\\s?%")));
 }
 

@@ -8,6 +8,7 @@
 
 #include "app/session/session_place.h"
 #include "tests/app/fresh_settings.h"
+#include "tests/support/patience.h"
 
 namespace ferrule {
 
@@ -23,7 +24,7 @@ class SessionScreen {
     QSignalSpy changed(&place_->desk(), &HandDesk::changed);
     place_->openRecord(record());
     place_->show();
-    if (!changed.wait()) qFatal("the record was not opened");
+    if (!changed.wait(kPatience_ms)) qFatal("the record was not opened");
   }
 
   [[nodiscard]] SessionPlace& place() { return *place_; }

@@ -96,7 +96,7 @@ void SessionStoryTest::open() {
   QSignalSpy changed(&place_->desk(), &HandDesk::changed);
   place_->openRecord(folder_->filePath("sessions.sqlite"));
   place_->show();
-  QVERIFY(changed.wait());
+  QVERIFY(changed.wait(kPatience_ms));
 }
 
 void SessionStoryTest::begin(const char* game) {
@@ -105,7 +105,7 @@ void SessionStoryTest::begin(const char* game) {
   find<QComboBox>("sessionGame")->setCurrentIndex(find<QComboBox>("sessionGame")->findData(game));
   QSignalSpy changed(&place_->desk(), &HandDesk::changed);
   find<QPushButton>("beginSession")->click();
-  QVERIFY(changed.wait());
+  QVERIFY(changed.wait(kPatience_ms));
   QVERIFY(place_->desk().hand() != nullptr);
 }
 
@@ -256,7 +256,7 @@ void SessionStoryTest::aSuggestionIsShownWhenAskedForAndKeptWithItsShot() {
   QVERIFY(!find<QLabel>("suggestion")->isVisible());
   press(ActionId::ShowSuggestion);
   QVERIFY(find<QLabel>("suggestion")->isVisible());
-  QTRY_VERIFY_WITH_TIMEOUT(place_->desk().suggestion() != nullptr, 30000);
+  QTRY_VERIFY(place_->desk().suggestion() != nullptr);
   QTRY_VERIFY(find<QListWidget>("suggestedPlans")->count() > 0);
   QVERIFY(find<QListWidget>("suggestedPlans")->item(0)->text().startsWith("1  "));
   QVERIFY(place_->desk().shownPlan() != nullptr);
@@ -273,7 +273,7 @@ void SessionStoryTest::anotherPlanAndAnotherStrikeCanBeLookedAt() {
   HandDesk& desk = place_->desk();
   desk.put(BallName(1), {0.9, -0.35}, 0.0);
   press(ActionId::ShowSuggestion);
-  QTRY_VERIFY_WITH_TIMEOUT(desk.suggestion() != nullptr && desk.suggestion()->final, 30000);
+  QTRY_VERIFY(desk.suggestion() != nullptr && desk.suggestion()->final);
   auto* plans = find<QListWidget>("suggestedPlans");
   QVERIFY(plans->count() > 1);
   plans->setCurrentRow(1);
@@ -283,7 +283,7 @@ void SessionStoryTest::anotherPlanAndAnotherStrikeCanBeLookedAt() {
   const PlayedPlan before = *desk.shownPlan();
   auto* speed = find<QDoubleSpinBox>("wishedSpeed");
   speed->setValue(speed->value() + 0.3);
-  QTRY_VERIFY_WITH_TIMEOUT(desk.shownPlan()->ranked.rank == 0 || desk.triedInVain(), 10000);
+  QTRY_VERIFY(desk.shownPlan()->ranked.rank == 0 || desk.triedInVain());
   if (!desk.triedInVain()) {
     QCOMPARE(desk.shownPlan()->ranked.plan.ball, before.ranked.plan.ball);
     QVERIFY(desk.shownPlan()->ranked.plan.strike.speed_mps > before.ranked.plan.strike.speed_mps);
@@ -293,7 +293,7 @@ void SessionStoryTest::anotherPlanAndAnotherStrikeCanBeLookedAt() {
   auto* level = find<QComboBox>("suggestionLevel");
   level->setCurrentIndex(3);
   emit level->activated(3);
-  QTRY_VERIFY_WITH_TIMEOUT(desk.suggestion() != nullptr && desk.suggestion()->final, 30000);
+  QTRY_VERIFY(desk.suggestion() != nullptr && desk.suggestion()->final);
   QVERIFY(!desk.suggestion()->estimate.has_value());
   QCOMPARE(desk.suggestion()->scatter, scatterOf(PlayerLevel::Expert));
 }
@@ -309,7 +309,7 @@ void SessionStoryTest::anEndedSessionIsJudged() {
   const FrameId frame = desk.hand()->place.frame;
   QSignalSpy judged(&desk, &HandDesk::judged);
   press(ActionId::EndSession);
-  QTRY_COMPARE_WITH_TIMEOUT(judged.count(), 1, 60000);
+  QTRY_COMPARE(judged.count(), 1);
   auto record = Record::open(path.toStdString());
   QVERIFY(record.has_value());
   const auto shots = record->shots(frame);
@@ -327,10 +327,10 @@ void SessionStoryTest::ballsArePutWhereAPhotoShowsThem() {
   QVERIFY(message.text().contains("Set-up"));  // no rig yet
   setRigInUse({QStringLiteral("club"), kClip + QStringLiteral("rig.json"), kClip + QStringLiteral("table.json")});
   place_->putFromPhoto(kClip + QStringLiteral("rig.json"));
-  QTRY_VERIFY_WITH_TIMEOUT(message.text().contains("rig.json"), 30'000);
+  QTRY_VERIFY(message.text().contains("rig.json"));
   QCOMPARE(state().balls, racked);
   place_->putFromPhoto(kClip + QStringLiteral("stop-shot.mp4"));
-  QTRY_COMPARE_WITH_TIMEOUT(state().balls.size(), std::size_t{2}, 30'000);
+  QTRY_COMPARE(state().balls.size(), std::size_t{2});
   // Where truth.json of the clip has the 3.
   QVERIFY(message.text().contains("check them"));
   QVERIFY(distance(ballIn(state().balls, BallName(3))->position, {0.5865, 0.19643}) < 0.002);

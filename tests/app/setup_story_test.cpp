@@ -59,7 +59,7 @@ class SetupStoryTest : public QObject {
   [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
   [[nodiscard]] QString message() const { return words("setupMessage"); }
   SetupDesk& desk() { return place_->desk(); }
-  void waitForWork() { QTRY_VERIFY_WITH_TIMEOUT(!desk().job().isRunning(), 120'000); }
+  void waitForWork() { QTRY_VERIFY(!desk().job().isRunning()); }
   /// Everything that the clip of the tests gives.
   void putInClip();
 

@@ -18,6 +18,7 @@ class ImageQueueTest : public QObject {
   void aClosedQueueHandsOutWhatWaits();
   void aStopEndsTheWaiting();
   void whatComesLaterIsWaitedFor();
+  void theWitnessSeesEveryImageAndIsWaitedForToo();
 
  private:
   static cv::Mat picture(int grey) { return {2, 3, CV_8UC3, cv::Scalar::all(grey)}; }
@@ -109,6 +110,22 @@ void ImageQueueTest::whatComesLaterIsWaitedFor() {
     queue.close();
   }
   QCOMPARE(numbers, (std::vector<long>{0, 1, 2, 3, 4}));
+}
+
+void ImageQueueTest::theWitnessSeesEveryImageAndIsWaitedForToo() {
+  ImageQueue queue(1);
+  std::vector<double> seen_s;
+  bool room = true;
+  queue.setWitness({[&](const cv::Mat&, double time_s) { seen_s.push_back(time_s); }, [&] { return room; }});
+  QVERIFY(queue.hasRoom());
+  room = false;
+  QVERIFY(!queue.hasRoom());
+  // A camera does not ask.
+  QVERIFY(queue.offer(picture(1), 7.0));
+  room = true;
+  QVERIFY(!queue.hasRoom());
+  QVERIFY(!queue.offer(picture(2), 7.5));
+  QCOMPARE(seen_s, (std::vector{0.0, 0.5}));
 }
 
 FERRULE_TEST(ImageQueueTest)

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 #include <cmath>
+#include <filesystem>
+#include <nlohmann/json.hpp>
 
 #include "core/measure/correct_shot.h"
 #include "core/measure/record_entries.h"
 #include "core/reading/shot_reader.h"
+#include "core/record/export_record.h"
+#include "core/record/merge_record.h"
 #include "core/record/recorded_shot.h"
 #include "tests/reading/synthetic_play.h"
 #include "tests/record/sample.h"
@@ -71,6 +75,10 @@ class ShotBoundariesTest : public QObject {
   void boundariesThatCannotBeAreRefused();
   void aPlacementIsCorrectedAndPutBack();
   void aBallThatIsMovedMovesItsPlacement();
+  void boundariesComeWithAMergedRecordAndAreTakenBackThere();
+  void boundariesOnBothSidesLeaveTheFrameAsItIsHere();
+  void whatBothPutAsideIsOneShot();
+  void anExportHoldsWhatWasPutAside();
 
  private:
   [[nodiscard]] std::vector<ShotSummary> rows() { return record_->shots(game_.frame).value(); }
@@ -89,6 +97,57 @@ class ShotBoundariesTest : public QObject {
     if (!said.correction) return false;
     const auto report = takeBackCorrection(*record_, game_.frame, *said.correction);
     return report && !report->why;
+  }
+
+  [[nodiscard]] std::string file(const char* name) const { return folder_->file(name); }
+  /// The record as it stands, in a file of its own.
+  void copyTo(const char* name) {
+    record_.reset();
+    std::filesystem::copy_file(file("a.sqlite"), file(name));
+    record_.emplace(sample::openOrDie(file("a.sqlite")));
+  }
+  /// What a record holds, without the ids that it gave.
+  [[nodiscard]] static std::vector<StoredShot> shotsOf(const std::string& path) {
+    Record record = sample::openOrDie(path);
+    std::vector<StoredShot> shots;
+    const auto frame = record.frames(record.sessions()->back().id)->front().id;
+    const auto rows = record.shots(frame);
+    for (const ShotSummary& row : *rows) {
+      StoredShot shot = *record.shot(row.id);
+      shot.id = {};
+      shot.frame = {};
+      shot.player.reset();
+      for (ValueCorrection& correction : shot.corrections) {
+        correction.id = {};
+        correction.cause.reset();
+        if (correction.corrected && (correction.field == "joined" || correction.field == "split"))
+          correction.corrected = correction.corrected->substr(0, correction.corrected->find(' '));
+      }
+      for (Note& note : shot.notes)
+        note.id = {};
+      shots.push_back(std::move(shot));
+    }
+    return shots;
+  }
+  [[nodiscard]] MergeReport merged(const char* into, const char* from) {
+    record_.reset();
+    const auto report = mergeRecord(file(into), file(from));
+    if (!report) qFatal("%s %s", report.error().subject.c_str(), report.error().detail.c_str());
+    if (!sample::openOrDie(file(into)).check()) qFatal("a broken record");
+    return *report;
+  }
+  /// Takes the only joining of a record back.
+  static void takeJoiningBack(const std::string& path) {
+    Record record = sample::openOrDie(path);
+    const auto frame = record.frames(record.sessions()->back().id)->front().id;
+    const auto corrections = record.correctionsIn(frame);
+    for (const auto& correction : *corrections) {
+      if (correction.field != "joined" || !correction.corrected) continue;
+      const auto report = takeBackCorrection(record, frame, correction.id);
+      QVERIFY(report && !report->why);
+      return;
+    }
+    QFAIL("no joining");
   }
 
   std::unique_ptr<sample::Folder> folder_;
@@ -259,6 +318,103 @@ void ShotBoundariesTest::aBallThatIsMovedMovesItsPlacement() {
   QVERIFY(takeBack(moved));
   QCOMPARE(record_->placements(game_.frame).value(), placed);
   QVERIFY(all() == before);
+}
+
+void ShotBoundariesTest::boundariesComeWithAMergedRecordAndAreTakenBackThere() {
+  {
+    // Something of its own, so that the other record gives other ids.
+    Record other = sample::openOrDie(file("b.sqlite"));
+    const auto own = sample::addGame(other);
+    for (int number : {1, 2, 3})
+      QVERIFY(other.appendShot(own.frame, sample::shot(number), sample::tracks(number), own.ada).has_value());
+  }
+  copyTo("before.sqlite");
+  const auto before = shotsOf(file("before.sqlite"));
+  // One that never saw the frame, and one that knew it whole and noted something since.
+  {
+    Record known = sample::openOrDie(file("before.sqlite"));
+    const auto frame = known.frames(known.sessions()->back().id)->front().id;
+    QVERIFY(known.addNote(known.shots(frame)->at(2).id, "late", "Dee", 9).has_value());
+  }
+  QVERIFY(say(rows()[0].id, JoinSaid{}).correction.has_value());
+  const auto joined = shotsOf(file("a.sqlite"));
+  QCOMPARE(joined.size(), std::size_t{2});
+
+  QCOMPARE(merged("b.sqlite", "a.sqlite").shots, 2);
+  Record fresh = sample::openOrDie(file("b.sqlite"));
+  const auto sessions = fresh.sessions();
+  QCOMPARE(sessions->size(), std::size_t{2});
+
+  const MergeReport report = merged("before.sqlite", "a.sqlite");
+  QCOMPARE(report.framesUpdated, 1);
+  QCOMPARE(report.framesApart, 0);
+  QCOMPARE(report.shots, 0);
+  auto now = shotsOf(file("before.sqlite"));
+  QCOMPARE(now.size(), std::size_t{2});
+  QCOMPARE(now[1].notes.size(), std::size_t{1});
+  QCOMPARE(now[1].notes.front().text, std::string("late"));
+  now[1].notes.clear();
+  QVERIFY(now == joined);
+  QVERIFY(merged("before.sqlite", "a.sqlite").isEmpty());
+  takeJoiningBack(file("before.sqlite"));
+  now = shotsOf(file("before.sqlite"));
+  QCOMPARE(now.size(), before.size());
+  now[2].notes.clear();
+  QVERIFY(now == before);
+}
+
+void ShotBoundariesTest::boundariesOnBothSidesLeaveTheFrameAsItIsHere() {
+  copyTo("other.sqlite");
+  QVERIFY(say(rows()[0].id, JoinSaid{}).correction.has_value());
+  {
+    Record other = sample::openOrDie(file("other.sqlite"));
+    const auto frame = other.frames(other.sessions()->back().id)->front().id;
+    const auto second = other.shots(frame)->at(1).id;
+    QVERIFY(other.correctShot(second, ShotField::Outcome, std::string("safety"), "Dee", 5).has_value());
+  }
+  const auto here = shotsOf(file("a.sqlite"));
+  const MergeReport report = merged("a.sqlite", "other.sqlite");
+  QCOMPARE(report.framesApart, 1);
+  QCOMPARE(report.framesUpdated, 0);
+  QVERIFY(shotsOf(file("a.sqlite")) == here);
+  QCOMPARE(merged("other.sqlite", "a.sqlite").framesApart, 1);
+}
+
+void ShotBoundariesTest::whatBothPutAsideIsOneShot() {
+  QVERIFY(say(rows()[0].id, JoinSaid{}).correction.has_value());
+  {
+    Record other = sample::openOrDie(file("b.sqlite"));
+    const auto own = sample::addGame(other);
+    QVERIFY(other.appendShot(own.frame, sample::shot(1), sample::tracks(1), own.ada).has_value());
+  }
+  (void)merged("b.sqlite", "a.sqlite");
+  // Later one more correction here: it comes, and the shot that was put aside is still one.
+  record_.emplace(sample::openOrDie(file("a.sqlite")));
+  const auto last = rows()[1].id;
+  QVERIFY(record_->correctShot(last, ShotField::Outcome, std::string("safety"), "Dee", 500).has_value());
+  const MergeReport report = merged("b.sqlite", "a.sqlite");
+  QCOMPARE(report.framesUpdated, 1);
+  QCOMPARE(report.shots, 0);
+  QVERIFY(merged("b.sqlite", "a.sqlite").isEmpty());
+}
+
+void ShotBoundariesTest::anExportHoldsWhatWasPutAside() {
+  const ShotId second = rows()[1].id;
+  QVERIFY(say(rows()[0].id, JoinSaid{}).correction.has_value());
+  const auto report = exportRecord(*record_, {file("out"), std::nullopt});
+  QVERIFY(report.has_value());
+  // One of the two parts is no shot of its own any more: it is not counted, and no row of the table.
+  QCOMPARE(report->shots, 2);
+  const auto all = nlohmann::json::parse(*readTextFile(file("out/record.json")));
+  const auto& frame = all["sessions"][0]["frames"][0];
+  QCOMPARE(frame["shots"].size(), std::size_t{2});
+  QCOMPARE(frame["put_aside"].size(), std::size_t{1});
+  const auto& aside = frame["put_aside"][0];
+  QCOMPARE(aside["number"].get<std::int64_t>(), -second.value);
+  QVERIFY(aside["tracks"].size() > 1);
+  // The correction names it.
+  const auto said = frame["shots"][0]["corrections"][0]["corrected"].get<std::string>();
+  QVERIFY(said.ends_with(" " + std::to_string(second.value)));
 }
 
 FERRULE_TEST(ShotBoundariesTest)

@@ -5,6 +5,8 @@
 #include <functional>
 #include <memory>
 
+#include "tests/support/patience.h"
+
 namespace ferrule {
 
 using TestMaker = std::function<std::unique_ptr<QObject>()>;
