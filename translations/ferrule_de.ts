@@ -644,6 +644,14 @@
             <source>Let the film be heard while it plays, or not</source>
             <translation>Den Film beim Abspielen hören lassen oder nicht</translation>
         </message>
+        <message>
+            <source>Fell &amp;too</source>
+            <translation>F&amp;iel auch</translation>
+        </message>
+        <message>
+            <source>The chosen ball fell in its pocket with the last shot, as on a break; dragging it into a pocket says the same</source>
+            <translation>Die gewählte Kugel fiel beim letzten Stoß auch in ihre Tasche, etwa beim Anstoß; sie in eine Tasche zu ziehen sagt dasselbe</translation>
+        </message>
     </context>
     <context>
         <name>AnswerWords</name>
@@ -8616,6 +8624,10 @@
             <source>Coach</source>
             <translation>Trainer</translation>
         </message>
+        <message>
+            <source>Put the shot in first; then choose the ball that fell with it, and its pocket.</source>
+            <translation>Erst den Stoß eintragen; dann die Kugel wählen, die dabei auch fiel, und ihre Tasche.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetUpSection</name>
@@ -9440,8 +9452,8 @@
     <context>
         <name>ferrule::TableEditor</name>
         <message>
-            <source>Table; tab chooses a ball, the arrow keys move it</source>
-            <translation>Tisch; die Tabulatortaste wählt eine Kugel, die Pfeiltasten bewegen sie</translation>
+            <source>Table; tab chooses a ball, the arrow keys move it, page up and down choose its pocket</source>
+            <translation>Tisch; Tabulator wählt eine Kugel, die Pfeiltasten bewegen sie, Bild auf und Bild ab wählen ihre Tasche</translation>
         </message>
     </context>
     <context>

@@ -644,6 +644,14 @@
             <source>Let the film be heard while it plays, or not</source>
             <translation>Oír el video mientras se reproduce, o no</translation>
         </message>
+        <message>
+            <source>Fell &amp;too</source>
+            <translation>T&amp;ambién cayó</translation>
+        </message>
+        <message>
+            <source>The chosen ball fell in its pocket with the last shot, as on a break; dragging it into a pocket says the same</source>
+            <translation>La bola elegida también cayó en su tronera con el último tiro, por ejemplo en el saque; arrastrarla a una tronera dice lo mismo</translation>
+        </message>
     </context>
     <context>
         <name>AnswerWords</name>
@@ -8616,6 +8624,10 @@
             <source>Coach</source>
             <translation>Entrenador</translation>
         </message>
+        <message>
+            <source>Put the shot in first; then choose the ball that fell with it, and its pocket.</source>
+            <translation>Anote primero el tiro; elija luego la bola que cayó también y su tronera.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetUpSection</name>
@@ -9440,8 +9452,8 @@
     <context>
         <name>ferrule::TableEditor</name>
         <message>
-            <source>Table; tab chooses a ball, the arrow keys move it</source>
-            <translation>Mesa; el tabulador elige una bola, las teclas de flecha la mueven</translation>
+            <source>Table; tab chooses a ball, the arrow keys move it, page up and down choose its pocket</source>
+            <translation>Mesa; el tabulador elige una bola, las flechas la mueven, retroceso y avance de página eligen su tronera</translation>
         </message>
     </context>
     <context>

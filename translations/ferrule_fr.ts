@@ -644,6 +644,14 @@
             <source>Let the film be heard while it plays, or not</source>
             <translation>Faire entendre le film pendant la lecture, ou non</translation>
         </message>
+        <message>
+            <source>Fell &amp;too</source>
+            <translation>&amp;Aussi tombée</translation>
+        </message>
+        <message>
+            <source>The chosen ball fell in its pocket with the last shot, as on a break; dragging it into a pocket says the same</source>
+            <translation>La bille choisie est aussi tombée dans sa poche au dernier coup, par exemple à la casse ; la tirer dans une poche dit la même chose</translation>
+        </message>
     </context>
     <context>
         <name>AnswerWords</name>
@@ -8616,6 +8624,10 @@
             <source>Coach</source>
             <translation>Entraîneur</translation>
         </message>
+        <message>
+            <source>Put the shot in first; then choose the ball that fell with it, and its pocket.</source>
+            <translation>Inscrivez d’abord le coup ; choisissez ensuite la bille qui est aussi tombée, et sa poche.</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetUpSection</name>
@@ -9440,8 +9452,8 @@
     <context>
         <name>ferrule::TableEditor</name>
         <message>
-            <source>Table; tab chooses a ball, the arrow keys move it</source>
-            <translation>Table ; Tab choisit une bille, les touches fléchées la déplacent</translation>
+            <source>Table; tab chooses a ball, the arrow keys move it, page up and down choose its pocket</source>
+            <translation>Table ; la tabulation choisit une bille, les flèches la déplacent, page précédente et page suivante choisissent sa poche</translation>
         </message>
     </context>
     <context>

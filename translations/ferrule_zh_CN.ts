@@ -644,6 +644,14 @@
             <source>Let the film be heard while it plays, or not</source>
             <translation>播放视频时是否出声</translation>
         </message>
+        <message>
+            <source>Fell &amp;too</source>
+            <translation>也进袋(&amp;T)</translation>
+        </message>
+        <message>
+            <source>The chosen ball fell in its pocket with the last shot, as on a break; dragging it into a pocket says the same</source>
+            <translation>所选的球在上一杆也进了它的袋，例如开球时；把球拖进袋口也一样</translation>
+        </message>
     </context>
     <context>
         <name>AnswerWords</name>
@@ -8576,6 +8584,10 @@
             <source>Coach</source>
             <translation>教练</translation>
         </message>
+        <message>
+            <source>Put the shot in first; then choose the ball that fell with it, and its pocket.</source>
+            <translation>请先记录这一杆，再选出同时进袋的球和它的袋口。</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::SetUpSection</name>
@@ -9398,8 +9410,8 @@
     <context>
         <name>ferrule::TableEditor</name>
         <message>
-            <source>Table; tab chooses a ball, the arrow keys move it</source>
-            <translation>球台；Tab键选球，方向键移动</translation>
+            <source>Table; tab chooses a ball, the arrow keys move it, page up and down choose its pocket</source>
+            <translation>球台；Tab 键选球，方向键移动它，上翻页和下翻页键选它的袋口</translation>
         </message>
     </context>
     <context>

@@ -35,10 +35,12 @@ void ReviewPlace::connectPlaces() {
     showMoving();
     nudges_.start();
   });
-  connect(editor_, &TableEditor::ballTaken, this, [this] {
+  const auto keepIt = [this] {
     showMoving();
     tell(tr("A ball cannot be taken away here; correct the result when it fell."));
-  });
+  };
+  connect(editor_, &TableEditor::ballTaken, this, keepIt);
+  connect(editor_, &TableEditor::ballFell, this, keepIt);
   connect(editor_, &PictureView::pointed, editor_, &PictureView::setLit);
 }
 

@@ -143,6 +143,20 @@ void HandDesk::take(BallName ball) {
   edited();
 }
 
+void HandDesk::fell(BallName ball, PocketName pocket) {
+  if (hand_ == nullptr) return;
+  hand_->session.ballFell(ball, pocket);
+  edited();
+}
+
+bool HandDesk::chosenFell() {
+  if (hand_ == nullptr || !chosen_ || !pocket_) return false;
+  const auto& shots = hand_->session.state().shots;
+  if (shots.empty() || ballIn(shots.back().after, *chosen_) == nullptr) return false;
+  fell(*chosen_, *pocket_);
+  return true;
+}
+
 void HandDesk::rack() {
   if (hand_ == nullptr) return;
   hand_->session.setBalls(hand_->session.rackedBalls());
@@ -186,7 +200,7 @@ void HandDesk::choose(std::optional<BallName> ball) {
 }
 
 void HandDesk::aimAt(PocketName pocket) {
-  if (!target()) return;
+  if (!chosen_) return;
   pocket_ = pocket;
   emit changed();
 }
@@ -198,7 +212,7 @@ bool HandDesk::log(Outcome outcome, std::optional<MissSide> missSide, std::optio
   said.outcome = outcome;
   said.ball = outcome == Outcome::Break ? std::nullopt : target();
   // A safety is played to no pocket.
-  if (outcome != Outcome::Safety && outcome != Outcome::Break) said.pocket = pocket_;
+  if (said.ball && outcome != Outcome::Safety) said.pocket = pocket_;
   said.missSide = missSide;
   said.foul = foul;
   hand_->session.log(said, static_cast<double>(clock_() - hand_->place.started) / 1000.0, suggestions_.text());

@@ -35,6 +35,10 @@ class HandDesk : public QObject {
   /// there is room.
   void bring(BallName ball);
   void take(BallName ball);
+  /// It fell with the last shot too.
+  void fell(BallName ball, PocketName pocket);
+  /// The chosen ball, in its pocket. False when none is chosen, or no shot was put in that could have sent it there.
+  bool chosenFell();
   void rack();
   /// Puts the balls where a photo shows them, as one step of undo; those that the game does not use stay away. Long
   /// work: photoTaken() or failed() follows.

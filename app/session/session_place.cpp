@@ -102,6 +102,7 @@ SessionPlace::SessionPlace(const ActionSet& actions, HandDesk::Clock clock, Proj
   connectLive();
   connect(table_, &TableEditor::ballPut, &desk_, &HandDesk::put);
   connect(table_, &TableEditor::ballTaken, &desk_, &HandDesk::take);
+  connect(table_, &TableEditor::ballFell, &desk_, &HandDesk::fell);
   connect(table_, &TableEditor::ballChosen, &desk_, &HandDesk::choose);
   connect(table_, &TableEditor::pocketChosen, &desk_, &HandDesk::aimAt);
   connect(table_, &PictureView::pointed, table_, &PictureView::setLit);
@@ -194,15 +195,17 @@ QWidget* SessionPlace::makePanel(const ActionSet& actions) {
   auto* grid = new QGridLayout(pad_);
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setSpacing(4);
-  constexpr std::array kPad{ActionId::LogMade,   ActionId::LogMissed,  ActionId::LogThick, ActionId::LogThin,
-                            ActionId::LogSafety, ActionId::LogScratch, ActionId::LogFoul,  ActionId::LogBreak};
+  constexpr std::array kPad{ActionId::LogMade, ActionId::LogMissed, ActionId::LogThick,
+                            ActionId::LogThin, ActionId::LogSafety, ActionId::LogScratch,
+                            ActionId::LogFoul, ActionId::LogBreak,  ActionId::LogFell};
   for (std::size_t i = 0; i < kPad.size(); ++i) {
     QAction* action = actions.at(kPad[i]);
     QToolButton* button = raisedButton(action);
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     button->setMinimumHeight(kPadRow_px);
-    grid->addWidget(button, static_cast<int>(i / 2), static_cast<int>(i % 2));
+    const bool alone = i + 1 == kPad.size() && i % 2 == 0;
+    grid->addWidget(button, static_cast<int>(i / 2), static_cast<int>(i % 2), 1, alone ? 2 : 1);
   }
   auto* edits = new QHBoxLayout;
   edits->setSpacing(4);
@@ -284,6 +287,11 @@ bool SessionPlace::act(ActionId action) {
       return true;
     case ActionId::LogBreak:
       log(Outcome::Break);
+      return true;
+    case ActionId::LogFell:
+      if (desk_.hand() == nullptr) return true;
+      tell(desk_.chosenFell() ? QString()
+                              : tr("Put the shot in first; then choose the ball that fell with it, and its pocket."));
       return true;
     case ActionId::ShowSuggestion:
       desk_.showSuggestion(!desk_.suggestions().isWanted(), suggestion_->level());

@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QKeyEvent>
+#include <QMetaMethod>
 #include <QMouseEvent>
 #include <QPainter>
 
@@ -26,12 +27,16 @@ bool isNudge(int key) {
   return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
 }
 
+bool isPage(int key) {
+  return key == Qt::Key_PageUp || key == Qt::Key_PageDown;
+}
+
 }  // namespace
 
 TableEditor::TableEditor(QWidget* parent) : PlanPicture(parent) {
   setObjectName(QStringLiteral("tableEditor"));
   speakAs(this, QAccessible::Graphic);
-  setAccessibleName(tr("Table; tab chooses a ball, the arrow keys move it"));
+  setAccessibleName(tr("Table; tab chooses a ball, the arrow keys move it, page up and down choose its pocket"));
   setFocusPolicy(Qt::StrongFocus);
 }
 
@@ -61,6 +66,23 @@ std::optional<PocketName> TableEditor::pocketUnder(const QPointF& place) const {
     if (distance(point, pocket.mouth) <= kPocketReach * pocket.mouth_m / 2.0) return pocket.name;
   }
   return std::nullopt;
+}
+
+std::optional<PocketName> TableEditor::pocketTaking(const QPointF& place) const {
+  const TablePoint point = mapping().tableFromScreen(place);
+  const Table& table = measured().table;
+  const bool lies = std::abs(point.x) < table.length_m / 2.0 && std::abs(point.y) < table.width_m / 2.0;
+  return lies ? std::nullopt : pocketUnder(place);
+}
+
+bool TableEditor::choosesPockets() const {
+  return isSignalConnected(QMetaMethod::fromSignal(&TableEditor::pocketChosen));
+}
+
+void TableEditor::choosePocket(int step) {
+  const auto all = static_cast<int>(kPocketNames.size());
+  const int next = pocket_ ? (static_cast<int>(*pocket_) + step + all) % all : 0;
+  emit pocketChosen(kPocketNames[static_cast<std::size_t>(next)]);
 }
 
 void TableEditor::mousePressEvent(QMouseEvent* event) {
@@ -100,7 +122,9 @@ void TableEditor::mouseReleaseEvent(QMouseEvent* event) {
   drag_.reset();
   update();
   if (!drag.moved) return;
-  if (!mapping().outline(measured().table).contains(event->position())) {
+  if (const auto pocket = pocketTaking(event->position())) {
+    emit ballFell(drag.ball, *pocket);
+  } else if (!mapping().outline(measured().table).contains(event->position())) {
     emit ballTaken(drag.ball);
   } else {
     emit ballPut(drag.ball, drag.place, kReach_px / mapping().scale());
@@ -116,7 +140,8 @@ bool TableEditor::event(QEvent* event) {
   if (event->type() == QEvent::ShortcutOverride) {
     // The window's keys for stepping through a film are the ones that move a ball here.
     const int key = static_cast<QKeyEvent*>(event)->key();
-    if (chosen_ && (isNudge(key) || key == Qt::Key_Delete || key == Qt::Key_Backspace)) {
+    if (chosen_ &&
+        (isNudge(key) || (isPage(key) && choosesPockets()) || key == Qt::Key_Delete || key == Qt::Key_Backspace)) {
       event->accept();
       return true;
     }
@@ -154,6 +179,10 @@ void TableEditor::keyPressEvent(QKeyEvent* event) {
   }
   if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
     emit ballTaken(ball->ball);
+    return;
+  }
+  if (isPage(event->key()) && choosesPockets()) {
+    choosePocket(event->key() == Qt::Key_PageDown ? 1 : -1);
     return;
   }
   if (!isNudge(event->key())) {

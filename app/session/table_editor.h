@@ -8,8 +8,8 @@
 namespace ferrule {
 
 /// The table from above with balls that can be moved: dragged with the mouse, or chosen with the tab key and moved with
-/// the arrow keys (1 mm, with Shift 10 mm). A click chooses a ball or a pocket; Delete, or letting go of a ball beside
-/// the table, takes it away.
+/// the arrow keys (1 mm, with Shift 10 mm). A click, or the page keys, choose its pocket; Delete, or letting go of a
+/// ball beside the table, takes it away; in a pocket, it fell.
 class TableEditor : public PlanPicture {
   Q_OBJECT
  public:
@@ -26,6 +26,8 @@ class TableEditor : public PlanPicture {
   /// Let go near a place, m; reach_m: how far it may be drawn from there.
   void ballPut(ferrule::BallName ball, ferrule::TablePoint near, double reach_m);
   void ballTaken(ferrule::BallName ball);
+  /// Let go in a pocket.
+  void ballFell(ferrule::BallName ball, ferrule::PocketName pocket);
   void ballChosen(std::optional<ferrule::BallName> ball);
   void pocketChosen(ferrule::PocketName pocket);
 
@@ -50,6 +52,11 @@ class TableEditor : public PlanPicture {
   };
 
   [[nodiscard]] std::optional<PocketName> pocketUnder(const QPointF& place) const;
+  /// Past the cushions' noses, where no ball can lie.
+  [[nodiscard]] std::optional<PocketName> pocketTaking(const QPointF& place) const;
+  /// Where nobody asks for a pocket, the page keys stay the window's.
+  [[nodiscard]] bool choosesPockets() const;
+  void choosePocket(int step);
   void chooseNext(int step);
   void paintAim(QPainter& painter) const;
   void paintPlan(QPainter& painter) const;

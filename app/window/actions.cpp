@@ -119,6 +119,11 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions", "Another foul, to be chosen"), "", "F"},
     ActionRow{ActionId::LogBreak, MenuId::Session, "logBreak", QT_TRANSLATE_NOOP("Actions", "&Break"),
               QT_TRANSLATE_NOOP("Actions", "The balls were broken"), "", "B"},
+    ActionRow{ActionId::LogFell, MenuId::Session, "logFell", QT_TRANSLATE_NOOP("Actions", "Fell &too"),
+              QT_TRANSLATE_NOOP("Actions",
+                                "The chosen ball fell in its pocket with the last shot, as on a break; "
+                                "dragging it into a pocket says the same"),
+              "", "W"},
     ActionRow{ActionId::ShowSuggestion, MenuId::Session, "showSuggestion",
               QT_TRANSLATE_NOOP("Actions", "Su&ggest a shot"),
               QT_TRANSLATE_NOOP("Actions", "Show what would be suggested here, or hide it"), "", "G", false, true},

@@ -53,6 +53,7 @@ enum class ActionId {
   LogScratch,
   LogFoul,
   LogBreak,
+  LogFell,
   ShowSuggestion,
   RackBalls,
   BallsFromPhoto,

@@ -116,6 +116,17 @@ void HandSession::takeBall(BallName ball) {
   change(std::move(next));
 }
 
+void HandSession::ballFell(BallName ball, PocketName pocket) {
+  HandState next = state_;
+  take(next.balls, ball);
+  if (!next.shots.empty() && ballIn(next.shots.back().after, ball) != nullptr) {
+    LoggedShot& last = next.shots.back();
+    last.said.others.push_back({ball, pocket});
+    take(last.after, ball);
+  }
+  change(std::move(next));
+}
+
 void HandSession::log(const HandShot& said, double time_s, std::string suggestion) {
   HandState next = state_;
   LoggedShot shot{said, time_s, state_.balls, state_.balls, std::move(suggestion)};

@@ -77,6 +77,9 @@ class HandSession {
   /// Puts a ball down, whether it lay on the table or not.
   void putBall(BallName ball, TablePoint place);
   void takeBall(BallName ball);
+  /// A ball fell with the last shot too: of a break, off another ball, or into a pocket that was not meant; the cue
+  /// ball is a scratch. Without a shot that had the ball on the table it is taken away alone.
+  void ballFell(BallName ball, PocketName pocket);
   /// The shot that was just played from where the balls lie. suggestion: see LoggedShot.
   void log(const HandShot& said, double time_s, std::string suggestion = {});
 

@@ -30,6 +30,7 @@ class SessionStoryTest : public QObject {
   void aPotWithoutABallIsAskedFor();
   void aBallIsDraggedAndDrawnToTheCushion();
   void aBallLetGoBesideTheTableIsTakenAndBroughtBack();
+  void whatFellOnTheBreakIsDraggedOrSaidByKeys();
   void arrowKeysMoveTheChosenBallByAMillimetre();
   void undoTakesEverythingBack();
   void aFoulIsChosenFromTheList();
@@ -166,6 +167,32 @@ void SessionStoryTest::aBallLetGoBesideTheTableIsTakenAndBroughtBack() {
   QVERIFY(bring != nullptr);
   bring->click();
   QVERIFY(ballIn(state().balls, kCueBall) != nullptr);
+}
+
+void SessionStoryTest::whatFellOnTheBreakIsDraggedOrSaidByKeys() {
+  begin();
+  press(ActionId::LogFell);
+  QVERIFY(find<QLabel>("sessionMessage")->isVisible());
+  press(ActionId::LogBreak);
+  const Table& measured = place_->desk().hand()->session.terms().table.table;
+  const Pocket pocket = pockets(measured)[static_cast<std::size_t>(PocketName::HeadRight)];
+  const TablePoint inside = pocket.mouth - pocket.inward * 0.02;
+  drag(onScreen(BallName{2}), table().mapping().screenFromTable(inside).toPoint());
+  QCOMPARE(state().shots.back().said.others, (std::vector<PocketedBall>{{BallName{2}, PocketName::HeadRight}}));
+  QVERIFY(ballIn(state().balls, BallName{2}) == nullptr);
+  // By keys: tab to the 1, page keys to the pocket.
+  table().setFocus();
+  QTest::keyClick(&table(), Qt::Key_Tab);
+  QTest::keyClick(&table(), Qt::Key_Tab);
+  const auto likely = place_->desk().pocket();
+  QTest::keyClick(&table(), Qt::Key_PageDown);
+  QVERIFY(place_->desk().pocket() != likely);
+  for (int i = 0; i < 6 && place_->desk().pocket() != PocketName::FootLeft; ++i)
+    QTest::keyClick(&table(), Qt::Key_PageUp);
+  press(ActionId::LogFell);
+  QCOMPARE(state().shots.back().said.others.back(), (PocketedBall{BallName{1}, PocketName::FootLeft}));
+  QVERIFY(find<QListWidget>("loggedShots")->item(0)->text().contains("1"));
+  QCOMPARE(find<QLabel>("turn")->text().left(3), QString("Ada"));
 }
 
 void SessionStoryTest::arrowKeysMoveTheChosenBallByAMillimetre() {

@@ -18,6 +18,8 @@ class HandSessionTest : public QObject {
   void aScratchTakesTheCueBallAway();
   void ballsMovedAfterAShotAreWhereItLeftThem();
   void aCueBallPutDownAfterAScratchWasPlacedByHand();
+  void whatFellOnTheBreakCountsForIt();
+  void aBallThatFellBesideThePotCounts();
   void everyEditIsUndoneAndRedone();
   void aShotIsReadAsItWasSaid();
   void aFoulIsRuledAsThePersonSawIt();
@@ -101,6 +103,42 @@ void HandSessionTest::aCueBallPutDownAfterAScratchWasPlacedByHand() {
   session.putBall(kCueBall, {0.1, 0.1});
   QVERIFY(ballIn(session.readingOf(1).after, kCueBall) == nullptr);
   QVERIFY(ballIn(session.state().balls, kCueBall) != nullptr);
+}
+
+/// World standardized rules of nine-ball: who breaks and makes a ball goes on.
+void HandSessionTest::whatFellOnTheBreakCountsForIt() {
+  HandSession session = afterTheBreak();
+  QVERIFY(session.referee()->state().atTable == Seat::Second);
+  session.ballFell(BallName{3}, PocketName::FootRight);
+  QVERIFY(session.referee()->state().atTable == Seat::First);
+  QVERIFY(ballIn(session.state().balls, BallName{3}) == nullptr);
+  const ShotReading reading = session.readingOf(0);
+  QCOMPARE(reading.pocketed, (std::vector<PocketedBall>{{BallName{3}, PocketName::FootRight}}));
+  QVERIFY(ballIn(reading.before, BallName{3}) != nullptr && ballIn(reading.after, BallName{3}) == nullptr);
+  // With the cue ball it is a scratch.
+  session.ballFell(kCueBall, PocketName::HeadLeft);
+  QVERIFY(session.readingOf(0).scratch);
+  QVERIFY(session.referee()->state().atTable == Seat::Second);
+  QVERIFY(session.referee()->state().cueBall == CueBallPlace::InHandAnywhere);
+  session.undo();
+  session.undo();
+  QVERIFY(session.readingOf(0).pocketed.empty());
+  QVERIFY(session.referee()->state().atTable == Seat::Second);
+}
+
+void HandSessionTest::aBallThatFellBesideThePotCounts() {
+  HandSession session = afterTheBreak();
+  // Before any shot of its own it is only taken away.
+  HandSession fresh(terms());
+  fresh.ballFell(kOne, PocketName::HeadLeft);
+  QVERIFY(ballIn(fresh.state().balls, kOne) == nullptr && fresh.state().shots.empty());
+  session.log({Outcome::Pot, kOne, PocketName::FootLeft, {}, {}, {}}, 9.0);
+  session.ballFell(kNine, PocketName::HeadLeft);
+  QCOMPARE(session.readingOf(1).pocketed.size(), std::size_t{2});
+  // The 9 falling off a legal shot wins the frame.
+  QVERIFY(session.referee()->state().result.has_value());
+  const auto back = handFromText(handText(session));
+  QVERIFY(back.has_value() && back->state() == session.state());
 }
 
 void HandSessionTest::everyEditIsUndoneAndRedone() {
