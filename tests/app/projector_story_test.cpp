@@ -203,17 +203,15 @@ void ProjectorStoryTest::aSessionShowsTheSuggestion() {
   ProjectorDesk& projector = screen.place().projector();
   QTRY_COMPARE(projector.shown(), QString("projectSuggestion"));
   // Some of the light is the way of the ball that is to be potted, dashed from its place.
-  QTRY_VERIFY_WITH_TIMEOUT(
-      [&] {
-        const QImage picture = projector.screen()->grab().toImage();
-        long lit = 0;
-        for (int y = 0; y < picture.height(); ++y) {
-          for (int x = 0; x < picture.width(); ++x)
-            lit += qGray(picture.pixel(x, y)) > 150 ? 1 : 0;
-        }
-        return lit > 300;
-      }(),
-      10'000);
+  QTRY_VERIFY([&] {
+    const QImage picture = projector.screen()->grab().toImage();
+    long lit = 0;
+    for (int y = 0; y < picture.height(); ++y) {
+      for (int x = 0; x < picture.width(); ++x)
+        lit += qGray(picture.pixel(x, y)) > 150 ? 1 : 0;
+    }
+    return lit > 300;
+  }());
 }
 
 void ProjectorStoryTest::aPositionFileLiesOnTheCloth() {

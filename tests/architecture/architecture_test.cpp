@@ -114,6 +114,9 @@ void ArchitectureTest::aPlantedFaultIsFound_data() {
       "name a publication");
   row("a hidden correction", "core/vision/bad.cpp", kLicence + "void f() { cv::undistort(a, b, c, d); }\n",
       "core/vision/bad.cpp:2: moves pixels outside the chain of corrections");
+  row("a test's own patience", "tests/table/bad.cpp", kLicence + "QTRY_VERIFY_WITH_TIMEOUT(x, 100);\n",
+      "waits for a time of its own");
+  row("Qt's own patience", "tests/table/bad.cpp", kLicence + "QVERIFY(spy.wait());\n", "waits for a time of its own");
   row("indented include", "core/table/bad.cpp", kLicence + "  # include \"core/physics/motion.h\"\n",
       "core/table must not know core/physics");
 }

@@ -115,7 +115,13 @@ class Check {
         "core/vision/tag_survey.cpp",      // asks whether a mirrored picture would show more
         "core/vision/board_finder.cpp",    // the same
     };
+    // How long a busy computer may take is one number; a test of its own patience fails on a slower one.
+    static const QRegularExpression kOwnPatience(R"(_WITH_TIMEOUT\(|\.wait\(\d*[\d']*\))");
+    static const QStringList kPatience{"tests/support/patience.h", "tests/architecture/architecture_test.cpp"};
     for (int i = 0; i < file_.lines.size(); ++i) {
+      if (folder_ == "tests" && !kPatience.contains(file_.path) && kOwnPatience.match(file_.lines[i]).hasMatch()) {
+        find(i + 1, "waits for a time of its own; see tests/support/patience.h");
+      }
       const bool product = file_.path.startsWith("core/") || file_.path.startsWith("app/");
       if (product && !kMayMovePixels.contains(file_.path) && kMovesPixels.match(file_.lines[i]).hasMatch()) {
         find(i + 1, "moves pixels outside the chain of corrections");
