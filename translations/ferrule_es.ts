@@ -925,6 +925,28 @@
             <comment>a band of speed and its unit</comment>
             <translation>%1 %2</translation>
         </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>Embocadas según la entrada en la tronera</translation>
+        </message>
+        <message>
+            <source>over %1°</source>
+            <translation>más de %1°</translation>
+        </message>
+        <message>
+            <source>%1 to %2°</source>
+            <translation>%1 a %2°</translation>
+        </message>
+        <message>
+            <source>corner, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>esquina, %1</translation>
+        </message>
+        <message>
+            <source>side, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>centro, %1</translation>
+        </message>
     </context>
     <context>
         <name>CheckSentence</name>
@@ -2507,6 +2529,10 @@
         <message>
             <source>no safety in this selection</source>
             <translation>ninguna defensa en esta selección</translation>
+        </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>Embocadas según la entrada en la tronera</translation>
         </message>
     </context>
     <context>

@@ -925,6 +925,28 @@
             <comment>a band of speed and its unit</comment>
             <translation>%1 %2</translation>
         </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>Réussies selon l’entrée dans la poche</translation>
+        </message>
+        <message>
+            <source>over %1°</source>
+            <translation>plus de %1°</translation>
+        </message>
+        <message>
+            <source>%1 to %2°</source>
+            <translation>%1 à %2°</translation>
+        </message>
+        <message>
+            <source>corner, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>coin, %1</translation>
+        </message>
+        <message>
+            <source>side, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>milieu, %1</translation>
+        </message>
     </context>
     <context>
         <name>CheckSentence</name>
@@ -2507,6 +2529,10 @@
         <message>
             <source>no safety in this selection</source>
             <translation>aucune défense dans cette sélection</translation>
+        </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>Réussies selon l’entrée dans la poche</translation>
         </message>
     </context>
     <context>

@@ -925,6 +925,28 @@
             <comment>a band of speed and its unit</comment>
             <translation>%1 %2</translation>
         </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>按进袋方向的进球率</translation>
+        </message>
+        <message>
+            <source>over %1°</source>
+            <translation>超过%1°</translation>
+        </message>
+        <message>
+            <source>%1 to %2°</source>
+            <translation>%1至%2°</translation>
+        </message>
+        <message>
+            <source>corner, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>角袋，%1</translation>
+        </message>
+        <message>
+            <source>side, %1</source>
+            <comment>a pocket, angles</comment>
+            <translation>中袋，%1</translation>
+        </message>
     </context>
     <context>
         <name>CheckSentence</name>
@@ -2502,6 +2524,10 @@
         <message>
             <source>no safety in this selection</source>
             <translation>此选择中没有防守</translation>
+        </message>
+        <message>
+            <source>Made by the way into the pocket</source>
+            <translation>按进袋方向的进球率</translation>
         </message>
     </context>
     <context>

@@ -192,6 +192,8 @@ std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords&
     tried += cell.tried;
   add(FigureKind::Pockets, FigureWords::tr("Made by pocket"), pocketChart(makes, words),
       tooFew(tried, kFewestForShare));
+  add(FigureKind::Entries, FigureWords::tr("Made by the way into the pocket"), entryChart(makes.byEntry, words),
+      tooFew(tried, kFewestForShare));
   add(FigureKind::SpeedAsked, FigureWords::tr("Speed asked and delivered"), speedAskedChart(history, asked, words),
       tooFew(speedAskedCount(history, asked), kFewestForSpread));
   add(FigureKind::Rest, FigureWords::tr("Where the cue ball came to rest"), restChart(history, asked, words),
@@ -248,6 +250,13 @@ std::vector<std::size_t> shotsBehind(const PlayerProgress& progress, FigureKind 
     case FigureKind::Pockets:
       return chosen(history,
                     [&](const PlayedShot& shot) { return attempted(shot) && shot.pocket == kPocketNames[spot.key]; });
+    case FigureKind::Entries:
+      return chosen(history, [&](const PlayedShot& shot) {
+        const auto entry_rad = entryAngle_rad(shot, history.tableOf(shot));
+        if (!attempted(shot) || !entry_rad) return false;
+        const std::size_t kind = isSidePocket(*shot.pocket) ? 1 : 0;
+        return spot.key == kind * kEntryBands_rad.size() + entryBand(*entry_rad);
+      });
     case FigureKind::MissSides:
       return missed(history, spot);
     case FigureKind::Conditions:

@@ -17,6 +17,7 @@ enum class FigureKind {
   MakesByCueBall,
   MakesByObjectBall,
   Pockets,
+  Entries,
   MissSides,
   MissMap,
   Target,

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
+#include "core/progress/entry_angle.h"
 #include "core/progress/trend_band.h"
 
 namespace ferrule {
@@ -57,6 +59,33 @@ std::vector<QString> cutWords(const ReportWords& words) {
     from_rad = to_rad;
   }
   return columns;
+}
+
+int triedIn(std::span<const MakeCell> cells) {
+  int tried = 0;
+  for (const MakeCell& cell : cells)
+    tried += cell.tried;
+  return tried;
+}
+
+ChartBar makeBar(const QString& label, const MakeCell& cell, const ReportWords& words) {
+  ChartBar bar;
+  bar.label = label;
+  if (cell.isEnough()) {
+    bar.value = cell.share();
+    bar.interval = cell.wilson;
+    bar.words = words.percent(cell.share()) + QStringLiteral(" %1 ").arg(kDot) + words.numbers().whole(cell.tried);
+  } else {
+    bar.words = ChartWords::tr("only %1").arg(words.numbers().whole(cell.tried));
+  }
+  return bar;
+}
+
+std::optional<Chart> ofMakes(BarChart chart, int tried, const ReportWords& words) {
+  if (tried < kFewestForShare) return std::nullopt;
+  chart.values = shareTicks(words);
+  chart.below = ChartWords::tr("Made and number tried; lines: 95\u00a0% interval.");
+  return chart;
 }
 
 }  // namespace
@@ -154,25 +183,29 @@ std::optional<Chart> makeGridChart(const MakeGrid& grid, const QString& title, d
 std::optional<Chart> pocketChart(const Makes& makes, const ReportWords& words) {
   BarChart chart;
   chart.title = ChartWords::tr("Made by pocket");
+  for (std::size_t i = 0; i < kPocketNames.size(); ++i)
+    chart.bars.push_back(makeBar(pocketWords(kPocketNames[i]), makes.byPocket[i], words));
+  return ofMakes(std::move(chart), triedIn(makes.byPocket), words);
+}
+
+std::optional<Chart> entryChart(const MakesByEntry& makes, const ReportWords& words) {
+  BarChart chart;
+  chart.title = ChartWords::tr("Made by the way into the pocket");
   int tried = 0;
-  for (std::size_t i = 0; i < kPocketNames.size(); ++i) {
-    const MakeCell& cell = makes.byPocket[i];
-    tried += cell.tried;
-    ChartBar bar;
-    bar.label = pocketWords(kPocketNames[i]);
-    if (cell.isEnough()) {
-      bar.value = cell.share();
-      bar.interval = cell.wilson;
-      bar.words = words.percent(cell.share()) + QStringLiteral(" %1 ").arg(kDot) + words.numbers().whole(cell.tried);
-    } else {
-      bar.words = ChartWords::tr("only %1").arg(words.numbers().whole(cell.tried));
+  for (std::size_t kind = 0; kind < makes.size(); ++kind) {
+    tried += triedIn(makes[kind]);
+    for (std::size_t band = 0; band < kEntryBands_rad.size(); ++band) {
+      const auto degrees = [&](double angle_rad) { return words.numbers().fixed(degreesFromRadians(angle_rad), 0); };
+      const bool flattest = band + 1 == kEntryBands_rad.size();
+      const QString from = degrees(band > 0 ? kEntryBands_rad[band - 1] : 0.0);
+      const QString angles = flattest ? ChartWords::tr("over %1\u00b0").arg(from)
+                                      : ChartWords::tr("%1 to %2\u00b0").arg(from, degrees(kEntryBands_rad[band]));
+      const QString pocket =
+          kind == 0 ? ChartWords::tr("corner, %1", "a pocket, angles") : ChartWords::tr("side, %1", "a pocket, angles");
+      chart.bars.push_back(makeBar(pocket.arg(angles), makes[kind][band], words));
     }
-    chart.bars.push_back(std::move(bar));
   }
-  if (tried < kFewestForShare) return std::nullopt;
-  chart.values = shareTicks(words);
-  chart.below = ChartWords::tr("Made and number tried; lines: 95\u00a0% interval.");
-  return chart;
+  return ofMakes(std::move(chart), tried, words);
 }
 
 std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words) {

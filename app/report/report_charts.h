@@ -19,6 +19,8 @@ enum class SpreadUnit { Degrees, Percent };
 [[nodiscard]] std::optional<Chart> makeGridChart(const MakeGrid& grid, const QString& title, double tableWidth_m,
                                                  const ReportWords& words);
 [[nodiscard]] std::optional<Chart> pocketChart(const Makes& makes, const ReportWords& words);
+/// Corner pockets above, side pockets below, each from straight in to flat.
+[[nodiscard]] std::optional<Chart> entryChart(const MakesByEntry& makes, const ReportWords& words);
 [[nodiscard]] std::optional<Chart> missChart(const MissSides& misses, const ReportWords& words);
 /// Made in practice and matches, before and after 40 minutes.
 [[nodiscard]] std::optional<Chart> conditionChart(const PlayerProgress& progress, const ReportWords& words);

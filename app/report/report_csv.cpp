@@ -2,6 +2,7 @@
 #include "app/report/report_csv.h"
 
 #include <QDateTime>
+#include <cmath>
 
 #include "core/base/csv.h"
 #include "core/geometry/units.h"
@@ -155,6 +156,14 @@ void addMakes(Rows& rows, const std::string& intent, const Makes& makes) {
   grid("made by cut and way of the object ball", makes.byObjectBall);
   for (std::size_t i = 0; i < kPocketNames.size(); ++i)
     rows.add("made by pocket", intent + "; " + std::string(toText(kPocketNames[i])), makes.byPocket[i]);
+  for (std::size_t kind = 0; kind < makes.byEntry.size(); ++kind) {
+    for (std::size_t band = 0; band < kEntryBands_rad.size(); ++band) {
+      const std::string to = std::to_string(std::lround(degreesFromRadians(kEntryBands_rad[band])));
+      rows.add("made by the way into the pocket",
+               intent + "; " + (kind == 0 ? "corner" : "side") + "; less than " + to + " deg",
+               makes.byEntry[kind][band]);
+    }
+  }
 }
 
 void addMeasure(Rows& rows, const PlayerHistory& history, const std::string& name, const Unit& unit,

@@ -19,7 +19,7 @@ Result<std::vector<RuledAgain>> sayIn(Record& record, const SaidOfRecorded& said
     const auto stored = record.shot(summary.id);
     if (!stored) return tl::make_unexpected(stored.error());
     const auto ruled = stored->ruling ? rulingFromText(stored->ruling->content) : std::nullopt;
-    if (ruled) all.push_back({summary.id, {*ruled, std::nullopt}});
+    if (ruled) all.push_back({summary.id, {*ruled, std::nullopt}, stored->reading});
   }
   return all;
 }

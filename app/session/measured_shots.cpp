@@ -44,6 +44,7 @@ void MeasuredShots::ruleAgain(const std::vector<RuledAgain>& ruled) {
     if (shot == shots_.end()) continue;
     auto changed = std::make_shared<MeasuredShot>(**shot);
     changed->ruling = again.ruling;
+    if (again.reading) changed->reading = *again.reading;
     *shot = std::move(changed);
   }
   emit changed();

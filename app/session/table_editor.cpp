@@ -22,6 +22,8 @@ constexpr double kNudge_m = 0.001;
 constexpr double kFarNudge_m = 0.010;
 /// A pocket is hit within this many halves of its mouth's width.
 constexpr double kPocketReach = 1.3;
+/// So many widths behind its mouth is still the pocket.
+constexpr double kPocketDepth = 1.5;
 
 bool isNudge(int key) {
   return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
@@ -70,9 +72,14 @@ std::optional<PocketName> TableEditor::pocketUnder(const QPointF& place) const {
 
 std::optional<PocketName> TableEditor::pocketTaking(const QPointF& place) const {
   const TablePoint point = mapping().tableFromScreen(place);
-  const Table& table = measured().table;
-  const bool lies = std::abs(point.x) < table.length_m / 2.0 && std::abs(point.y) < table.width_m / 2.0;
-  return lies ? std::nullopt : pocketUnder(place);
+  for (const Pocket& pocket : pockets(measured().table)) {
+    const TableVector way = point - pocket.mouth;
+    const double deep_m = dot(way, pocket.inward);
+    const double beside_m = std::abs(cross(pocket.inward, way));
+    const bool within = deep_m <= kPocketDepth * pocket.mouth_m && beside_m <= pocket.mouth_m / 2.0;
+    if (within && deep_m >= measured().balls.radius_m()) return pocket.name;
+  }
+  return std::nullopt;
 }
 
 bool TableEditor::choosesPockets() const {

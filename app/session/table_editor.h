@@ -52,7 +52,7 @@ class TableEditor : public PlanPicture {
   };
 
   [[nodiscard]] std::optional<PocketName> pocketUnder(const QPointF& place) const;
-  /// Past the cushions' noses, where no ball can lie.
+  /// Whose mouth a ball with its centre there is a radius past: none hangs so deep in the jaws.
   [[nodiscard]] std::optional<PocketName> pocketTaking(const QPointF& place) const;
   /// Where nobody asks for a pocket, the page keys stay the window's.
   [[nodiscard]] bool choosesPockets() const;

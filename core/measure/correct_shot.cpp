@@ -73,6 +73,12 @@ class FrameSayer {
       changes.push_back({stored.id, ShotField::Reading, readingText(shots[at].shot.reading)});
     }
     ruleFrom(frame_, shots, at, {}, changes);
+    // What was said stands first; what an answer makes of the reading follows from it.
+    if (std::holds_alternative<RulingSaid>(saying)) {
+      std::ranges::stable_partition(changes, [&](const ShotChange& change) {
+        return change.shot == stored.id && change.field == ShotField::Ruling;
+      });
+    }
     // A ruling that was only confirmed changes nothing and is a correction all the same.
     if (changes.empty()) changes.push_back({stored.id, ShotField::Ruling, stored.ruling->content});
     return write(changes, {});

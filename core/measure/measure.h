@@ -56,6 +56,8 @@ struct SaidOfRecorded {
 struct RuledAgain {
   ShotId shot;
   FilmRuling ruling;
+  /// With what was answered in it; nothing where the reading stands as it was told before.
+  std::optional<ShotReading> reading = {};
 
   bool operator==(const RuledAgain&) const = default;
 };

@@ -2,6 +2,7 @@
 #include "core/measure/one_saying.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "core/measure/reread_shot.h"
 
@@ -68,7 +69,9 @@ class Saying {
 
   std::optional<NotSaid> operator()(const RulingSaid& said) {
     if (!shot_.ruling) return NotSaid::NoReferee;
+    const auto before = whatHappened(sayings_.ruling);
     sayings_.ruling = said.said;
+    if (whatHappened(sayings_.ruling) != before) readAgain({});
     return std::nullopt;
   }
 
@@ -135,6 +138,12 @@ class Saying {
   }
 
  private:
+  static std::vector<Testimony> whatHappened(const SaidOfRuling& said) {
+    std::vector<Testimony> told;
+    std::ranges::copy_if(said.answers, std::back_inserter(told), tellsWhatHappened);
+    return told;
+  }
+
   void change(ShotField field, const std::optional<std::string>& value) {
     changes_.push_back({shot_.id, field, value});
   }

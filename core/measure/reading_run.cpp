@@ -6,6 +6,7 @@
 #include "core/cue/cue_text.h"
 #include "core/measure/record_entries.h"
 #include "core/measure/said_of_shot.h"
+#include "core/table/reading_text.h"
 #include "core/table/shot_explanation.h"
 
 namespace ferrule {
@@ -74,7 +75,7 @@ Result<void> ReadingRun::keep(const ReadShot& shot) {
         sinks_.record->appendShot(sinks_.frame, shot.reading, shot.tracks, playerOf(sinks_, ruling), entry);
     if (!added) return tl::make_unexpected(added.error());
     id = *added;
-    if (entry) kept_.push_back({*id, entry->content, playerOf(sinks_, ruling), {}});
+    if (entry) kept_.push_back({*id, entry->content, playerOf(sinks_, ruling), {}, shot.reading, shot.reading});
     if (cue) {
       // Beside the rest of what the record keeps to explain a shot.
       const std::string explained = explanationWithCue(explanationText(shot.reading).value_or(""), *cue);
@@ -115,6 +116,12 @@ Result<void> ReadingRun::heed(const SaidOfRecorded& heard) {
     return known == players->end() ? std::nullopt : std::optional(known->name);
   };
   std::vector<ShotChange> changes;
+  const Position next = place + 1 < kept_.size() ? kept_[place + 1].read.before : Position();
+  ShotReading answered = withSayings(at->read, sayings, next);
+  if (answered != at->answered) {
+    changes.push_back({at->id, ShotField::Reading, readingText(answered)});
+    at->answered = std::move(answered);
+  }
   std::vector<RuledAgain> told;
   for (std::size_t i = 0; i < kept_.size(); ++i) {
     Kept& kept = kept_[i];
@@ -125,11 +132,13 @@ Result<void> ReadingRun::heed(const SaidOfRecorded& heard) {
     if (player != kept.player) changes.push_back({kept.id, ShotField::Player, nameOf(player)});
     kept.content = std::move(content);
     kept.player = player;
-    told.push_back({kept.id, std::move(rulings[i])});
+    told.push_back({kept.id, std::move(rulings[i]), kept.answered});
   }
   if (!changes.empty()) {
     // What the person said stands first, the rest follows from it.
-    const auto first = std::ranges::find(changes, heard.shot, &ShotChange::shot);
+    const auto first = std::ranges::find_if(changes, [&](const ShotChange& change) {
+      return change.shot == heard.shot && change.field == ShotField::Ruling;
+    });
     if (first != changes.end()) std::rotate(changes.begin(), first, first + 1);
     if (auto done = sinks_.record->correctShots(changes, heard.who, heard.when); !done) {
       return tl::make_unexpected(done.error());

@@ -32,6 +32,8 @@ class ReadingRun {
     std::string content;  ///< of its ruling
     std::optional<PlayerId> player;
     SaidOfRuling said;
+    ShotReading read;      ///< from the film
+    ShotReading answered;  ///< with what people answered
   };
 
   ReadingSource& source_;

@@ -69,6 +69,51 @@ void putOutcome(ShotReading& reading, Outcome outcome, const Position& next) {
   if (outcome == Outcome::Pot && reading.target) reading.target->missSide.reset();
 }
 
+void leaveTable(ShotReading& reading, BallName ball) {
+  removeDepartures(reading, ball);
+  ShotEvent event;
+  event.time_s = reading.rest_s;
+  event.kind = EventKind::OffTable;
+  event.ball = ball;
+  if (const BallAt* at = ballIn(reading.after, ball)) event.position = at->position;
+  event.verdict = Verdict::Certain;
+  reading.events.push_back(event);
+  std::erase_if(reading.after, [&](const BallAt& at) { return at.ball == ball; });
+}
+
+void putAnswer(ShotReading& reading, const Testimony& answer, const Position& next) {
+  if (answer.kind == TestimonyKind::FirstContact) {
+    reading.firstContact = answer.ball;
+  } else if (!answer.holds) {
+    letStay(reading, answer.ball, next);
+  } else if (answer.kind == TestimonyKind::Fell) {
+    letFall(reading, {answer.ball, answer.pocket});
+  } else {
+    leaveTable(reading, answer.ball);
+  }
+  if (answer.kind != TestimonyKind::FirstContact && answer.ball.isCueBall()) reading.scratch = answer.holds;
+}
+
+/// As the outcome is judged without a doubt (core/reading/outcome.h); a break stays one.
+void judgeByAnswers(ShotReading& reading) {
+  reading.outcomeVerdict = Verdict::Certain;
+  if (reading.outcome == Outcome::Break) return;
+  const bool potted =
+      std::ranges::any_of(reading.pocketed, [](const PocketedBall& gone) { return !gone.ball.isCueBall(); });
+  if (reading.scratch) {
+    reading.outcome = Outcome::Scratch;
+  } else if (!reading.firstContact) {
+    reading.outcome = Outcome::Foul;
+  } else if (potted) {
+    reading.outcome = Outcome::Pot;
+    if (reading.target && fell(reading, reading.target->ball)) reading.target->missSide.reset();
+  } else {
+    reading.outcome = reading.target ? Outcome::Miss : Outcome::Safety;
+    // Whether it was a safety nobody said.
+    reading.outcomeVerdict = Verdict::Proposed;
+  }
+}
+
 Testimony foulSaid(FoulKind kind, bool holds) {
   Testimony said;
   said.kind = TestimonyKind::Foul;
@@ -183,7 +228,19 @@ std::optional<ShotSaying> sayingOf(const StoredShot& shot, const ValueCorrection
   return std::nullopt;
 }
 
+bool tellsWhatHappened(const Testimony& answer) {
+  return answer.kind == TestimonyKind::Fell || answer.kind == TestimonyKind::LeftTable ||
+         answer.kind == TestimonyKind::FirstContact;
+}
+
 ShotReading withSayings(ShotReading reading, const ShotSayings& sayings, const Position& next) {
+  bool answered = false;
+  for (const Testimony& answer : sayings.ruling.answers) {
+    if (!tellsWhatHappened(answer)) continue;
+    putAnswer(reading, answer, next);
+    answered = true;
+  }
+  if (answered) judgeByAnswers(reading);
   if (sayings.firstContact) reading.firstContact = sayings.firstContact;
   if (sayings.outcome) putOutcome(reading, *sayings.outcome, next);
   for (const PlaceSaid& said : sayings.places) {

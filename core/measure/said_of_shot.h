@@ -110,9 +110,13 @@ struct ShotSayings {
 /// Nothing for one that no saying makes.
 [[nodiscard]] std::optional<ShotSaying> sayingOf(const StoredShot& shot, const ValueCorrection& correction);
 
-/// The reading with what people said in it: the outcome and what must then have fallen or not, the first contact, the
-/// places. next: the balls before the next shot, where a ball is found again that is said not to have fallen; may be
-/// empty.
+/// Whether an answer to the referee tells what a shot did, not only how it is ruled: what fell or left the table, or
+/// was met first.
+[[nodiscard]] bool tellsWhatHappened(const Testimony& answer);
+
+/// The reading with what people said in it: what they answered the referee, and the outcome that follows; the outcome
+/// and what must then have fallen or not, the first contact, the places. next: the balls before the next shot, where a
+/// ball is found again that is said not to have fallen; may be empty.
 [[nodiscard]] ShotReading withSayings(ShotReading reading, const ShotSayings& sayings, const Position& next);
 
 /// What a referee makes of it. seat: who played, where a person said so and it is known which seat that is.

@@ -7,7 +7,8 @@ namespace {
 
 Makes makesOf(const PlayerHistory& history, Intent intent) {
   return {makeShare(history, intent), makeGrid(history, intent, GridDistance::CueBall),
-          makeGrid(history, intent, GridDistance::ObjectBall), makesByPocket(history, intent)};
+          makeGrid(history, intent, GridDistance::ObjectBall), makesByPocket(history, intent),
+          makesByEntry(history, intent)};
 }
 
 Highlights highlightsOf(const PlayerHistory& history, const std::optional<Difficulty>& difficulty) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/progress/data_quality.h"
+#include "core/progress/entry_angle.h"
 #include "core/progress/error_measure.h"
 #include "core/progress/findings.h"
 #include "core/progress/game_measures.h"
@@ -32,6 +33,7 @@ struct Makes {
   MakeGrid byCueBall;
   MakeGrid byObjectBall;
   std::array<MakeCell, 6> byPocket;
+  MakesByEntry byEntry;
 };
 
 struct ProgressOptions {

@@ -146,8 +146,9 @@ void QuestionsTest::whatTheGuideNamesIsThere() {
 void QuestionsTest::everyBarOpensItsShots() {
   // Every chart that the questions ask for is drawn from this record; a sentence would be no answer.
   for (const FigureKind kind :
-       {FigureKind::MakesByCueBall, FigureKind::MissSides, FigureKind::Pockets, FigureKind::Rest, FigureKind::NextBall,
-        FigureKind::Game, FigureKind::Safeties, FigureKind::Boxes, FigureKind::Conditions, FigureKind::Reliability}) {
+       {FigureKind::MakesByCueBall, FigureKind::MissSides, FigureKind::Pockets, FigureKind::Entries, FigureKind::Rest,
+        FigureKind::NextBall, FigureKind::Game, FigureKind::Safeties, FigureKind::Boxes, FigureKind::Conditions,
+        FigureKind::Reliability}) {
     ChartView* view = viewOf(kind);
     QVERIFY(view != nullptr);
     QVERIFY2(view->chart().has_value(), qPrintable(column().figures[*placeOf(kind)].otherwise));

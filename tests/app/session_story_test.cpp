@@ -176,7 +176,7 @@ void SessionStoryTest::whatFellOnTheBreakIsDraggedOrSaidByKeys() {
   press(ActionId::LogBreak);
   const Table& measured = place_->desk().hand()->session.terms().table.table;
   const Pocket pocket = pockets(measured)[static_cast<std::size_t>(PocketName::HeadRight)];
-  const TablePoint inside = pocket.mouth - pocket.inward * 0.02;
+  const TablePoint inside = pocket.mouth + pocket.inward * 0.05;
   drag(onScreen(BallName{2}), table().mapping().screenFromTable(inside).toPoint());
   QCOMPARE(state().shots.back().said.others, (std::vector<PocketedBall>{{BallName{2}, PocketName::HeadRight}}));
   QVERIFY(ballIn(state().balls, BallName{2}) == nullptr);

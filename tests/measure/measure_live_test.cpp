@@ -208,6 +208,7 @@ void MeasureLiveTest::anAnswerWhileTheCameraRunsIsACorrectionAndInForce() {
     QVERIFY(queue.offer(images_.back().picture, end_s + i / 30.0));
   queue.close();
   ShotId asked;
+  PocketedBall fallen;
   std::vector<RuledAgain> again;
   std::vector<LiveStanding> standings;
   LiveObserver observer;
@@ -216,7 +217,12 @@ void MeasureLiveTest::anAnswerWhileTheCameraRunsIsACorrectionAndInForce() {
   observer.measured.recorded = [&](const ReadShot& shot, ShotId id) {
     asked = id;
     const auto answers = answersTo({DoubtKind::GroupsUnknown, {}, {}}, shot.reading.events);
-    inbox_.put(SaidOfRecorded{id, {{}, {}, {}, {answers.back().says}, {}}, "Cleo", 7});
+    // And one that was seen to lie still fell, says who stood by.
+    Testimony fell;
+    fell.kind = TestimonyKind::Fell;
+    fell.ball = shot.reading.after.back().ball;
+    fallen = {fell.ball, fell.pocket};
+    inbox_.put(SaidOfRecorded{id, {{}, {}, {}, {answers.back().says, fell}, {}}, "Cleo", 7});
     inbox_.put(SaidOfRecorded{{}, {}, "Cleo", 7});  // of a shot that this session does not hold
   };
   QVERIFY(measureLive(options(folder), input(queue), {}, observer).has_value());
@@ -231,8 +237,12 @@ void MeasureLiveTest::anAnswerWhileTheCameraRunsIsACorrectionAndInForce() {
   Record record = sample::openOrDie(folder.file("r.sqlite"));
   const auto shot = record.shot(asked);
   const auto ruled = rulingFromText(shot->ruling->content);
-  QCOMPARE(ruled->said.answers.size(), std::size_t{1});
+  QCOMPARE(ruled->said.answers.size(), std::size_t{2});
   QCOMPARE(*ruled, again.front().ruling.ruled);
+  QCOMPARE(shot->reading.pocketed.back(), fallen);
+  QCOMPARE(again.front().reading->pocketed, shot->reading.pocketed);
+  QCOMPARE(again.front().reading->outcome, shot->reading.outcome);
+  QCOMPARE(shot->corrections.front().field, std::string("ruling"));
   const auto said = std::ranges::find(shot->corrections, std::string("ruling"), &ValueCorrection::field);
   QVERIFY(said != shot->corrections.end());
   QCOMPARE(said->who, std::string("Cleo"));

@@ -79,6 +79,7 @@ class ShotBoundariesTest : public QObject {
   void boundariesOnBothSidesLeaveTheFrameAsItIsHere();
   void whatBothPutAsideIsOneShot();
   void anExportHoldsWhatWasPutAside();
+  void anAnswerOfWhatFellIsInTheReadingUntilItIsTakenBack();
 
  private:
   [[nodiscard]] std::vector<ShotSummary> rows() { return record_->shots(game_.frame).value(); }
@@ -415,6 +416,43 @@ void ShotBoundariesTest::anExportHoldsWhatWasPutAside() {
   // The correction names it.
   const auto said = frame["shots"][0]["corrections"][0]["corrected"].get<std::string>();
   QVERIFY(said.ends_with(" " + std::to_string(second.value)));
+}
+
+void ShotBoundariesTest::anAnswerOfWhatFellIsInTheReadingUntilItIsTakenBack() {
+  const StoredShot before = all()[0];
+  QVERIFY(before.reading.pocketed.empty());
+  RulingSaid said;
+  Testimony answer;
+  answer.kind = TestimonyKind::Fell;
+  answer.ball = kThree;
+  answer.pocket = PocketName::FootLeft;
+  said.said.answers = {answer};
+  const SayReport report = say(before.id, said);
+  const StoredShot after = all()[0];
+  QCOMPARE(after.reading.pocketed, (std::vector<PocketedBall>{{kThree, PocketName::FootLeft}}));
+  QCOMPARE(after.reading.outcome, Outcome::Pot);
+  QCOMPARE(after.reading.outcomeVerdict, Verdict::Certain);
+  QVERIFY(ballIn(after.reading.after, kThree) == nullptr);
+  // The answer is the correction; the reading follows from it.
+  QCOMPARE(after.corrections.front().field, std::string("ruling"));
+  QVERIFY(takeBack(report));
+  QVERIFY(all()[0] == before);
+  // Answered otherwise, what was answered first is gone.
+  QVERIFY(say(before.id, said).correction.has_value());
+  said.said.answers[0].holds = false;
+  QVERIFY(say(before.id, said).correction.has_value());
+  const StoredShot otherwise = all()[0];
+  QVERIFY(otherwise.reading.pocketed.empty());
+  QCOMPARE(otherwise.reading.outcome, before.reading.outcome);
+  QVERIFY(ballIn(otherwise.reading.after, kThree) != nullptr);
+  // Off the table is no pot.
+  answer.kind = TestimonyKind::LeftTable;
+  said.said.answers = {answer};
+  QVERIFY(say(before.id, said).correction.has_value());
+  const StoredShot off = all()[0];
+  QVERIFY(off.reading.pocketed.empty() && off.reading.outcome != Outcome::Pot);
+  QVERIFY(ballIn(off.reading.after, kThree) == nullptr);
+  QCOMPARE(off.reading.events.back().kind, EventKind::OffTable);
 }
 
 FERRULE_TEST(ShotBoundariesTest)

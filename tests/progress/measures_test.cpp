@@ -5,8 +5,10 @@
 #include <cmath>
 
 #include "core/progress/data_quality.h"
+#include "core/progress/entry_angle.h"
 #include "core/progress/game_measures.h"
 #include "core/progress/make_rate.h"
+#include "core/table/pocket.h"
 #include "tests/support/invented_squad.h"
 #include "tests/support/test_registry.h"
 
@@ -56,6 +58,8 @@ class MeasuresTest : public QObject {
   void cellsAreDrawnToThePlayersOwnMean();
   void cellsThatDifferAreDrawnLess();
   void calledAndInferredAreKeptApart();
+  void theWayIntoThePocketIsThatOfTheTable();
+  void makesAreCountedByTheWayIn();
   void missesAreCountedBySide();
   void difficultyExplainsWhyHarderShotsAreMissed();
   void inningsEndWithTheFirstShotThatPotsNothing();
@@ -69,6 +73,52 @@ class MeasuresTest : public QObject {
   void pocketsOfAnotherWidthAreLeftOutAndNamed();
   void theDataAreDescribed();
 };
+
+/// By hand: a corner pocket points along the diagonal of its corner, a side pocket across the table.
+void MeasuresTest::theWayIntoThePocketIsThatOfTheTable() {
+  const PlayedTable table{"9ft", Table{}, 0.028575};
+  const auto pocketOf = [&](PocketName name) { return pockets(table.table)[static_cast<std::size_t>(name)]; };
+  PlayedShot shot = attempt(true);
+  QVERIFY(!entryAngle_rad(shot, table).has_value());
+  const Pocket corner = pocketOf(PocketName::FootLeft);
+  shot.objectBall = corner.mouth - corner.inward * 0.4;
+  QVERIFY(*entryAngle_rad(shot, table) < 1e-6);
+  // Along the long cushion it is half a right angle off.
+  shot.objectBall = corner.mouth - TableVector{0.5, 0.0};
+  QVERIFY(std::abs(*entryAngle_rad(shot, table) - 0.7853981634) < 0.02);
+  shot.pocket = PocketName::SideLeft;
+  const Pocket side = pocketOf(PocketName::SideLeft);
+  shot.objectBall = side.mouth + TableVector{0.3, -0.3 * (side.inward.y > 0.0 ? 1.0 : -1.0)};
+  QVERIFY(std::abs(*entryAngle_rad(shot, table) - 0.7853981634) < 1e-6);
+  QCOMPARE(entryBand(0.0), std::size_t{0});
+  QCOMPARE(entryBand(0.18), std::size_t{1});
+  QCOMPARE(entryBand(1.5707963268), std::size_t{3});
+}
+
+void MeasuresTest::makesAreCountedByTheWayIn() {
+  PlayerHistory history = emptyHistory();
+  PlayedShot shot = attempt(true);
+  const Pocket corner = pockets(history.tables[0].table)[static_cast<std::size_t>(PocketName::FootLeft)];
+  shot.objectBall = corner.mouth - corner.inward * 0.4;
+  add(history, shot, 12);
+  shot.made = false;
+  add(history, shot, 3);
+  shot.objectBall = corner.mouth - TableVector{0.5, 0.0};
+  add(history, shot, 5);
+  shot.intent = Intent::Called;
+  add(history, shot, 7);
+  shot.objectBall.reset();
+  add(history, shot, 2);
+  const MakesByEntry makes = makesByEntry(history, Intent::Inferred);
+  QCOMPARE(makes[0][0].made, 12);
+  QCOMPARE(makes[0][0].tried, 15);
+  QCOMPARE(makes[0][3].tried, 5);
+  QCOMPARE(makes[0][3].made, 0);
+  QCOMPARE(makes[1][0].tried, 0);
+  QCOMPARE(makesByEntry(history, Intent::Called)[0][3].tried, 7);
+  // Flat shots are drawn toward the player's mean, and stay below straight ones.
+  QVERIFY(makes[0][3].shrunken > 0.0 && makes[0][3].shrunken < makes[0][0].shrunken);
+}
 
 void MeasuresTest::bandsTakeTheirUpperEndToTheNext() {
   QCOMPARE(cutBand(0.0), std::size_t{0});

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How soon the window stands on a large record, how long stepping and scrubbing keep it from answering, and what the
-// plan view costs to draw. Drawn into memory, without a display.
+// plan view costs to draw; how far a live picture is behind its camera. Drawn into memory, without a display.
 #include <CLI/CLI.hpp>
 #include <QApplication>
 #include <QElapsedTimer>
@@ -21,6 +21,7 @@
 #include "app/window/main_window.h"
 #include "tests/bench/median.h"
 #include "tests/bench/record/large_record.h"
+#include "tests/bench/window/live_run.h"
 
 namespace ferrule::bench {
 
@@ -115,7 +116,7 @@ void printDrawing(PlanView& plan) {
               "drawing the plan view", median(plan_ms), median(plan_ms) / median(fill_ms), plan.width(), plan.height());
 }
 
-void run(const QString& record, int shots, TimedApplication& application) {
+void run(const QString& record, const QString& liveRecord, int shots, TimedApplication& application) {
   QElapsedTimer clock;
   clock.start();
   MainWindow window({openRecordSource, openFilmFile, {}});
@@ -136,6 +137,7 @@ void run(const QString& record, int shots, TimedApplication& application) {
   printSteps("stepping by shot", 100, window, ActionId::ShotOn, application);
   printScrubbing(*window.findChild<TimeLine*>(), application);
   printDrawing(*window.findChild<PlanView*>());
+  printLive(window, liveRecord.toStdString().c_str());
 }
 
 }  // namespace
@@ -146,7 +148,7 @@ int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
   ferrule::bench::TimedApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
-  CLI::App app{"Measures the window on a large record: opening, stepping, scrubbing, drawing."};
+  CLI::App app{"Measures the window on a large record: opening, stepping, scrubbing, drawing; and a live session."};
   int shots = 10'000;
   app.add_option("--shots", shots, "Shots of the record")->check(CLI::Range(100, 1'000'000));
   CLI11_PARSE(app, argc, argv);
@@ -158,6 +160,6 @@ int main(int argc, char** argv) {
   QStandardPaths::setTestModeEnabled(true);
   const QString record = folder.filePath(QStringLiteral("large.sqlite"));
   ferrule::bench::fillLargeRecord(record.toStdString(), shots);
-  ferrule::bench::run(record, shots, application);
+  ferrule::bench::run(record, folder.filePath(QStringLiteral("live.sqlite")), shots, application);
   return 0;
 }

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/progress/entry_angle.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/progress/shot_errors.h"
+#include "core/table/pocket.h"
+
+namespace ferrule {
+
+std::optional<double> entryAngle_rad(const PlayedShot& shot, const PlayedTable& table) {
+  if (!shot.objectBall || !shot.pocket) return std::nullopt;
+  const Pocket pocket = pockets(table.table)[static_cast<std::size_t>(*shot.pocket)];
+  const TableVector way = pocket.mouth - *shot.objectBall;
+  if (length(way) == 0.0) return std::nullopt;
+  return std::acos(std::clamp(dot(unit(way), pocket.inward), 0.0, 1.0));
+}
+
+std::size_t entryBand(double entry_rad) {
+  const auto found = std::ranges::find_if(kEntryBands_rad, [&](double end_rad) { return entry_rad < end_rad; });
+  return std::min(static_cast<std::size_t>(found - kEntryBands_rad.begin()), kEntryBands_rad.size() - 1);
+}
+
+MakesByEntry makesByEntry(const PlayerHistory& history, Intent intent) {
+  MakesByEntry makes;
+  for (const PlayedShot& shot : history.shots) {
+    if (!isPotAttempt(shot) || shot.intent != intent) continue;
+    const auto entry_rad = entryAngle_rad(shot, history.tableOf(shot));
+    if (!entry_rad) continue;
+    MakeCell& cell = makes[isSidePocket(*shot.pocket) ? 1 : 0][entryBand(*entry_rad)];
+    ++cell.tried;
+    if (shot.made) ++cell.made;
+  }
+  std::vector<MakeCell*> all;
+  for (auto& kind : makes) {
+    for (MakeCell& cell : kind)
+      all.push_back(&cell);
+  }
+  finishCells(std::move(all));
+  return makes;
+}
+
+}  // namespace ferrule
