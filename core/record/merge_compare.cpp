@@ -6,26 +6,32 @@ namespace ferrule {
 
 namespace {
 
-/// A boundary's text ends with the id of a shot, which each record gives by itself; its time is the same everywhere.
-constexpr const char* kCorrected =
-    "CASE WHEN c.field IN ('split', 'joined') THEN substr(c.corrected, 1, instr(c.corrected, ' ')) ELSE c.corrected "
-    "END";
+enum class Numbered { No, Yes };
+
+constexpr const char* kAny = "1";
 constexpr const char* kBoundaries = "c.field IN ('split', 'joined') AND c.corrected IS NOT NULL";
 
-/// What tells two corrections apart in all records. columns: of corrections c and shots h.
-QString theirCorrections(const QString& columns, const char* which = "1") {
-  return QStringLiteral(
-             "SELECT f.m AS m, %1 FROM other.corrections c JOIN other.shots h ON h.id = c.entity_id JOIN map_frames f "
-             "ON "
-             "f.o = h.frame_id WHERE c.entity = 'shot' AND %2")
-      .arg(columns, QLatin1String(which));
+/// A boundary's text ends with the id of a shot, which each record gives by itself; its time is the same everywhere.
+const QString kCorrected = QStringLiteral(
+    "CASE WHEN c.field IN ('split', 'joined') THEN substr(c.corrected, 1, instr(c.corrected, ' ')) ELSE c.corrected "
+    "END");
+
+/// What tells two corrections apart in all records.
+QString keyOf(Numbered numbered, const QString& measured, const QString& corrected) {
+  return QStringLiteral("%1c.field, %2, %3, c.who, c.when_ms")
+      .arg(numbered == Numbered::Yes ? QStringLiteral("h.number, ") : QString(), measured, corrected);
 }
-QString ourCorrections(const QString& columns, const char* which = "1") {
+QString theirCorrections(Numbered numbered, const char* which = kAny) {
   return QStringLiteral(
-             "SELECT h.frame_id AS m, %1 FROM main.corrections c JOIN main.shots h ON h.id = c.entity_id WHERE "
-             "c.entity = "
-             "'shot' AND h.frame_id IN (SELECT m FROM map_frames) AND %2")
-      .arg(columns, QLatin1String(which));
+             "SELECT f.m AS m, c.field AS field, %1 FROM other.corrections c JOIN other.shots h ON h.id = c.entity_id "
+             "JOIN map_frames f ON f.o = h.frame_id WHERE c.entity = 'shot' AND %2")
+      .arg(keyOf(numbered, namedHere(QStringLiteral("c.measured")), namedHere(kCorrected)), QLatin1String(which));
+}
+QString ourCorrections(Numbered numbered, const char* which = kAny) {
+  return QStringLiteral(
+             "SELECT h.frame_id AS m, c.field AS field, %1 FROM main.corrections c JOIN main.shots h ON h.id = "
+             "c.entity_id WHERE c.entity = 'shot' AND h.frame_id IN (SELECT m FROM map_frames) AND %2")
+      .arg(keyOf(numbered, QStringLiteral("c.measured"), kCorrected), QLatin1String(which));
 }
 
 /// Shots of people who were erased here are left out.
@@ -55,12 +61,10 @@ QString filmedShots(const QString& shots, const QString& boundaries) {
 Result<void> compareFrames(Connection& connection) {
   const QString shots = QLatin1String(kShotKeys);
   const QString ourShots = QLatin1String(kOurShotKeys);
-  const QString bare = QStringLiteral("c.field, c.measured, %1, c.who, c.when_ms").arg(QLatin1String(kCorrected));
-  const QString numbered = QStringLiteral("h.number, ") + bare;
-  const QString bounds = theirCorrections(bare, kBoundaries);
-  const QString ourBounds = ourCorrections(bare, kBoundaries);
-  const QString filmed = filmedShots(shots, theirCorrections(QStringLiteral("c.field"), kBoundaries));
-  const QString ourFilmed = filmedShots(ourShots, ourCorrections(QStringLiteral("c.field"), kBoundaries));
+  const QString bounds = theirCorrections(Numbered::No, kBoundaries);
+  const QString ourBounds = ourCorrections(Numbered::No, kBoundaries);
+  const QString filmed = filmedShots(shots, bounds);
+  const QString ourFilmed = filmedShots(ourShots, ourBounds);
   const auto more = [](const char* name, const QString& these, const QString& those) {
     return QStringLiteral(
                "INSERT OR IGNORE INTO %1 SELECT a.m FROM (%2) a JOIN (%3) b ON b.m = a.m WHERE a.n > b.n AND "
@@ -73,16 +77,17 @@ Result<void> compareFrames(Connection& connection) {
        QStringLiteral("CREATE TEMP TABLE ours(m INTEGER PRIMARY KEY)"),
        QStringLiteral("CREATE TEMP TABLE parted(m INTEGER PRIMARY KEY)"), onlyIn("parted", bounds, ourBounds),
        onlyIn("parted", ourBounds, bounds), QStringLiteral("DELETE FROM parted WHERE m IN (SELECT m FROM new_frames)"),
-       onlyIn("theirs", theirCorrections(numbered), ourCorrections(numbered)), onlyIn("theirs", shots, ourShots),
-       onlyIn("ours", ourCorrections(numbered), theirCorrections(numbered)), onlyIn("ours", ourShots, shots),
+       onlyIn("theirs", theirCorrections(Numbered::Yes), ourCorrections(Numbered::Yes)),
+       onlyIn("theirs", shots, ourShots),
+       onlyIn("ours", ourCorrections(Numbered::Yes), theirCorrections(Numbered::Yes)), onlyIn("ours", ourShots, shots),
        QStringLiteral("DELETE FROM theirs WHERE m IN (SELECT m FROM new_frames UNION SELECT m FROM parted)"),
        QStringLiteral("DELETE FROM ours WHERE m IN (SELECT m FROM parted)"),
        QStringLiteral("INSERT OR IGNORE INTO theirs SELECT DISTINCT m FROM (%1 EXCEPT %2) WHERE m IN (SELECT m FROM "
                       "parted)")
-           .arg(theirCorrections(bare), ourCorrections(bare)),
+           .arg(theirCorrections(Numbered::No), ourCorrections(Numbered::No)),
        QStringLiteral("INSERT OR IGNORE INTO ours SELECT DISTINCT m FROM (%1 EXCEPT %2) WHERE m IN (SELECT m FROM "
                       "parted)")
-           .arg(ourCorrections(bare), theirCorrections(bare)),
+           .arg(ourCorrections(Numbered::No), theirCorrections(Numbered::No)),
        more("theirs", filmed, ourFilmed), more("ours", ourFilmed, filmed),
        QStringLiteral("CREATE TEMP TABLE updated AS SELECT m FROM theirs WHERE m NOT IN (SELECT m FROM ours)")});
 }

@@ -95,6 +95,14 @@ Result<void> runAll(Connection& connection, std::initializer_list<QString> state
   return {};
 }
 
+QString namedHere(const QString& value) {
+  return QStringLiteral(
+             "CASE WHEN c.field = 'player' THEN coalesce((SELECT k.name FROM other.players o JOIN map_players p ON p.o "
+             "= "
+             "o.id JOIN main.players k ON k.id = p.m WHERE o.name = %1), %1) ELSE %1 END")
+      .arg(value);
+}
+
 Result<QString> columnsOf(Connection& connection, const QString& table, const QStringList& skip,
                           const QString& prefix) {
   const auto rows = connection.rows(QStringLiteral("SELECT name FROM pragma_table_info('%1')").arg(table));

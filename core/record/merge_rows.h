@@ -35,6 +35,8 @@ namespace ferrule {
 /// Own drills, and runs with their tries.
 [[nodiscard]] Result<void> mergeDrills(Connection& connection, MergeReport& report);
 
+/// SQL: a value of a correction c of the other's, where it names a player by the name that the player has here.
+[[nodiscard]] QString namedHere(const QString& value);
 /// Runs statements one after another, up to the first that fails.
 [[nodiscard]] Result<void> runAll(Connection& connection, std::initializer_list<QString> statements);
 /// The columns of a table of ours without those of skip, with a comma between, prefix before each.

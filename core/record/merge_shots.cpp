@@ -80,12 +80,6 @@ Result<void> fillShots(Connection& connection) {
 Result<void> addCorrections(Connection& connection) {
   const auto base = countOf(connection, QStringLiteral("SELECT coalesce(max(id), 0) FROM main.corrections"));
   if (!base) return tl::make_unexpected(base.error());
-  const auto named = [](const QString& column) {
-    return QStringLiteral(
-               "CASE WHEN c.field = 'player' THEN coalesce((SELECT k.name FROM other.players o JOIN map_players "
-               "p ON p.o = o.id JOIN main.players k ON k.id = p.m WHERE o.name = c.%1), c.%1) ELSE c.%1 END")
-        .arg(column);
-  };
   return runAll(
       connection,
       {QStringLiteral("DELETE FROM main.corrections WHERE entity = 'shot' AND entity_id IN (SELECT m FROM filled)"),
@@ -98,7 +92,7 @@ Result<void> addCorrections(Connection& connection) {
            "cause_id) SELECT n.m, 'shot', s.m, c.field, %1, %2, c.who, c.when_ms, (SELECT k.m FROM "
            "map_corrections k WHERE k.o = c.cause_id) FROM other.corrections c JOIN map_corrections n ON n.o = "
            "c.id JOIN filled s ON s.o = c.entity_id ORDER BY c.id")
-           .arg(named(QStringLiteral("measured")), named(QStringLiteral("corrected")))});
+           .arg(namedHere(QStringLiteral("c.measured")), namedHere(QStringLiteral("c.corrected")))});
 }
 
 /// What may have been added to any shot, session or frame since, without being a correction.

@@ -107,7 +107,8 @@ void HandSessionTest::aCueBallPutDownAfterAScratchWasPlacedByHand() {
 
 /// World standardized rules of nine-ball: who breaks and makes a ball goes on.
 void HandSessionTest::whatFellOnTheBreakCountsForIt() {
-  HandSession session = afterTheBreak();
+  HandSession session(terms());
+  session.log({Outcome::Break, {}, {}, {}, {}, {}}, 1.0);
   QVERIFY(session.referee()->state().atTable == Seat::Second);
   session.ballFell(BallName{3}, PocketName::FootRight);
   QVERIFY(session.referee()->state().atTable == Seat::First);

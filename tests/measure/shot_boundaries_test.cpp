@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 
+#include "core/base/text_file.h"
 #include "core/measure/correct_shot.h"
 #include "core/measure/record_entries.h"
 #include "core/reading/shot_reader.h"
@@ -117,9 +118,11 @@ class ShotBoundariesTest : public QObject {
       StoredShot shot = *record.shot(row.id);
       shot.id = {};
       shot.frame = {};
+      shot.session = {};
       shot.player.reset();
       for (ValueCorrection& correction : shot.corrections) {
         correction.id = {};
+        correction.entityId = {};
         correction.cause.reset();
         if (correction.corrected && (correction.field == "joined" || correction.field == "split"))
           correction.corrected = correction.corrected->substr(0, correction.corrected->find(' '));
@@ -395,6 +398,7 @@ void ShotBoundariesTest::whatBothPutAsideIsOneShot() {
   QVERIFY(record_->correctShot(last, ShotField::Outcome, std::string("safety"), "Dee", 500).has_value());
   const MergeReport report = merged("b.sqlite", "a.sqlite");
   QCOMPARE(report.framesUpdated, 1);
+  QCOMPARE(report.framesApart, 0);
   QCOMPARE(report.shots, 0);
   QVERIFY(merged("b.sqlite", "a.sqlite").isEmpty());
 }
