@@ -23,6 +23,7 @@ bool registerTest(TestMaker maker) {
   return true;
 }
 
+// The first word may name one class; other words go to Qt Test.
 int runRegisteredTests(int argc, char** argv) {
   std::vector<std::unique_ptr<QObject>> all;
   for (const TestMaker& make : makers())

@@ -13,8 +13,7 @@ using TestMaker = std::function<std::unique_ptr<QObject>()>;
 
 /// Adds a test class to this executable.
 bool registerTest(TestMaker maker);
-/// Runs every registered class, or the one that the first word names; the number of failures. Other words go to Qt
-/// Test.
+/// Runs every registered class; the number of failures.
 int runRegisteredTests(int argc, char** argv);
 
 }  // namespace ferrule
