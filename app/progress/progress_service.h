@@ -7,6 +7,7 @@
 #include <stop_token>
 
 #include "app/progress/figures.h"
+#include "app/report/report_builder.h"
 #include "app/window/shot_list.h"
 #include "app/words/numbers.h"
 #include "core/base/error.h"
@@ -35,6 +36,7 @@ struct ProgressQuestion {
 struct ProgressColumn {
   ProgressWanted wanted;
   PlayerProgress progress;
+  ReportConsent consent;
   std::vector<Figure> figures;
   std::vector<std::string> tables;  ///< of the player, whatever the filter
   std::vector<std::string> games;

@@ -237,6 +237,7 @@ void ReportsPlace::rebuild() {
   settings.until_ms = column.wanted.filter.until_ms;
   settings.coachNote = note_->toPlainText();
   settings.now_ms = now_();
+  settings.consent = column.consent;
   {
     const SpokenLanguage spoken(language);
     report_ = buildReport(column.progress, settings);
