@@ -2725,6 +2725,20 @@
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>Die Ziele sind die, die ein Bericht am ersten Tag dieses Zeitraums gesetzt hätte.</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>Gemessene Stöße: %1. Nicht gut genug zu sehen: %2. Von einem Menschen berichtigt: %3.</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>Einwilligung am %1.</translation>
+        </message>
     </context>
     <context>
         <name>Joining</name>
@@ -3823,10 +3837,6 @@
             <translation>Sicherheitsstöße und was danach kam</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>Kein direkter Stoß: keiner unter den Vorschlägen zum nächsten Stoß. Linien: 95 %-Intervall.</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>auf der falschen Seite der nächsten Kugel</translation>
         </message>
@@ -3898,6 +3908,10 @@
         <message>
             <source>time before a miss</source>
             <translation>Zeit vor einem Fehlstoß</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>Kein direkter Stoß: Die Planung fand für den nächsten Spieler keinen. Linien: 95 %-Intervall.</translation>
         </message>
     </context>
     <context>

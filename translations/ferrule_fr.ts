@@ -2725,6 +2725,20 @@
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>Les objectifs sont ceux qu’un rapport du premier jour de cette période aurait fixés.</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>Coups mesurés : %1. Pas assez visibles : %2. Corrigés à la main : %3.</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>Consentement au %1.</translation>
+        </message>
     </context>
     <context>
         <name>Joining</name>
@@ -3823,10 +3837,6 @@
             <translation>Défenses et ce qui a suivi</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>Aucun coup direct : aucun parmi les plans du coup suivant. Traits : intervalle à 95 %.</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>du mauvais côté de la bille suivante</translation>
         </message>
@@ -3898,6 +3908,10 @@
         <message>
             <source>time before a miss</source>
             <translation>temps avant un coup manqué</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>Aucun coup direct : la recherche n’en a trouvé aucun pour le joueur suivant. Traits : intervalle à 95 %.</translation>
         </message>
     </context>
     <context>

@@ -2720,6 +2720,20 @@
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>这些目标是本阶段第一天的报告会定下的目标。</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1（%2）</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>测得的击球：%1。看不清的：%2。经人工更正的：%3。</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>%1 时的同意情况。</translation>
+        </message>
     </context>
     <context>
         <name>Joining</name>
@@ -3798,10 +3812,6 @@
             <translation>防守及其后</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>未留直接球：下一杆的方案中没有直接球。横线：95%区间。</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>停在下一颗球的错误一侧</translation>
         </message>
@@ -3873,6 +3883,10 @@
         <message>
             <source>time before a miss</source>
             <translation>未进前用时</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>未留直接球：没有为下一位找到直接球。横线：95%区间。</translation>
         </message>
     </context>
     <context>

@@ -30,7 +30,8 @@ struct ProgressWanted {
 /// One or two columns of figures.
 struct ProgressQuestion {
   std::vector<ProgressWanted> wanted;
-  Numbers numbers;  ///< in whose digits and units the figures are
+  Numbers numbers;     ///< in whose digits and units the figures are
+  bool goals = false;  ///< also what became of the targets that the time before had set
 };
 
 struct ProgressColumn {

@@ -222,7 +222,7 @@ void ReportsPlace::setNumbers(const Numbers& numbers) {
 
 void ReportsPlace::ask() {
   if (record_.isEmpty() || filter_->player().isEmpty()) return;
-  service_.ask({{filter_->wanted()}, numbers_});
+  service_.ask({{filter_->wanted()}, numbers_, true});
 }
 
 void ReportsPlace::rebuild() {
