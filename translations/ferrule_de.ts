@@ -2640,14 +2640,6 @@
             <translation>Jeder dieser Stöße wurde von einem Menschen berichtigt; nichts beruht allein auf der Kamera.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1 der Stöße wurden von einem Menschen berichtigt, und bei %2 zeigte der Film den Stoß des Queues nicht.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>Das ist viel; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
-        </message>
-        <message>
             <source>The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.</source>
             <translation>Die Tasche wurde bei %1 Versuchen von einem Menschen genannt und bei %2 aus dem Lauf der Kugeln gelesen; beides wird nicht vermischt.</translation>
         </message>
@@ -2738,6 +2730,10 @@
         <message>
             <source>Consent on %1.</source>
             <translation>Einwilligung am %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Viele Stöße wurden von einem Menschen berichtigt; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
         </message>
     </context>
     <context>

@@ -2652,14 +2652,6 @@
             <translation>Cada uno de estos tiros lo corrigió una persona; nada depende solo de la cámara.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>Tiros corregidos por una persona: %1; tiros cuyo golpe no se ve en el video: %2.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>Es mucho; revise la cámara antes de la próxima sesión.</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>Aún a la espera de lo que diga una persona: %1.</translation>
         </message>
@@ -2738,6 +2730,10 @@
         <message>
             <source>Consent on %1.</source>
             <translation>Consentimiento a %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Una persona corrigió muchos tiros; revise la cámara antes de la próxima sesión.</translation>
         </message>
     </context>
     <context>

@@ -2652,14 +2652,6 @@
             <translation>Tous ces coups ont été corrigés à la main ; rien ne repose sur la caméra seule.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1 des coups ont été corrigés à la main, et pour %2 le film n’a pas montré le geste.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>C’est beaucoup ; vérifiez la caméra avant la prochaine séance.</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>En attente de l’avis d’une personne : %1.</translation>
         </message>
@@ -2738,6 +2730,10 @@
         <message>
             <source>Consent on %1.</source>
             <translation>Consentement au %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Beaucoup de coups ont été corrigés à la main ; vérifiez la caméra avant la prochaine séance.</translation>
         </message>
     </context>
     <context>

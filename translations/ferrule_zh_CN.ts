@@ -2647,14 +2647,6 @@
             <translation>这些击球每一杆都经人工更正；没有一项只凭相机。</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1的击球经人工更正，%2的击球在视频中看不到出杆。</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>更正偏多；下一场之前请检查相机。</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>仍待人工确认：%1。</translation>
         </message>
@@ -2733,6 +2725,10 @@
         <message>
             <source>Consent on %1.</source>
             <translation>%1 时的同意情况。</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>许多击球经人工更正；下一场之前请检查相机。</translation>
         </message>
     </context>
     <context>

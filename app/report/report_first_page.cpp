@@ -210,17 +210,13 @@ class FirstPage {
 
   void certainty() {
     const DataQuality& quality = progress_.quality;
-    const auto shareOf = [&](int part) { return words_.percent(static_cast<double>(part) / quality.shots); };
     ReportBox box;
     box.heading = tr("How far to trust this");
     if (quality.corrected == quality.shots) {
       box.lines << tr("Every one of these shots was corrected by a person; nothing rests on the camera alone.");
-    } else {
-      box.lines << tr("%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.")
-                       .arg(shareOf(quality.corrected), shareOf(quality.untracked));
-      if (quality.corrected > kMuchCorrected * quality.shots) {
-        box.lines << tr("That is much; look at the camera before the next session.");
-      }
+    } else if (quality.corrected > kMuchCorrected * quality.shots) {
+      // How many stands in the header.
+      box.lines << tr("Many shots were corrected by a person; look at the camera before the next session.");
     }
     if (quality.asked > 0) box.lines << tr("Still waiting for a person's word: %1.").arg(words_.shots(quality.asked));
     if (quality.attempts > 0) {
@@ -246,7 +242,7 @@ class FirstPage {
     if (quality.undatedShots > 0) {
       box.lines << tr("For %1 the time within the session is unknown.").arg(words_.shots(quality.undatedShots));
     }
-    page_.blocks.push_back(std::move(box));
+    if (!box.lines.isEmpty()) page_.blocks.push_back(std::move(box));
   }
 
   void note() {
