@@ -57,7 +57,7 @@ int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
 int main(int argc, char** argv) {
   const auto call = ferrule::windowCallFrom(argc, argv);
   if (!call) {
-    // A report needs fonts but no display, whatever the desktop says.
+    // A report needs fonts and Qt Charts, which stands on widgets, but no display, whatever the desktop says.
     const bool draws = argc > 1 && std::string_view(argv[1]) == "report";
     if (draws) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -66,7 +66,7 @@ int main(int argc, char** argv) {
     // The record's database driver is found through it.
     std::unique_ptr<QCoreApplication> application;
     if (draws) {
-      application = std::make_unique<QGuiApplication>(argc, argv);
+      application = std::make_unique<QApplication>(argc, argv);
       std::setlocale(LC_NUMERIC, "C");
     } else {
       application = std::make_unique<QCoreApplication>(argc, argv);

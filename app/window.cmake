@@ -35,13 +35,11 @@ add_library(ferrule_window STATIC
   picture/image_of.cpp
   picture/picture_file.cpp
   picture/picture_view.cpp
-  picture/plan_mapping.cpp
   picture/plan_painter.cpp
   picture/planned_ways.cpp
   picture/plan_picture.cpp
   picture/plan_view.cpp
   picture/shot_painter.cpp
-  picture/table_painter.cpp
   players/consent_section.cpp
   players/erase_panel.cpp
   players/note_section.cpp

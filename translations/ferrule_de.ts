@@ -2674,14 +2674,6 @@
             <translation>Jeder dieser Stöße wurde von einem Menschen berichtigt; nichts beruht allein auf der Kamera.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1 der Stöße wurden von einem Menschen berichtigt, und bei %2 zeigte der Film den Stoß des Queues nicht.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>Das ist viel; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
-        </message>
-        <message>
             <source>The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.</source>
             <translation>Die Tasche wurde bei %1 Versuchen von einem Menschen genannt und bei %2 aus dem Lauf der Kugeln gelesen; beides wird nicht vermischt.</translation>
         </message>
@@ -2758,6 +2750,24 @@
         <message>
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>Die Ziele sind die, die ein Bericht am ersten Tag dieses Zeitraums gesetzt hätte.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>Gemessene Stöße: %1. Nicht gut genug zu sehen: %2. Von einem Menschen berichtigt: %3.</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>Einwilligung am %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Viele Stöße wurden von einem Menschen berichtigt; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
         </message>
     </context>
     <context>
@@ -3857,10 +3867,6 @@
             <translation>Sicherheitsstöße und was danach kam</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>Kein direkter Stoß: keiner unter den Vorschlägen zum nächsten Stoß. Linien: 95 %-Intervall.</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>auf der falschen Seite der nächsten Kugel</translation>
         </message>
@@ -3932,6 +3938,10 @@
         <message>
             <source>time before a miss</source>
             <translation>Zeit vor einem Fehlstoß</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>Kein direkter Stoß: Die Planung fand für den nächsten Spieler keinen. Linien: 95 %-Intervall.</translation>
         </message>
     </context>
     <context>

@@ -2686,14 +2686,6 @@
             <translation>Cada uno de estos tiros lo corrigió una persona; nada depende solo de la cámara.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>Tiros corregidos por una persona: %1; tiros cuyo golpe no se ve en el video: %2.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>Es mucho; revise la cámara antes de la próxima sesión.</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>Aún a la espera de lo que diga una persona: %1.</translation>
         </message>
@@ -2758,6 +2750,24 @@
         <message>
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>Los objetivos son los que un informe del primer día de este período habría fijado.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>Tiros medidos: %1. No se vieron bastante bien: %2. Corregidos por una persona: %3.</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>Consentimiento a %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Una persona corrigió muchos tiros; revise la cámara antes de la próxima sesión.</translation>
         </message>
     </context>
     <context>
@@ -3857,10 +3867,6 @@
             <translation>Defensas y lo que vino después</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>Sin tiro directo: ninguno entre los planes del tiro siguiente. Líneas: intervalo del 95 %.</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>en el lado malo de la bola siguiente</translation>
         </message>
@@ -3932,6 +3938,10 @@
         <message>
             <source>time before a miss</source>
             <translation>tiempo antes de un fallo</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>Sin tiro directo: la búsqueda no halló ninguno para el jugador siguiente. Líneas: intervalo del 95 %.</translation>
         </message>
     </context>
     <context>

@@ -2686,14 +2686,6 @@
             <translation>Tous ces coups ont été corrigés à la main ; rien ne repose sur la caméra seule.</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1 des coups ont été corrigés à la main, et pour %2 le film n’a pas montré le geste.</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>C’est beaucoup ; vérifiez la caméra avant la prochaine séance.</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>En attente de l’avis d’une personne : %1.</translation>
         </message>
@@ -2758,6 +2750,24 @@
         <message>
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>Les objectifs sont ceux qu’un rapport du premier jour de cette période aurait fixés.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>Coups mesurés : %1. Pas assez visibles : %2. Corrigés à la main : %3.</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>Consentement au %1.</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>Beaucoup de coups ont été corrigés à la main ; vérifiez la caméra avant la prochaine séance.</translation>
         </message>
     </context>
     <context>
@@ -3857,10 +3867,6 @@
             <translation>Défenses et ce qui a suivi</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>Aucun coup direct : aucun parmi les plans du coup suivant. Traits : intervalle à 95 %.</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>du mauvais côté de la bille suivante</translation>
         </message>
@@ -3932,6 +3938,10 @@
         <message>
             <source>time before a miss</source>
             <translation>temps avant un coup manqué</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>Aucun coup direct : la recherche n’en a trouvé aucun pour le joueur suivant. Traits : intervalle à 95 %.</translation>
         </message>
     </context>
     <context>

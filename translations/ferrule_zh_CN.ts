@@ -2681,14 +2681,6 @@
             <translation>这些击球每一杆都经人工更正；没有一项只凭相机。</translation>
         </message>
         <message>
-            <source>%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.</source>
-            <translation>%1的击球经人工更正，%2的击球在视频中看不到出杆。</translation>
-        </message>
-        <message>
-            <source>That is much; look at the camera before the next session.</source>
-            <translation>更正偏多；下一场之前请检查相机。</translation>
-        </message>
-        <message>
             <source>Still waiting for a person's word: %1.</source>
             <translation>仍待人工确认：%1。</translation>
         </message>
@@ -2753,6 +2745,24 @@
         <message>
             <source>The targets are those that a report on the first day of this period would have set.</source>
             <translation>这些目标是本阶段第一天的报告会定下的目标。</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>a count, its share</comment>
+            <translation>%1（%2）</translation>
+        </message>
+        <message>
+            <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
+            <comment>each a count and its share</comment>
+            <translation>测得的击球：%1。看不清的：%2。经人工更正的：%3。</translation>
+        </message>
+        <message>
+            <source>Consent on %1.</source>
+            <translation>%1 时的同意情况。</translation>
+        </message>
+        <message>
+            <source>Many shots were corrected by a person; look at the camera before the next session.</source>
+            <translation>许多击球经人工更正；下一场之前请检查相机。</translation>
         </message>
     </context>
     <context>
@@ -3832,10 +3842,6 @@
             <translation>防守及其后</translation>
         </message>
         <message>
-            <source>No direct shot: none among the plans beside the next shot. Lines: 95 % interval.</source>
-            <translation>未留直接球：下一杆的方案中没有直接球。横线：95%区间。</translation>
-        </message>
-        <message>
             <source>on the wrong side of the next ball</source>
             <translation>停在下一颗球的错误一侧</translation>
         </message>
@@ -3907,6 +3913,10 @@
         <message>
             <source>time before a miss</source>
             <translation>未进前用时</translation>
+        </message>
+        <message>
+            <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
+            <translation>未留直接球：没有为下一位找到直接球。横线：95%区间。</translation>
         </message>
     </context>
     <context>

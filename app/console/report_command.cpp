@@ -93,6 +93,9 @@ int report(const Call& call) {
   if (!record) return reportError(record.error());
   auto history = playerHistory(*record, call.player, period);
   if (!history) return reportError(history.error());
+  auto consent = reportConsent(*record, call.player);
+  if (!consent) return reportError(consent.error());
+  settings.consent = std::move(*consent);
   if (const auto played = addSteadierGains(*record, *history); !played) return reportError(played.error());
   HistoryFilter asked;
   asked.from_ms = settings.from_ms;

@@ -13,30 +13,7 @@ QString text(const std::string& words) {
   return QString::fromStdString(words);
 }
 
-QString giver(const ConsentEntry& entry) {
-  if (entry.by.empty()) return entry.byGuardian ? PeopleWords::tr("a parent or guardian") : PeopleWords::tr("somebody");
-  return entry.byGuardian ? PeopleWords::tr("%1 (parent or guardian)").arg(text(entry.by)) : text(entry.by);
-}
-
-/// What follows while consent is not there.
-QString consequence(ConsentScope scope) {
-  switch (scope) {
-    case ConsentScope::Measuring:
-      return PeopleWords::tr("Ask before shots of this person are measured and kept.");
-    case ConsentScope::Film:
-    case ConsentScope::FilmOfMinor:
-      return PeopleWords::tr("No film is kept of this person.");
-    case ConsentScope::Sharing:
-      return PeopleWords::tr("The report goes to nobody but this person.");
-  }
-  return {};
-}
-
 }  // namespace
-
-QString dayWords(UtcMilliseconds time, const Numbers& numbers) {
-  return numbers.locale().toString(QDateTime::fromMSecsSinceEpoch(time).toLocalTime().date(), QLocale::ShortFormat);
-}
 
 QString handednessWords(Handedness handedness) {
   switch (handedness) {
@@ -52,66 +29,22 @@ QString handednessWords(Handedness handedness) {
   return {};
 }
 
-QString scopeWords(ConsentScope scope) {
-  switch (scope) {
-    case ConsentScope::Measuring:
-      return PeopleWords::tr("Measured shots");
-    case ConsentScope::Film:
-      return PeopleWords::tr("Film");
-    case ConsentScope::FilmOfMinor:
-      return PeopleWords::tr("Film of a minor");
-    case ConsentScope::Sharing:
-      return PeopleWords::tr("Handing on the report");
-  }
-  return {};
-}
-
-QString consentSentence(const ConsentState& state, ConsentScope scope, const Numbers& numbers) {
-  switch (state.consent) {
-    case Consent::Given:
-      if (state.entry->until) {
-        return PeopleWords::tr("Given by %1 on %2, until %3.")
-            .arg(giver(*state.entry), dayWords(state.entry->from, numbers), dayWords(*state.entry->until - 1, numbers));
-      }
-      return PeopleWords::tr("Given by %1 on %2, until it is withdrawn.")
-          .arg(giver(*state.entry), dayWords(state.entry->from, numbers));
-    case Consent::Missing:
-      return sentencesOf({PeopleWords::tr("Missing."), consequence(scope)});
-    case Consent::NotByGuardian:
-      return sentencesOf({PeopleWords::tr("Given by %1 on %2, but for a minor a parent or guardian must give it.")
-                              .arg(giver(*state.entry), dayWords(state.entry->from, numbers)),
-                          consequence(scope)});
-    case Consent::Expired:
-      return sentencesOf(
-          {PeopleWords::tr("Expired on %1.").arg(dayWords(*state.entry->until - 1, numbers)), consequence(scope)});
-    case Consent::Withdrawn:
-      return sentencesOf(
-          {PeopleWords::tr("Withdrawn by %1 on %2.").arg(giver(*state.entry), dayWords(state.entry->from, numbers)),
-           consequence(scope)});
-  }
-  return {};
-}
-
 QString ledgerLine(const ConsentEntry& entry, bool struck, const Numbers& numbers) {
   QString line;
   if (entry.event == ConsentEvent::Withdrawn) {
     line = PeopleWords::tr("%1 \u00b7 %2: withdrawn by %3")
-               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giver(entry));
+               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giverWords(entry));
   } else if (entry.until) {
     line = PeopleWords::tr("%1 \u00b7 %2: given by %3 until %4")
-               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giver(entry),
+               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giverWords(entry),
                     dayWords(*entry.until - 1, numbers));
   } else {
     line = PeopleWords::tr("%1 \u00b7 %2: given by %3")
-               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giver(entry));
+               .arg(dayWords(entry.from, numbers), scopeWords(entry.scope), giverWords(entry));
   }
   if (!entry.notedBy.empty()) line += PeopleWords::tr(", noted by %1").arg(text(entry.notedBy));
   if (struck) line += PeopleWords::tr(", taken back as a mistake");
   return line;
-}
-
-std::vector<ConsentScope> scopesFor(const Player& player) {
-  return {ConsentScope::Measuring, filmScopeOf(player), ConsentScope::Sharing};
 }
 
 QString markWords(const PersonRow& row, UtcMilliseconds at) {

@@ -65,7 +65,13 @@ class ProgressReader : public QObject {
         emit failed(history.error());
         return false;
       }
-      answer->columns.push_back(column(**history, wanted, question.numbers));
+      answer->columns.push_back(column(**history, wanted, question));
+      auto consent = reportConsent(*record_, wanted.player);
+      if (!consent) {
+        emit failed(consent.error());
+        return false;
+      }
+      answer->columns.back().consent = std::move(*consent);
       if (number != newest) return false;
     }
     emit answered(answer);
@@ -112,7 +118,8 @@ class ProgressReader : public QObject {
     return &known->second;
   }
 
-  ProgressColumn column(const PlayerHistory& history, const ProgressWanted& wanted, const Numbers& numbers) const {
+  ProgressColumn column(const PlayerHistory& history, const ProgressWanted& wanted,
+                        const ProgressQuestion& question) const {
     ProgressColumn column;
     column.wanted = wanted;
     for (const PlayedTable& table : history.tables) {
@@ -132,13 +139,14 @@ class ProgressReader : public QObject {
       column.drills.push_back({.key = run.drill, .title = run.title});
     }
     column.progress = playerProgress(filtered(history, wanted.filter), {now_(), {}});
-    if (wanted.filter.from_ms) {
+    if (question.goals && wanted.filter.from_ms) {
       HistoryFilter before = wanted.filter;
       before.until_ms = before.from_ms;
       before.from_ms.reset();
       column.progress.goals = checkGoals(filtered(history, before), column.progress, {now_(), {}});
     }
-    column.figures = figuresOf(column.progress, ReportWords(numbers), wanted.filter.drill.value_or(std::string()));
+    column.figures =
+        figuresOf(column.progress, ReportWords(question.numbers), wanted.filter.drill.value_or(std::string()));
     return column;
   }
 

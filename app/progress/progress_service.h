@@ -7,6 +7,7 @@
 #include <stop_token>
 
 #include "app/progress/figures.h"
+#include "app/report/report_builder.h"
 #include "app/window/shot_list.h"
 #include "app/words/numbers.h"
 #include "core/base/error.h"
@@ -29,12 +30,14 @@ struct ProgressWanted {
 /// One or two columns of figures.
 struct ProgressQuestion {
   std::vector<ProgressWanted> wanted;
-  Numbers numbers;  ///< in whose digits and units the figures are
+  Numbers numbers;     ///< in whose digits and units the figures are
+  bool goals = false;  ///< also what became of the targets that the time before had set
 };
 
 struct ProgressColumn {
   ProgressWanted wanted;
   PlayerProgress progress;
+  ReportConsent consent;
   std::vector<Figure> figures;
   std::vector<std::string> tables;  ///< of the player, whatever the filter
   std::vector<std::string> games;

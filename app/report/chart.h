@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/progress/interval.h"
+#include "core/table/table.h"
 
 /// Charts as values: every word and number is already in them, so that paper, HTML and screen show the same.
 namespace ferrule {
@@ -121,13 +122,13 @@ struct ChartPoint {
   std::size_t key = 0;  ///< the shot's place in its history
 };
 
-/// A line or an outline of the plane itself: a pocket, a target's ring, where asked and delivered agree.
+/// A line or an outline of the plane itself: the ball's edge, the miscue limit, where asked and delivered agree.
 struct ChartOutline {
   std::vector<std::pair<double, double>> points;
   bool dashed = false;
 };
 
-/// Words at a place of the plane.
+/// Words at a place.
 struct ChartLabel {
   double x = 0.0;
   double y = 0.0;
@@ -160,12 +161,21 @@ struct PointChart {
   bool equal = false;  ///< one unit is as long across as up
   std::vector<ChartOutline> outlines;
   std::vector<ChartPoint> points;
-  std::vector<ChartLabel> labels;
   std::optional<ChartEllipse> ellipse;
   QString below;
 };
 
-using Chart = std::variant<SeriesChart, GridChart, BarChart, SplitChart, PointChart>;
+/// Single shots on a picture of the table.
+struct MapChart {
+  QString title;
+  QString note;
+  Table table;
+  std::vector<ChartPoint> points;  ///< m, in the table's axes
+  std::vector<ChartLabel> labels;  ///< m; beyond the long rails, above or below the picture
+  QString below;
+};
+
+using Chart = std::variant<SeriesChart, GridChart, BarChart, SplitChart, PointChart, MapChart>;
 
 /// One mark, cell, bar, side or point of a chart, where it was drawn.
 struct ChartSpot {

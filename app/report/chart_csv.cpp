@@ -60,6 +60,12 @@ class Rows {
       add({number(point.x), number(point.y), point.kind == PointKind::Hollow ? "1" : "0", point.words});
   }
 
+  void operator()(const MapChart& chart) {
+    add({"x_m", "y_m", "hollow", "words"});
+    for (const ChartPoint& point : chart.points)
+      add({number(point.x), number(point.y), point.kind == PointKind::Hollow ? "1" : "0", point.words});
+  }
+
   [[nodiscard]] std::string text() const { return text_.toStdString(); }
 
  private:

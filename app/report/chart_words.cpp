@@ -44,9 +44,14 @@ QStringList partsOf(const SplitChart& chart) {
 
 QStringList partsOf(const PointChart& chart) {
   QStringList parts{chart.acrossWords, chart.upWords};
+  parts.removeAll(QString());
+  return parts;
+}
+
+QStringList partsOf(const MapChart& chart) {
+  QStringList parts;
   for (const ChartLabel& label : chart.labels)
     parts << label.words;
-  parts.removeAll(QString());
   return parts;
 }
 

@@ -116,7 +116,7 @@ std::optional<Chart> safetyChart(const SafetyMeasure& safeties, const ReportWord
   }
   return std::move(bars).chart(
       PlayCharts::tr("Safeties and what came next"),
-      PlayCharts::tr("No direct shot: none among the plans beside the next shot. Lines: 95\u00a0% interval."));
+      PlayCharts::tr("No direct shot: the planner found none for the next player. Lines: 95\u00a0% interval."));
 }
 
 std::optional<Chart> positionChart(const PositionPlay& play, const ReportWords& words) {

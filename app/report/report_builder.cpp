@@ -12,6 +12,7 @@
 #include "app/words/drill_words.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
+#include "core/record/record.h"
 
 namespace ferrule {
 
@@ -282,6 +283,15 @@ class Builder {
 };
 
 }  // namespace
+
+Result<ReportConsent> reportConsent(Record& record, const std::string& player) {
+  const auto known = record.playerNamed(player);
+  if (!known) return tl::make_unexpected(known.error());
+  if (!*known) return failure(ErrorCode::NotFound, player, record.path());
+  auto ledger = consents(record, (*known)->id);
+  if (!ledger) return tl::make_unexpected(ledger.error());
+  return ReportConsent{**known, std::move(*ledger)};
+}
 
 Report buildReport(const PlayerProgress& progress, const ReportSettings& settings) {
   return Builder(progress, settings).build();

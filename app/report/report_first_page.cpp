@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "app/words/consent_words.h"
 #include "app/words/joining.h"
 
 namespace ferrule {
@@ -24,6 +25,8 @@ class FirstPage {
   ReportPage page() {
     add(TextKind::Title, QString::fromStdString(progress_.history.player));
     add(TextKind::Subtitle, heading());
+    if (progress_.quality.shots > 0) add(TextKind::Small, usable());
+    if (settings_.consent) add(TextKind::Small, consent());
     if (progress_.quality.shots == 0) {
       add(TextKind::Paragraph, tr("There is no shot of this player in this period, so there is nothing to report. "
                                   "Choose another period, or measure a film first."));
@@ -70,6 +73,27 @@ class FirstPage {
       if (quality.hours >= 0.1) parts << tr("%1 hours").arg(words_.numbers().fixed(quality.hours, 1));
     }
     return parts.join(QStringLiteral(" \u00b7 "));
+  }
+
+  [[nodiscard]] QString usable() const {
+    const DataQuality& quality = progress_.quality;
+    const auto of = [&](int part) {
+      return tr("%1 (%2)", "a count, its share")
+          .arg(words_.numbers().whole(part), words_.percent(static_cast<double>(part) / quality.shots));
+    };
+    return tr("Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.",
+              "each a count and its share")
+        .arg(of(quality.shots - quality.untracked), of(quality.untracked), of(quality.corrected));
+  }
+
+  [[nodiscard]] QString consent() const {
+    const ReportConsent& known = *settings_.consent;
+    QStringList sentences;
+    for (const ConsentScope scope : scopesFor(known.player)) {
+      const ConsentState state = consentState(known.ledger, known.player.minor, scope, settings_.now_ms);
+      sentences << toldOf(scopeWords(scope), consentSentence(state, scope, words_.numbers()));
+    }
+    return sentencesOf({tr("Consent on %1.").arg(words_.date(settings_.now_ms)), sentencesOf(sentences)});
   }
 
   [[nodiscard]] QString pots() const {
@@ -186,17 +210,13 @@ class FirstPage {
 
   void certainty() {
     const DataQuality& quality = progress_.quality;
-    const auto shareOf = [&](int part) { return words_.percent(static_cast<double>(part) / quality.shots); };
     ReportBox box;
     box.heading = tr("How far to trust this");
     if (quality.corrected == quality.shots) {
       box.lines << tr("Every one of these shots was corrected by a person; nothing rests on the camera alone.");
-    } else {
-      box.lines << tr("%1 of the shots were corrected by a person, and for %2 the film did not show the stroke.")
-                       .arg(shareOf(quality.corrected), shareOf(quality.untracked));
-      if (quality.corrected > kMuchCorrected * quality.shots) {
-        box.lines << tr("That is much; look at the camera before the next session.");
-      }
+    } else if (quality.corrected > kMuchCorrected * quality.shots) {
+      // How many stands in the header.
+      box.lines << tr("Many shots were corrected by a person; look at the camera before the next session.");
     }
     if (quality.asked > 0) box.lines << tr("Still waiting for a person's word: %1.").arg(words_.shots(quality.asked));
     if (quality.attempts > 0) {
@@ -222,7 +242,7 @@ class FirstPage {
     if (quality.undatedShots > 0) {
       box.lines << tr("For %1 the time within the session is unknown.").arg(words_.shots(quality.undatedShots));
     }
-    page_.blocks.push_back(std::move(box));
+    if (!box.lines.isEmpty()) page_.blocks.push_back(std::move(box));
   }
 
   void note() {

@@ -8,7 +8,7 @@
 
 namespace ferrule {
 
-/// The report as one HTML file that needs no other: charts are pictures in it (SVG). Needs a QGuiApplication.
+/// The report as one HTML file that needs no other: charts are pictures in it (SVG). Needs a QApplication.
 [[nodiscard]] QString reportHtml(const Report& report);
 /// Errors: FileNotWritable.
 [[nodiscard]] Result<void> writeReportHtml(const Report& report, const std::string& path);

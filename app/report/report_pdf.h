@@ -10,7 +10,7 @@
 namespace ferrule {
 
 /// Writes a report as PDF: fonts embedded, parts tagged in the order of reading, title, author "Ferrule", creator and
-/// language set. Needs a QGuiApplication, no
+/// language set. Needs a QApplication, no
 /// display. Errors: FileNotWritable.
 [[nodiscard]] Result<void> writeReportPdf(const Report& report, QPageSize::PageSizeId paper, const std::string& path);
 

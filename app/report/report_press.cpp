@@ -42,7 +42,7 @@ class Press {
  private:
   void print(const ReportPage& page) {
     for (std::size_t i = 0; i < page.blocks.size(); ++i) {
-      const ReportBlock& block = page.blocks[i];
+      const ReportBlock block = fitting(page.blocks[i]);
       const double height = blockHeight(block, width_, style_);
       double needed = height;
       if (holdsNext(block) && i + 1 < page.blocks.size()) needed += blockHeight(page.blocks[i + 1], width_, style_);
@@ -52,6 +52,16 @@ class Press {
       drawBlock(*painter_, {left_, y_}, block, width_, style_, order_);
       y_ += height;
     }
+  }
+
+  /// Lines to write on are worth no sheet of their own: fewer where the rest of the sheet is short.
+  [[nodiscard]] ReportBlock fitting(const ReportBlock& block) const {
+    const auto* box = std::get_if<ReportBox>(&block);
+    if (box == nullptr || !box->lines.isEmpty()) return block;
+    ReportBox shorter = *box;
+    while (shorter.blankLines > 1 && y_ + blockHeight(shorter, width_, style_) > bottom_)
+      --shorter.blankLines;
+    return y_ + blockHeight(shorter, width_, style_) > bottom_ ? block : ReportBlock(shorter);
   }
 
   void beginSheet() {

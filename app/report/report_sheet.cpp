@@ -21,6 +21,8 @@ constexpr double kTableGap_pt = 8.0;
 constexpr double kBoxPadding_pt = 7.0;
 constexpr double kBlankLine_pt = 20.0;
 constexpr double kItemIndent_pt = 10.0;
+/// Dots in a point at which axes are laid out for paper.
+constexpr double kPaperGrain = 4.0;
 
 struct TextStyle {
   PartKind part;
@@ -235,6 +237,7 @@ class Setting {
 ChartStyle paperStyle(double unit) {
   ChartStyle style;
   style.unit = unit;
+  style.grain = kPaperGrain;
   style.font.setFamilies({QStringLiteral("DejaVu Sans")});
   style.font.setHintingPreference(QFont::PreferNoHinting);
   style.inks = inksFor(lightPalette());

@@ -120,9 +120,9 @@ QString shotWords(const PlayerHistory& history, std::size_t i, const ReportWords
       .arg(words.date(history.sessions[shot.session].started_ms), words.numbers().whole(shot.number));
 }
 
-template <class Told>
-void addPoints(PointChart& chart, const PlayerHistory& history, const std::vector<Spot>& spots,
-               const ReportWords& words, Told&& told) {
+template <class Kind, class Told>
+void addPoints(Kind& chart, const PlayerHistory& history, const std::vector<Spot>& spots, const ReportWords& words,
+               Told&& told) {
   const std::size_t first = spots.size() > kMostPoints ? spots.size() - kMostPoints : 0;
   for (std::size_t k = first; k < spots.size(); ++k) {
     const Spot& spot = spots[k];
@@ -137,12 +137,22 @@ void addPoints(PointChart& chart, const PlayerHistory& history, const std::vecto
                          : words.shots(static_cast<int>(spots.size()));
 }
 
-void addEllipse(PointChart& chart, const std::vector<Spot>& spots) {
+std::optional<ChartEllipse> ellipseOf(const std::vector<Spot>& spots) {
   std::vector<std::array<double, 2>> points;
   for (const Spot& spot : spots)
     points.push_back({spot.x, spot.y});
-  if (const auto ellipse = spreadEllipse(points))
-    chart.ellipse = ChartEllipse{ellipse->x, ellipse->y, ellipse->longHalf, ellipse->shortHalf, ellipse->turn_rad};
+  const auto ellipse = spreadEllipse(points);
+  if (!ellipse) return std::nullopt;
+  return ChartEllipse{ellipse->x, ellipse->y, ellipse->longHalf, ellipse->shortHalf, ellipse->turn_rad};
+}
+
+/// How far an ellipse reaches from 0, across and up.
+std::array<double, 2> reachOf(const std::optional<ChartEllipse>& ellipse) {
+  if (!ellipse) return {0.0, 0.0};
+  const double c = std::cos(ellipse->turn_rad);
+  const double s = std::sin(ellipse->turn_rad);
+  return {std::abs(ellipse->x) + std::hypot(ellipse->longHalf * c, ellipse->shortHalf * s),
+          std::abs(ellipse->y) + std::hypot(ellipse->longHalf * s, ellipse->shortHalf * c)};
 }
 
 void setPlane(PointChart& chart) {
@@ -186,10 +196,12 @@ std::optional<Chart> targetChart(const PlayerHistory& history, std::span<const A
   chart.title = ShotChartWords::tr("Deliveries on the target");
   chart.acrossName = QStringLiteral("aim_error_deg");  // + to the right, as it is drawn
   chart.upName = QStringLiteral("speed_error_percent");
-  chart.across = aroundZero(reachOf(spots, &Spot::x), [&](double value, int decimals) {
+  chart.ellipse = ellipseOf(spots);
+  const auto [ellipseAcross, ellipseUp] = reachOf(chart.ellipse);
+  chart.across = aroundZero(std::max(ellipseAcross, reachOf(spots, &Spot::x)), [&](double value, int decimals) {
     return words.numbers().withSign(value, decimals) + QChar(0x00B0);
   });
-  chart.up = aroundZero(reachOf(spots, &Spot::y), [&](double value, int decimals) {
+  chart.up = aroundZero(std::max(ellipseUp, reachOf(spots, &Spot::y)), [&](double value, int decimals) {
     return words.numbers().signedPercent(value / 100.0, decimals);
   });
   chart.acrossWords = ShotChartWords::tr("aim: left \u2013 right");
@@ -199,7 +211,6 @@ std::optional<Chart> targetChart(const PlayerHistory& history, std::span<const A
     return ShotChartWords::tr("aim %1°, speed %2")
         .arg(words.numbers().withSign(spot.x, 2), words.numbers().signedPercent(spot.y / 100.0));
   });
-  addEllipse(chart, spots);
   chart.below = sentencesOf({ShotChartWords::tr("Hollow: missed pots. Ellipse: 95 of 100 shots."),
                              askedWords(asked, [](const Asked& one) { return one.speedFromRepeats; })});
   return chart;
@@ -263,7 +274,9 @@ std::optional<Chart> restChart(const PlayerHistory& history, std::span<const Ask
   chart.title = ShotChartWords::tr("Where the cue ball came to rest");
   chart.acrossName = QStringLiteral("along_mm");
   chart.upName = QStringLiteral("across_mm");
-  chart.up = aroundZero(std::max(reachOf(spots, &Spot::x), reachOf(spots, &Spot::y)),
+  chart.ellipse = ellipseOf(spots);
+  const auto [ellipseAcross, ellipseUp] = reachOf(chart.ellipse);
+  chart.up = aroundZero(std::max({ellipseAcross, ellipseUp, reachOf(spots, &Spot::x), reachOf(spots, &Spot::y)}),
                         [&](double value, int decimals) { return words.numbers().withSign(value, decimals); });
   chart.across = chart.up;
   chart.acrossWords = ShotChartWords::tr("along the table, + to the foot, mm");
@@ -274,7 +287,6 @@ std::optional<Chart> restChart(const PlayerHistory& history, std::span<const Ask
     return ShotChartWords::tr("%1 mm along, %2 mm across")
         .arg(words.numbers().withSign(spot.x, 0), words.numbers().withSign(spot.y, 0));
   });
-  addEllipse(chart, spots);
   chart.below = sentencesOf(
       {ShotChartWords::tr("The middle is where it was asked to rest. Ellipse: 95 of 100 shots."),
        askedWords(asked, [](const Asked& one) { return one.restFromRepeats; }),
@@ -287,34 +299,18 @@ std::optional<Chart> restChart(const PlayerHistory& history, std::span<const Ask
 std::optional<Chart> missMapChart(const PlayerHistory& history, const ReportWords& words) {
   const auto spots = missSpots(history);
   if (spots.size() < static_cast<std::size_t>(kFewestForShare)) return std::nullopt;
-  const Table& table = history.tables.front().table;
-  PointChart chart;
+  MapChart chart;
   chart.title = ShotChartWords::tr("Miss map");
-  chart.acrossName = QStringLiteral("x_m");
-  chart.upName = QStringLiteral("y_m");
-  const double margin = 2.0 * table.cushionWidth_m;
-  // Above and below stand the counts, beyond the pockets.
-  const double marginOfCounts = margin + 0.16 * table.width_m;
-  chart.left = -table.length_m / 2.0 - margin;
-  chart.right = -chart.left;
-  chart.bottom = -table.width_m / 2.0 - marginOfCounts;
-  chart.top = -chart.bottom;
-  chart.equal = true;
-  const double x = table.length_m / 2.0;
-  const double y = table.width_m / 2.0;
-  chart.outlines = {{{{-x, -y}, {x, -y}, {x, y}, {-x, y}, {-x, -y}}, false}};
-  const auto openings = pockets(table);
-  for (std::size_t p = 0; p < openings.size(); ++p) {
-    int thick = 0;
-    int thin = 0;
-    for (const Spot& spot : spots) {
-      const PlayedShot& shot = history.shots[spot.shot];
-      if (shot.pocket == openings[p].name) ++(shot.missSide == MissSide::Under ? thick : thin);
-    }
-    const TablePoint hole = openings[p].hole;
-    chart.outlines.push_back(ring(hole.x, hole.y, openings[p].holeRadius_m));
+  chart.table = history.tables.front().table;
+  std::array<std::array<int, 2>, kPocketNames.size()> counts{};  // [pocket][thick, thin]
+  for (const Spot& spot : spots) {
+    const PlayedShot& shot = history.shots[spot.shot];
+    ++counts[static_cast<std::size_t>(*shot.pocket)][shot.missSide == MissSide::Under ? 0 : 1];
+  }
+  for (const Pocket& pocket : pockets(chart.table)) {
+    const auto& [thick, thin] = counts[static_cast<std::size_t>(pocket.name)];
     chart.labels.push_back(
-        {hole.x, hole.y + (hole.y > 0.0 ? 1.0 : -1.0) * 2.0 * openings[p].holeRadius_m,
+        {pocket.hole.x, pocket.hole.y,
          ShotChartWords::tr("%1 thick, %2 thin").arg(words.numbers().whole(thick), words.numbers().whole(thin))});
   }
   addPoints(chart, history, spots, words, [&](const Spot& spot) {

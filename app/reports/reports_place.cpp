@@ -222,7 +222,7 @@ void ReportsPlace::setNumbers(const Numbers& numbers) {
 
 void ReportsPlace::ask() {
   if (record_.isEmpty() || filter_->player().isEmpty()) return;
-  service_.ask({{filter_->wanted()}, numbers_});
+  service_.ask({{filter_->wanted()}, numbers_, true});
 }
 
 void ReportsPlace::rebuild() {
@@ -237,6 +237,7 @@ void ReportsPlace::rebuild() {
   settings.until_ms = column.wanted.filter.until_ms;
   settings.coachNote = note_->toPlainText();
   settings.now_ms = now_();
+  settings.consent = column.consent;
   {
     const SpokenLanguage spoken(language);
     report_ = buildReport(column.progress, settings);

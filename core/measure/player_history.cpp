@@ -85,6 +85,7 @@ class Gathering {
     shot.deliveryLoss = figures.deliveryLoss;
     shot.potChance = figures.potChance;
     shot.nextBall = recorded.nextBallAt;
+    shot.cushionMet = recorded.cushionMet;
     shot.meant = {figures.askedSpeed_mps, figures.askedSide, figures.askedHeight, figures.leave,
                   figures.leave.has_value() && !figures.askedSpeed_mps};
     if (recorded.reply) {

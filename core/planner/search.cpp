@@ -110,6 +110,10 @@ void Search::tryAll() {
   tryOpen(false);
   // Where no faultless play is legal, the player's own scatter may still find the ball now and then.
   if (entries_.empty()) tryOpen(true);
+  for (const Entry& entry : entries_) {
+    if (entry.candidate && entry.shot.plan.kind == PlanKind::Direct)
+      directChance_ = std::max(directChance_, entry.candidate->chance);
+  }
   std::ranges::stable_sort(entries_, std::greater(), &Entry::score);
 }
 
@@ -322,6 +326,7 @@ Suggestion Search::listed() const {
   Suggestion suggestion;
   suggestion.simulations = simulations_;
   suggestion.end = end_;
+  suggestion.directChance = directChance_;
   for (const std::size_t i : bestOfIdeas(budget_.mostPlans)) {
     const Entry& entry = entries_[i];
     RankedPlan plan;

@@ -51,6 +51,7 @@ class Search {
   long simulations_ = 0;
   bool sampled_ = false;  ///< before the first plays there is no list worth stopping for
   SearchEnd end_ = SearchEnd::Settled;
+  double directChance_ = 0.0;
   std::chrono::steady_clock::time_point started_;
 };
 

@@ -64,6 +64,7 @@ std::string suggestionText(const Suggestion& suggestion, const Scatter& scatter,
   j["planner"] = kPlannerVersion;
   j["simulations"] = suggestion.simulations;
   j["settled"] = suggestion.end == SearchEnd::Settled;
+  j["direct_chance"] = rounded(suggestion.directChance, 1e4);
   j["scatter"] = scatterJson(scatter);
   j["plans"] = Json::array();
   for (std::size_t i = 0; i < suggestion.plans.size(); ++i)
@@ -80,6 +81,8 @@ std::optional<KeptSuggestion> suggestionFromText(std::string_view text) try {
   kept.plannerVersion = j.at("planner").get<int>();
   kept.suggestion.simulations = j.at("simulations").get<long>();
   kept.suggestion.end = j.at("settled").get<bool>() ? SearchEnd::Settled : SearchEnd::Budget;
+  // Older ones do not know.
+  kept.suggestion.directChance = j.value("direct_chance", 0.0);
   kept.scatter = scatterFrom(j.at("scatter"));
   for (const Json& object : j.at("plans"))
     kept.suggestion.plans.push_back(planFromJson(object).value());

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ferrule {
 
@@ -18,7 +19,7 @@ bool alike(const Table& a, const Table& b) {
 
 }  // namespace
 
-std::vector<PlayerHistory> byPocketWidth(const PlayerHistory& history) {
+std::vector<PlayerHistory> byPocketWidth(PlayerHistory history) {
   std::vector<PlayerHistory> widths;
   std::vector<std::size_t> widthOfTable;
   for (const PlayedTable& table : history.tables) {
@@ -28,21 +29,28 @@ std::vector<PlayerHistory> byPocketWidth(const PlayerHistory& history) {
     if (found == widths.end()) widths.push_back({history.player, {}, {}, {}});
     widths[widthOfTable.back()].tables.push_back(table);
   }
+  // As nearly always: nothing is copied.
+  if (widths.size() == 1) {
+    widths.front() = std::move(history);
+    return widths;
+  }
   std::vector<std::size_t> tablePlace(history.tables.size());
   std::vector<std::size_t> seen(widths.size(), 0);
   for (std::size_t i = 0; i < history.tables.size(); ++i)
     tablePlace[i] = seen[widthOfTable[i]]++;
   std::vector<std::size_t> sessionPlace;
+  std::vector<std::size_t> widthOfSession;
   for (const PlayedSession& session : history.sessions) {
-    PlayerHistory& width = widths[widthOfTable[session.table]];
+    widthOfSession.push_back(widthOfTable[session.table]);
+    PlayerHistory& width = widths[widthOfSession.back()];
     sessionPlace.push_back(width.sessions.size());
     width.sessions.push_back(session);
     width.sessions.back().table = tablePlace[session.table];
   }
-  for (const PlayedShot& shot : history.shots) {
-    PlayerHistory& width = widths[widthOfTable[history.sessions[shot.session].table]];
-    width.shots.push_back(shot);
-    width.shots.back().session = sessionPlace[shot.session];
+  for (PlayedShot& shot : history.shots) {
+    PlayerHistory& width = widths[widthOfSession[shot.session]];
+    shot.session = sessionPlace[shot.session];
+    width.shots.push_back(std::move(shot));
   }
   for (const PlayedRun& run : history.runs) {
     PlayerHistory& width = widths[widthOfTable[run.table]];

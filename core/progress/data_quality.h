@@ -26,7 +26,7 @@ inline constexpr double kSameLength_m = 0.05;
 
 /// One history for each size of table and width of pockets, the one with most shots first (the earliest among equals).
 /// Nothing that depends on the pockets may be put together over two of them.
-[[nodiscard]] std::vector<PlayerHistory> byPocketWidth(const PlayerHistory& history);
+[[nodiscard]] std::vector<PlayerHistory> byPocketWidth(PlayerHistory history);
 
 struct DataQuality {
   int shots = 0;

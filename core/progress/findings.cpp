@@ -131,10 +131,10 @@ class Search {
     finding.sessions = static_cast<int>(practice.size() + match.size());
     finding.change = sessionInterval(
         static_cast<std::size_t>(finding.sessions),
-        [&](std::span<const std::size_t> chosen) -> std::optional<double> {
+        [&](std::span<const DrawnSession> chosen) -> std::optional<double> {
           std::vector<Difference> some;
           std::vector<Difference> others;
-          for (const std::size_t i : chosen) {
+          for (const DrawnSession i : chosen) {
             if (i < practice.size()) {
               some.push_back(practice[i]);
             } else {
@@ -201,9 +201,9 @@ class Search {
     finding.change = sessionInterval(
         points.size(),
         [&, chosenPoints =
-                std::vector<SeriesPoint>()](std::span<const std::size_t> chosen) mutable -> std::optional<double> {
+                std::vector<SeriesPoint>()](std::span<const DrawnSession> chosen) mutable -> std::optional<double> {
           chosenPoints.clear();
-          for (const std::size_t i : chosen)
+          for (const DrawnSession i : chosen)
             chosenPoints.push_back(points[i]);
           return lineThrough(chosenPoints).slope * (last - first);
         },
@@ -223,10 +223,10 @@ class Search {
     finding.sessions = sessions;
     finding.change = sessionInterval(
         differences.size(),
-        [&](std::span<const std::size_t> chosen) -> std::optional<double> {
+        [&](std::span<const DrawnSession> chosen) -> std::optional<double> {
           double weights = 0.0;
           double sum = 0.0;
-          for (const std::size_t i : chosen) {
+          for (const DrawnSession i : chosen) {
             weights += differences[i].weight;
             sum += differences[i].weight * differences[i].value;
           }

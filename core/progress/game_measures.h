@@ -41,7 +41,8 @@ enum class ReplyKind { Potted, Missed, Safety, Fouled };
 
 struct SafetyMeasure {
   int tried = 0;
-  /// The next player had no direct pot among the plans that stand beside that shot, of the safeties where such stand.
+  /// The next player had no direct pot among all that the planner tried beside that shot, of the safeties where plans
+  /// stand. Older suggestions know of their listed plans alone.
   Answer<Estimate> success = shortOf(ShortageKind::NoValues);
   /// What the next player did, of the safeties that are followed by a shot.
   int answered = 0;

@@ -25,6 +25,17 @@ void checkTries(GoalCheck& check, const std::vector<PlayedRun>& runs) {
                     : GoalState::NotYet;
 }
 
+/// What a report on this time would have set, without all else that it says.
+std::vector<WorkItem> workOf(const PlayerHistory& history, Resampling resampling) {
+  const std::vector<PlayerHistory> widths = byPocketWidth(history);
+  if (widths.empty()) return {};
+  const PlayerHistory& played = widths.front();
+  if (!resampling.kept) resampling.kept = std::make_shared<SessionDraws>();
+  const auto found = findings(played, Difficulty::of(played), strikeMeasures(played, resampling),
+                              aimMeasure(played, resampling), resampling);
+  return workItems(played, found, resampling);
+}
+
 }  // namespace
 
 std::string_view keyOf(WorkDrill drill) {
@@ -53,7 +64,7 @@ std::vector<GoalCheck> checkGoals(const PlayerHistory& before, const PlayerProgr
                                   const ProgressOptions& options) {
   std::vector<GoalCheck> checks;
   if (before.shots.empty()) return checks;
-  for (const WorkItem& item : playerProgress(before, options).work) {
+  for (const WorkItem& item : workOf(before, options.resampling)) {
     GoalCheck check;
     check.item = item;
     if (item.kind == WorkKind::SpeedControl) {

@@ -65,6 +65,11 @@ PlayedShot playedShot(const ShotReading& reading, const PlayedTable& table) {
   shot.foul = reading.scratch || reading.outcome == Outcome::Foul || reading.outcome == Outcome::Scratch;
   shot.potted = static_cast<int>(
       std::ranges::count_if(reading.pocketed, [](const PocketedBall& fell) { return !fell.ball.isCueBall(); }));
+  if (reading.outcome == Outcome::Pot && !reading.events.empty()) {
+    shot.cushionMet = std::ranges::any_of(reading.events, [](const ShotEvent& event) {
+      return event.kind == EventKind::Cushion && event.ball.isCueBall();
+    });
+  }
   if (reading.target) {
     shot.objectBall = placeIn(reading.before, reading.target->ball);
     fillTarget(reading, table, shot);

@@ -124,6 +124,7 @@ struct PlayedShot {
 
   std::optional<double> potChance = {};     ///< of the plan that was taken, as the planner had it for this player
   std::optional<TablePoint> nextBall = {};  ///< where the ball lay afterwards that the plan goes on with
+  std::optional<bool> cushionMet = {};      ///< by the cue ball; nothing where its way is not known
   std::optional<Reply> reply = {};          ///< of somebody else to a safety
   std::string drill = {};                   ///< the key of the drill at which it was the first shot of a try
 

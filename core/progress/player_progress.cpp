@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/progress/player_progress.h"
 
+#include <utility>
+
 namespace ferrule {
 
 namespace {
@@ -32,13 +34,15 @@ Highlights highlightsOf(const PlayerHistory& history, const std::optional<Diffic
 
 }  // namespace
 
-PlayerProgress playerProgress(const PlayerHistory& history, const ProgressOptions& options) {
+PlayerProgress playerProgress(PlayerHistory history, const ProgressOptions& options) {
   PlayerProgress report;
-  const std::vector<PlayerHistory> widths = byPocketWidth(history);
+  report.history.player = history.player;
+  std::vector<PlayerHistory> widths = byPocketWidth(std::move(history));
   report.quality = dataQuality(widths, options.now_ms);
-  report.history = widths.empty() ? PlayerHistory{history.player, {}, {}, {}} : widths.front();
+  if (!widths.empty()) report.history = std::move(widths.front());
   const PlayerHistory& played = report.history;
-  const Resampling& resampling = options.resampling;
+  Resampling resampling = options.resampling;
+  if (!resampling.kept) resampling.kept = std::make_shared<SessionDraws>();
   const auto difficulty = Difficulty::of(played);
   report.inferred = makesOf(played, Intent::Inferred);
   report.called = makesOf(played, Intent::Called);

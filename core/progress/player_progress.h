@@ -87,6 +87,6 @@ struct PlayerProgress {
 };
 
 /// The same history and options give the same digits.
-[[nodiscard]] PlayerProgress playerProgress(const PlayerHistory& history, const ProgressOptions& options);
+[[nodiscard]] PlayerProgress playerProgress(PlayerHistory history, const ProgressOptions& options);
 
 }  // namespace ferrule

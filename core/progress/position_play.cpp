@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/progress/position_play.h"
 
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -51,29 +52,33 @@ std::optional<bool> isOnWrongSide(const PlayedShot& shot, const PlayedTable& tab
 
 std::optional<double> longBy_m(const PlayedShot& shot, const PlayedTable& table) {
   if (!fell(shot) || !shot.meant.rest || !shot.rest || !shot.objectBall || !shot.pocket) return std::nullopt;
+  if (shot.cushionMet != false) return std::nullopt;
   const Pocket pocket = pockets(table.table)[static_cast<std::size_t>(*shot.pocket)];
   const TablePoint contact = ghostBall(*shot.objectBall, pocket.mouth - *shot.objectBall, table.ballRadius_m);
-  return distance(*shot.rest, contact) - distance(*shot.meant.rest, contact);
+  const TableVector went = *shot.rest - contact;
+  const TableVector meant = *shot.meant.rest - contact;
+  // A ball that was to stop, or did, went no way; half a ball of drift has no direction.
+  const double still_m = table.ballRadius_m;
+  if (length(went) > still_m && length(meant) > still_m &&
+      std::abs(wrapAngle(direction(went) - direction(meant))) > kSameWay_rad)
+    return std::nullopt;
+  return length(went) - length(meant);
 }
 
 PositionPlay positionPlay(const PlayerHistory& history, const Resampling& resampling) {
   PositionPlay play;
-  const auto sides = observed(history, [](const PlayedShot& shot, const PlayedTable& table) -> std::optional<double> {
-    const auto wrong = isOnWrongSide(shot, table);
-    return wrong ? std::optional(*wrong ? 1.0 : 0.0) : std::nullopt;
-  });
+  std::vector<Observation> sides;
+  std::array<std::vector<Observation>, 2> losses;  // right, wrong
+  for (const PlayedShot& shot : history.shots) {
+    const auto wrong = isOnWrongSide(shot, history.tableOf(shot));
+    if (!wrong) continue;
+    sides.push_back({shot.session, *wrong ? 1.0 : 0.0, {}});
+    if (shot.deliveryLoss) losses[*wrong ? 1 : 0].push_back({shot.session, *shot.deliveryLoss, {}});
+  }
   play.told = static_cast<int>(sides.size());
   play.wrongSide = orNoValues(shareOf(bySession(sides)));
-  const auto loss = [&](bool asked) {
-    return orNoValues(
-        meanOf(bySession(observed(history,
-                                  [asked](const PlayedShot& shot, const PlayedTable& table) -> std::optional<double> {
-                                    return isOnWrongSide(shot, table) == asked ? shot.deliveryLoss : std::nullopt;
-                                  })),
-               resampling));
-  };
-  play.lossRight = loss(false);
-  play.lossWrong = loss(true);
+  play.lossRight = orNoValues(meanOf(bySession(losses[0]), resampling));
+  play.lossWrong = orNoValues(meanOf(bySession(losses[1]), resampling));
   play.longBy_m = orNoValues(meanOf(bySession(observed(history, ferrule::longBy_m)), resampling));
   play.lossInAll =
       orNoValues(meanOf(bySession(observed(history,

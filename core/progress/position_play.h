@@ -18,10 +18,15 @@ namespace ferrule {
 /// was meant, which has no side; a rest on the line itself (below kStraight_rad) is not wrong.
 [[nodiscard]] std::optional<bool> isOnWrongSide(const PlayedShot& shot, const PlayedTable& table);
 
+/// A cue ball that goes another way than was meant is neither long nor short. 30 degrees: common practice, no source.
+inline constexpr double kSameWay_rad = 0.5235987756;
+
 /// How much farther from the contact the cue ball came to rest than was meant, m, + long, - short:
 ///   |rest - contact| - |meant - contact|,  the contact at the ghost ball of the pot
-/// A cue ball that comes back off a cushion is long when it comes nearer: where that was planned the sign means the
-/// reverse, and which ways had a cushion is not known here. Nothing without pot, rest or place that was meant.
+/// Off a cushion the cue ball comes back, and nearer may be longer: nothing where it met one, where that is not known,
+/// or where the place that was meant does not lie the same way from the contact (kSameWay_rad), as behind a cushion.
+/// Nothing without pot, rest or place that was meant. A plan that comes straight back off a cushion is not told from
+/// one that stops before it.
 [[nodiscard]] std::optional<double> longBy_m(const PlayedShot& shot, const PlayedTable& table);
 
 struct PositionPlay {

@@ -11,6 +11,9 @@ namespace ferrule {
 
 namespace {
 
+/// Measures of one report rest on few different numbers of sessions; each table is some megabytes where they are many.
+constexpr std::size_t kMostKept = 6;
+
 /// Linear between the two nearest; sorted is not empty.
 double percentile(const std::vector<double>& sorted, double share) {
   const double place = share * static_cast<double>(sorted.size() - 1);
@@ -19,9 +22,9 @@ double percentile(const std::vector<double>& sorted, double share) {
   return sorted[low] + (place - static_cast<double>(low)) * (sorted[high] - sorted[low]);
 }
 
-SessionSum drawn(std::span<const SessionSum> sums, std::span<const std::size_t> chosen) {
+SessionSum drawn(std::span<const SessionSum> sums, std::span<const DrawnSession> chosen) {
   SessionSum all;
-  for (const std::size_t i : chosen) {
+  for (const DrawnSession i : chosen) {
     all.count += sums[i].count;
     all.sum += sums[i].sum;
     all.squares += sums[i].squares;
@@ -65,25 +68,56 @@ SessionSum total(std::span<const SessionSum> sums) {
   return all;
 }
 
-std::optional<Interval> sessionInterval(
-    std::size_t sessions, const std::function<std::optional<double>(std::span<const std::size_t>)>& statistic,
+std::span<const DrawnSession> SessionDraws::of(std::size_t sessions, std::uint64_t seed, int draws) {
+  const auto known = std::ranges::find_if(
+      kept_, [&](const Kept& one) { return one.sessions == sessions && one.seed == seed && one.draws == draws; });
+  if (known != kept_.end()) return known->places;
+  if (kept_.size() == kMostKept) kept_.erase(kept_.begin());
+  kept_.push_back({sessions, seed, draws, std::vector<DrawnSession>(sessions * static_cast<std::size_t>(draws))});
+  Random random(seed);
+  for (DrawnSession& place : kept_.back().places)
+    place = static_cast<DrawnSession>(random.uniform() * static_cast<double>(sessions));
+  return kept_.back().places;
+}
+
+std::vector<Interval> sessionIntervals(
+    std::size_t sessions, std::size_t statistics,
+    const std::function<bool(std::span<const DrawnSession> chosen, std::span<double> values)>& write,
     const Resampling& resampling) {
-  if (sessions < static_cast<std::size_t>(kFewestSessions)) return std::nullopt;
-  Random random(resampling.seed);
-  std::vector<std::size_t> chosen(sessions);
-  std::vector<double> values;
-  values.reserve(static_cast<std::size_t>(resampling.draws));
-  for (int draw = 0; draw < resampling.draws; ++draw) {
-    for (std::size_t& place : chosen)
-      place = static_cast<std::size_t>(random.uniform() * static_cast<double>(sessions));
-    if (const auto value = statistic(chosen)) values.push_back(*value);
+  if (sessions < static_cast<std::size_t>(kFewestSessions)) return {};
+  SessionDraws once;
+  const auto places = (resampling.kept ? *resampling.kept : once).of(sessions, resampling.seed, resampling.draws);
+  std::vector<std::vector<double>> values(statistics);
+  std::vector<double> ofDraw(statistics);
+  for (std::size_t first = 0; first < places.size(); first += sessions) {
+    if (!write(places.subspan(first, sessions), ofDraw)) continue;
+    for (std::size_t i = 0; i < statistics; ++i)
+      values[i].push_back(ofDraw[i]);
   }
-  if (values.empty()) return std::nullopt;
-  std::ranges::sort(values);
+  if (values.empty() || values.front().empty()) return {};
   const double count = static_cast<double>(sessions);
   const double wide = std::sqrt(count / (count - 1.0)) * studentQuantile(0.5 + kConfidence / 2.0, count - 1.0);
   const double tail = boost::math::cdf(boost::math::normal(), -wide);
-  return Interval{percentile(values, tail), percentile(values, 1.0 - tail)};
+  std::vector<Interval> intervals;
+  for (std::vector<double>& drawn : values) {
+    std::ranges::sort(drawn);
+    intervals.push_back({percentile(drawn, tail), percentile(drawn, 1.0 - tail)});
+  }
+  return intervals;
+}
+
+std::optional<Interval> sessionInterval(
+    std::size_t sessions, const std::function<std::optional<double>(std::span<const DrawnSession>)>& statistic,
+    const Resampling& resampling) {
+  const auto intervals = sessionIntervals(
+      sessions, 1,
+      [&](std::span<const DrawnSession> chosen, std::span<double> values) {
+        const auto value = statistic(chosen);
+        if (value) values[0] = *value;
+        return value.has_value();
+      },
+      resampling);
+  return intervals.empty() ? std::nullopt : std::optional(intervals.front());
 }
 
 Answer<Estimate> meanOf(std::span<const SessionSum> sums, const Resampling& resampling) {
@@ -92,7 +126,7 @@ Answer<Estimate> meanOf(std::span<const SessionSum> sums, const Resampling& resa
   if (shots < kFewestForShare) return shortOf(ShortageKind::Shots, shots, kFewestForShare);
   Estimate estimate = counted(sums, all.mean());
   const auto clustered = sessionInterval(
-      sums.size(), [&](std::span<const std::size_t> chosen) { return std::optional(drawn(sums, chosen).mean()); },
+      sums.size(), [&](std::span<const DrawnSession> chosen) { return std::optional(drawn(sums, chosen).mean()); },
       resampling);
   estimate.clustered = clustered.has_value();
   estimate.interval = clustered ? *clustered : meanInterval(all.mean(), all.spread(), shots);
@@ -106,7 +140,7 @@ Answer<Estimate> spreadOf(std::span<const SessionSum> sums, const Resampling& re
   Estimate estimate = counted(sums, all.spread());
   const auto clustered = sessionInterval(
       sums.size(),
-      [&](std::span<const std::size_t> chosen) {
+      [&](std::span<const DrawnSession> chosen) {
         const SessionSum some = drawn(sums, chosen);
         return some.count < 2.0 ? std::nullopt : std::optional(some.spread());
       },

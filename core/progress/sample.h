@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -41,12 +42,33 @@ struct SessionSum {
 /// All sessions thrown together.
 [[nodiscard]] SessionSum total(std::span<const SessionSum> sums);
 
-/// How often and from which seed numbers are drawn again. The same seed gives the same digits.
+/// A session's place among those that are drawn from.
+using DrawnSession = std::uint32_t;
+
+/// Which sessions each draw takes, kept: over many sessions the drawing costs more than what is asked of the draws, and
+/// the measures of one report ask of the same ones. Not for two threads at once.
+class SessionDraws {
+ public:
+  /// draws times sessions places below sessions, draw by draw; valid until the next call.
+  [[nodiscard]] std::span<const DrawnSession> of(std::size_t sessions, std::uint64_t seed, int draws);
+
+ private:
+  struct Kept {
+    std::size_t sessions = 0;
+    std::uint64_t seed = 0;
+    int draws = 0;
+    std::vector<DrawnSession> places;
+  };
+  std::vector<Kept> kept_;  ///< the last ones
+};
+
+/// How often and from which seed numbers are drawn again. The same seed gives the same digits, kept or not.
 struct Resampling {
   std::uint64_t seed = 1;
   int draws = 999;
+  std::shared_ptr<SessionDraws> kept = {};  ///< for further questions; nothing: drawn anew for each
 
-  bool operator==(const Resampling&) const = default;
+  bool operator==(const Resampling& other) const { return seed == other.seed && draws == other.draws; }
 };
 
 /// The interval of a statistic of sessions: sessions are drawn with replacement, the statistic is worked out anew, and
@@ -55,7 +77,13 @@ struct Resampling {
 /// Sources: Efron and Tibshirani, An introduction to the bootstrap, 1993; Hesterberg 2015, Am. Statistician 69, 371
 /// (expanded percentiles).
 [[nodiscard]] std::optional<Interval> sessionInterval(
-    std::size_t sessions, const std::function<std::optional<double>(std::span<const std::size_t>)>& statistic,
+    std::size_t sessions, const std::function<std::optional<double>(std::span<const DrawnSession>)>& statistic,
+    const Resampling& resampling);
+/// The same of several statistics of each draw, which are written into values. Empty where sessionInterval gives
+/// nothing.
+[[nodiscard]] std::vector<Interval> sessionIntervals(
+    std::size_t sessions, std::size_t statistics,
+    const std::function<bool(std::span<const DrawnSession> chosen, std::span<double> values)>& write,
     const Resampling& resampling);
 
 /// Of the mean of all observations. Below kFewestSessions sessions Student's interval over shots, marked as such.

@@ -12,20 +12,22 @@ std::vector<BandPoint> trendBand(std::span<const SeriesPoint> points, int count,
   const double first = points.front().when;
   const double last = points.back().when;
   if (!(last > first)) return band;
+  const auto whenOf = [&](std::size_t i) { return first + (last - first) * static_cast<double>(i) / (count - 1); };
   std::vector<SeriesPoint> drawn;
-  for (int i = 0; i < count; ++i) {
-    const double when = first + (last - first) * i / (count - 1);
-    const auto interval = sessionInterval(
-        points.size(),
-        [&](std::span<const std::size_t> chosen) -> std::optional<double> {
-          drawn.clear();
-          for (const std::size_t k : chosen)
-            drawn.push_back(points[k]);
-          return lineThrough(drawn).at(when);
-        },
-        resampling);
-    if (interval) band.push_back({when, *interval});
-  }
+  const auto intervals = sessionIntervals(
+      points.size(), static_cast<std::size_t>(count),
+      [&](std::span<const DrawnSession> chosen, std::span<double> values) {
+        drawn.clear();
+        for (const DrawnSession k : chosen)
+          drawn.push_back(points[k]);
+        const Line line = lineThrough(drawn);
+        for (std::size_t i = 0; i < values.size(); ++i)
+          values[i] = line.at(whenOf(i));
+        return true;
+      },
+      resampling);
+  for (std::size_t i = 0; i < intervals.size(); ++i)
+    band.push_back({whenOf(i), intervals[i]});
   return band;
 }
 

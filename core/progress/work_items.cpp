@@ -123,9 +123,9 @@ std::optional<Interval> gainInterval(const std::vector<SessionGain>& gains, doub
                                      const Resampling& resampling) {
   return sessionInterval(
       gains.size(),
-      [&](std::span<const std::size_t> chosen) -> std::optional<double> {
+      [&](std::span<const DrawnSession> chosen) -> std::optional<double> {
         SessionGain all;
-        for (const std::size_t i : chosen) {
+        for (const DrawnSession i : chosen) {
           all.tried += gains[i].tried;
           all.gained += gains[i].gained;
         }

@@ -33,7 +33,9 @@ QString shotsQuery() {
              ", g.shown, g.choice_loss, g.delivery_loss, f.game, g.pot_chance, g.leave_x_m, g.leave_y_m, g.next_ball, "
              "g.asked_speed_mps, g.asked_side, g.asked_height, n.after_x_m, n.after_y_m, a.outcome, "
              "coalesce((SELECT fouls FROM rulings WHERE shot_id = a.id), '') <> '', "
-             "(SELECT direct_chance FROM suggestions WHERE shot_id = a.id)") +
+             "(SELECT direct_chance FROM suggestions WHERE shot_id = a.id), "
+             "CASE WHEN s.outcome = 'pot' THEN (SELECT max(v.kind = 'cushion' AND v.ball = 'cue') FROM events v "
+             "WHERE v.shot_id = s.id) END") +
          QLatin1String(kShots) +
          QStringLiteral(
              "LEFT JOIN shots p ON p.frame_id = s.frame_id AND p.number = s.number - 1 "
@@ -120,6 +122,7 @@ std::optional<RecordedShot> shotIn(const Row& row) {
   shot.suggestion = figuresIn(row);
   shot.game = textOf(row[39]);
   shot.nextBallAt = placeIn(row, 47);
+  if (!row[52].isNull()) shot.cushionMet = row[52].toBool();
   if (!row[49].isNull()) {
     const auto reply = outcomeFromText(textOf(row[49]));
     if (!reply) return std::nullopt;

@@ -38,7 +38,8 @@ struct SuggestionFigures {
 struct RecordedReply {
   Outcome outcome = Outcome::Miss;
   bool fouled = false;
-  /// The best chance of a direct pot among the plans beside it; 0: none was direct. Nothing without plans.
+  /// The best chance of a direct pot among all that was tried for the plans beside it, in older suggestions among those
+  /// that are listed; 0: none was direct. Nothing without plans.
   std::optional<double> directChance;
 
   bool operator==(const RecordedReply&) const = default;
@@ -61,6 +62,7 @@ struct RecordedShot {
   bool wonFrame = false;  ///< the ruling ends the frame in favour of the shooter
   SuggestionFigures suggestion;
   std::optional<TablePoint> nextBallAt;  ///< where suggestion.nextBall lay after the shot
+  std::optional<bool> cushionMet;        ///< of a pot: by the cue ball; nothing where no event was kept
   std::optional<RecordedReply> reply;    ///< to a safety
   std::vector<std::string> tags;         ///< in the order of their bytes
 

@@ -392,7 +392,8 @@ constexpr const char* kSuggestionFigures = R"(UPDATE suggestions SET
       asked_height = CASE WHEN shown AND json_extract(content, '$.review.taken.rank') = 1
         THEN CAST(json_extract(content, '$.review.suggested.height') AS REAL) END,
       direct_chance = CASE WHEN json_type(content, '$.plans') = 'array' THEN (
-        SELECT coalesce(max(CAST(json_extract(value, '$.pot_chance') AS REAL)), 0.0)
+        SELECT max(coalesce(max(CAST(json_extract(value, '$.pot_chance') AS REAL)), 0.0),
+          coalesce(CAST(json_extract(content, '$.direct_chance') AS REAL), 0.0))
         FROM json_each(content, '$.plans') WHERE json_extract(value, '$.kind') = 'direct') END
       WHERE json_valid(content))";
 

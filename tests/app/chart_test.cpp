@@ -63,6 +63,9 @@ class ChartTest : public QObject {
   void chartsStayWithinTheirArea_data();
   void chartsStayWithinTheirArea();
   void chartsOfPlayStayWithinTheirArea();
+  void chartsOfShotsStayWithinTheirArea();
+  void whatIsPointedAtIsWhereItIsDrawn();
+  void aNameOfAnyLettersIsShownWhole();
   void fewRepliesAreCountedNotShared();
   void speedsAreInTheChosenUnit_data();
   void speedsAreInTheChosenUnit();
@@ -123,6 +126,74 @@ void ChartTest::chartsOfPlayStayWithinTheirArea() {
       QVERIFY2(ink.outside == 0, qPrintable(titleOf(*chart) + QString(" %1").arg(width_pt)));
     }
   }
+}
+
+void ChartTest::chartsOfShotsStayWithinTheirArea() {
+  const ReportWords words{QLocale(QLocale::English)};
+  const PlayerHistory& history = progress().history;
+  const std::vector<Asked> asked = askedOf(history);
+  for (const auto& chart :
+       {targetChart(history, asked, words), tipChart(history, words), speedAskedChart(history, asked, words),
+        restChart(history, asked, words), missMapChart(history, words)}) {
+    QVERIFY(chart.has_value());
+    for (const double width_pt : {250.0, 490.0}) {
+      const Ink ink = inkOf(*chart, width_pt, 2.0);
+      QVERIFY(ink.inside > 500);
+      QVERIFY2(ink.outside == 0, qPrintable(titleOf(*chart) + QString(" %1").arg(width_pt)));
+    }
+  }
+}
+
+void ChartTest::whatIsPointedAtIsWhereItIsDrawn() {
+  SeriesChart sessions;
+  sessions.title = "Sessions";
+  sessions.values = {{0.0, "0"}, {1.0, "1"}};
+  for (int i = 0; i < 4; ++i)
+    sessions.marks.push_back({i * 2.0, 0.5, Interval{0.3, 0.7}, "60", false, "told", static_cast<std::size_t>(i)});
+  PointChart shots;
+  shots.title = "Shots";
+  shots.points = {{0.25, 0.25, PointKind::Filled, "told", 0}, {0.75, 0.5, PointKind::Filled, "told", 1}};
+  for (const double grain : {0.0, 4.0}) {
+    for (const Chart& chart : {Chart(sessions), Chart(shots)}) {
+      ChartStyle style = paperStyle(2.0);
+      style.grain = grain;
+      const double width = 600.0;
+      const double height = chartHeight(chart, width, style);
+      QImage image(static_cast<int>(width) + 2 * kMargin, static_cast<int>(height) + 2 * kMargin, QImage::Format_RGB32);
+      image.fill(Qt::white);
+      QPainter painter(&image);
+      const auto spots = drawChart(painter, QRectF(kMargin, kMargin, width, height), chart, style);
+      painter.end();
+      QVERIFY(!spots.empty());
+      for (const ChartSpot& spot : spots) {
+        // The filled dot is the accent's ink at the middle of what is pointed at.
+        const QColor seen = image.pixelColor(spot.area.center().toPoint());
+        QVERIFY2(std::abs(seen.red() - style.inks.accent.red()) < 40 &&
+                     std::abs(seen.green() - style.inks.accent.green()) < 40,
+                 qPrintable(titleOf(chart) + QString(" %1").arg(seen.name())));
+      }
+    }
+  }
+}
+
+void ChartTest::aNameOfAnyLettersIsShownWhole() {
+  // Qt Charts reads labels as HTML, keeps one of each wording and cuts what lacks room.
+  const auto inkOfLabel = [](const QString& label) {
+    SeriesChart chart;
+    chart.title = "Title";
+    chart.values = {{0.0, label}, {1.0, label}};
+    chart.marks.push_back({0.0, 0.5, {}, {}, false, {}, 0});
+    return inkOf(chart, 300.0, 2.0).inside;
+  };
+  const int bare = inkOfLabel("m");
+  QVERIFY(inkOfLabel("<b>m</b>") > bare + 100);
+  QVERIFY(inkOfLabel("< m & m >") > bare + 100);
+  QVERIFY(inkOfLabel("mmmmmmmmmmmmmmmmmm") > bare + 1000);
+  SeriesChart one;
+  one.title = "Title";
+  one.values = {{0.0, "mm"}, {1.0, " "}};
+  one.marks.push_back({0.0, 0.5, {}, {}, false, {}, 0});
+  QVERIFY2(inkOfLabel("mm") > inkOf(one, 300.0, 2.0).inside + 50, "the same word at two places stands twice");
 }
 
 void ChartTest::fewRepliesAreCountedNotShared() {

@@ -25,6 +25,7 @@ std::size_t shownIn(const Chart& chart) {
     std::size_t operator()(const BarChart& one) const { return one.bars.size(); }
     std::size_t operator()(const SplitChart& one) const { return one.rows.size(); }
     std::size_t operator()(const PointChart& one) const { return one.points.size(); }
+    std::size_t operator()(const MapChart& one) const { return one.points.size(); }
   };
   return std::visit(Counting(), chart);
 }

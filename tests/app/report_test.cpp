@@ -80,6 +80,8 @@ class ReportTest : public QObject {
   void theHtmlIsOneFile();
   void theFirstPageSaysWhatWasPlanted();
   void noiseIsSaidToBeNoise();
+  void theHeaderSaysWhatIsUsable();
+  void theHeaderSaysWhatWasConsentedTo();
   void aPeriodWithoutShotsIsASentence();
   void oneShotGivesSentencesAndNoChart();
   void whatWasAllCorrectedIsSaid();
@@ -241,6 +243,46 @@ void ReportTest::noiseIsSaidToBeNoise() {
   const QString words = firstWords(junior(2));
   QVERIFY2(words.contains("nothing changed by more than luck"), qPrintable(words));
   QVERIFY2(words.contains("Nothing stands out beyond luck"), qPrintable(words));
+}
+
+void ReportTest::theHeaderSaysWhatIsUsable() {
+  PlayerHistory history = junior(2);
+  history.shots.resize(200);
+  history.sessions.resize(history.shots.back().session + 1);
+  for (std::size_t i = 0; i < history.shots.size(); ++i) {
+    history.shots[i].tracked = i >= 20;
+    history.shots[i].corrected = i < 10;
+  }
+  const QString words = firstWords(history);
+  QVERIFY2(words.contains("Shots whose stroke was measured: 180 (90\u00a0%). Not seen well enough: 20 (10\u00a0%). "
+                          "Corrected by a person: 10 (5\u00a0%)."),
+           qPrintable(words));
+  QVERIFY(words.indexOf("Shots whose stroke") < words.indexOf("In short"));
+  // Nobody said what the player consented to.
+  QVERIFY(!words.contains("Consent"));
+}
+
+void ReportTest::theHeaderSaysWhatWasConsentedTo() {
+  ReportSettings settings = english();
+  ReportConsent consent;
+  consent.player.minor = true;
+  ConsentEntry given;
+  given.uid = "a";
+  given.scope = ConsentScope::Measuring;
+  given.by = "Invented Guardian";
+  given.byGuardian = true;
+  given.from = kNow_ms - 86'400'000;
+  consent.ledger = {given};
+  settings.consent = consent;
+  const QString words = wordsOf(buildReport(progressOf(junior(0)), settings).pages.front());
+  QVERIFY2(words.contains("Measured shots: Given by Invented Guardian (parent or guardian)"), qPrintable(words));
+  QVERIFY(words.contains("Film of a minor: Missing. No film is kept of this person."));
+  QVERIFY(words.contains("Handing on the report: Missing."));
+  QVERIFY(words.indexOf("Consent on") < words.indexOf("In short"));
+  // A child's own word is none.
+  settings.consent->ledger.front().byGuardian = false;
+  const QString own = wordsOf(buildReport(progressOf(junior(0)), settings).pages.front());
+  QVERIFY2(own.contains("but for a minor a parent or guardian must give it"), qPrintable(own));
 }
 
 void ReportTest::aPeriodWithoutShotsIsASentence() {

@@ -33,6 +33,7 @@ PlayedShot leave(TablePoint meant, TablePoint rest) {
   shot.objectBall = TablePoint{0.0, 0.3};
   shot.meant.rest = meant;
   shot.rest = rest;
+  shot.cushionMet = false;
   const Table table;
   const TablePoint mouth = pockets(table)[static_cast<std::size_t>(PocketName::FootLeft)].mouth;
   shot.nextBall = mouth - TableVector{0.4, 0.4};
@@ -48,6 +49,7 @@ class PositionPlayTest : public QObject {
   void theSideIsTheSideOfTheNextBallsLine();
   void withoutAPlannedSideThereIsNone();
   void longIsFartherFromTheContact();
+  void offACushionNothingIsLongOrShort();
   void sharesAndCostsAreByTheSide();
   void wrongSidesAreListed();
 };
@@ -95,8 +97,25 @@ void PositionPlayTest::longIsFartherFromTheContact() {
   const TablePoint contact{0.0, 0.3 - 2.0 * 0.028575};
   const PlayedShot shot = leave({contact.x + 0.3, contact.y - 0.4}, {contact.x + 0.6, contact.y - 0.8});
   QVERIFY(std::abs(*longBy_m(shot, table) - 0.5) < 1e-12);
-  const PlayedShot shorter = leave({contact.x + 0.3, contact.y - 0.4}, {contact.x - 0.2, contact.y});
+  const PlayedShot shorter = leave({contact.x + 0.3, contact.y - 0.4}, {contact.x + 0.12, contact.y - 0.16});
   QVERIFY(std::abs(*longBy_m(shorter, table) + 0.3) < 1e-12);
+  // A ball that was to stop at the contact and rolled on is long, whichever way.
+  const PlayedShot rolledOn = leave(contact, {contact.x + 0.1, contact.y});
+  QVERIFY(std::abs(*longBy_m(rolledOn, table) - 0.1) < 1e-12);
+}
+
+void PositionPlayTest::offACushionNothingIsLongOrShort() {
+  const PlayedTable table{"9ft", Table{}, 0.028575};
+  const TablePoint contact{0.0, 0.3 - 2.0 * 0.028575};
+  PlayedShot shot = leave({contact.x + 0.3, contact.y - 0.4}, {contact.x + 0.6, contact.y - 0.8});
+  shot.cushionMet = true;
+  QVERIFY(!longBy_m(shot, table));
+  shot.cushionMet.reset();  // nobody followed the cue ball
+  QVERIFY(!longBy_m(shot, table));
+  shot.cushionMet = false;
+  QVERIFY(longBy_m(shot, table).has_value());
+  // The plan came back off a cushion to the other side of the contact, and the ball died before it.
+  QVERIFY(!longBy_m(leave({contact.x - 0.3, contact.y - 0.1}, {contact.x + 0.2, contact.y - 0.2}), table));
 }
 
 void PositionPlayTest::sharesAndCostsAreByTheSide() {

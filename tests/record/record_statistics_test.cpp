@@ -20,6 +20,7 @@ class RecordStatisticsTest : public QObject {
   void lossesComeFromTheSuggestion();
   void figuresComeFromTheSuggestionsContent();
   void theReplyToASafetyIsSomebodyElsesShot();
+  void whetherTheCueBallMetACushionIsToldOfPots();
   void aPlayerWithoutShotsHasNone();
 };
 
@@ -192,6 +193,31 @@ void RecordStatisticsTest::theReplyToASafetyIsSomebodyElsesShot() {
   QCOMPARE((*record.shotsOf(game.ada, {}))[1].reply->directChance, std::optional(0.0));
   QVERIFY(record.keepSuggestion(reply, {"planner 2", false, {}, {}, plans("direct")}).has_value());
   QCOMPARE((*record.shotsOf(game.ada, {}))[1].reply->directChance, std::optional(0.2));
+  // A direct pot that was tried and is not among the plans that are listed counts, too.
+  const std::string unlisted = R"({"direct_chance": 0.3, "plans": [{"kind": "safety", "pot_chance": 0.0}]})";
+  QVERIFY(record.keepSuggestion(reply, {"planner 2", false, {}, {}, unlisted}).has_value());
+  QCOMPARE((*record.shotsOf(game.ada, {}))[1].reply->directChance, std::optional(0.3));
+}
+
+void RecordStatisticsTest::whetherTheCueBallMetACushionIsToldOfPots() {
+  const sample::Folder folder;
+  Record record = sample::openOrDie(folder.file("a.sqlite"));
+  const auto game = sample::addGame(record);
+  const auto told = [&](int number, bool cueBall, bool events) {
+    ShotReading reading = sample::shot(number);
+    reading.outcome = Outcome::Pot;
+    reading.events.clear();
+    if (events) {
+      reading.events = {
+          {0.4, EventKind::Ball, kCueBall, *ballFromText("3"), {}, {}, {}},
+          {0.9, EventKind::Cushion, cueBall ? kCueBall : *ballFromText("3"), {}, CushionName::Foot, {}, {}}};
+    }
+    if (!record.appendShot(game.frame, reading, {}, game.ada)) return std::optional<bool>();
+    return record.shotsOf(game.ada, {})->back().cushionMet;
+  };
+  QCOMPARE(told(1, true, true), std::optional(true));
+  QCOMPARE(told(2, false, true), std::optional(false));
+  QCOMPARE(told(3, false, false), std::optional<bool>());
 }
 
 void RecordStatisticsTest::aPlayerWithoutShotsHasNone() {

@@ -2,7 +2,7 @@
 // What statistics and a report cost over many shots, and how often chance alone raises an alarm. With --squad it only
 // writes the invented junior squad's record, to look at its reports.
 #include <CLI/CLI.hpp>
-#include <QGuiApplication>
+#include <QApplication>
 #include <QImage>
 #include <QPainter>
 #include <QTemporaryDir>
@@ -214,7 +214,7 @@ int writeSquad(const std::string& path) {
 
 int main(int argc, char** argv) {
   qputenv("QT_QPA_PLATFORM", "offscreen");
-  const QGuiApplication application(argc, argv);
+  const QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   CLI::App app{"Measures statistics and reports over many shots, and counts false alarms."};
   int shots = 100'000;
