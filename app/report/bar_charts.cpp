@@ -100,30 +100,50 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
   return spots;
 }
 
-double contentHeight(const SplitChart& chart, double, const ChartStyle& style) {
-  return (kHeads_pt + kRow_pt * static_cast<double>(chart.rows.size())) * style.unit;
+namespace {
+
+BarColumns columnsOf(const SplitChart& chart, double width, const ChartStyle& style) {
+  BarColumns columns;
+  double counts = 0.0;
+  for (const SplitRow& row : chart.rows) {
+    columns.names = std::max(columns.names, wordsWidth(style, row.label, kChartText_pt));
+    columns.words = std::max(columns.words, wordsWidth(style, row.words, kChartText_pt));
+    for (const int one : {row.left, row.right})
+      counts = std::max(counts, wordsWidth(style, QString::number(one), kChartText_pt));
+  }
+  const double least = kLeastPlot_pt * style.unit + 2.0 * counts;
+  if (columns.names + 2.0 * kGap_pt * style.unit + least + columns.words <= width) return columns;
+  columns.names = 0.0;
+  columns.row_pt = kHighRow_pt;
+  return columns;
+}
+
+}  // namespace
+
+double contentHeight(const SplitChart& chart, double width, const ChartStyle& style) {
+  const double rows = columnsOf(chart, width, style).row_pt * static_cast<double>(chart.rows.size());
+  return (kHeads_pt + rows) * style.unit;
 }
 
 std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const SplitChart& chart,
                                    const ChartStyle& style) {
   const double unit = style.unit;
-  double names = 0.0;
-  double words = 0.0;
+  const BarColumns columns = columnsOf(chart, area.width(), style);
+  const bool beside = columns.names > 0.0;
+  const double words = columns.words;
+  const double high = columns.row_pt * unit;
   double counts = 0.0;
   int most = 1;
   for (const SplitRow& row : chart.rows) {
-    names = std::max(names, wordsWidth(style, row.label, kChartText_pt));
-    words = std::max(words, wordsWidth(style, row.words, kChartText_pt));
     most = std::max({most, row.left, row.right});
     for (const int one : {row.left, row.right})
       counts = std::max(counts, wordsWidth(style, QString::number(one), kChartText_pt));
   }
   counts += 5.0 * unit;
-  const double left = area.left() + names + kGap_pt * unit;
+  const double left = area.left() + (beside ? columns.names + kGap_pt * unit : 0.0);
   const double right = area.right() - words - kGap_pt * unit;
   const double rows = static_cast<double>(chart.rows.size());
-  const QRectF plane(left, area.top() + kHeads_pt * unit, std::max(2.0 * counts + unit, right - left),
-                     kRow_pt * unit * rows);
+  const QRectF plane(left, area.top() + kHeads_pt * unit, std::max(2.0 * counts + unit, right - left), high * rows);
   ChartPlot plot(area, plane, style);
   // Beside the longest bar its count has room.
   const double half = most * plane.width() / std::max(unit, plane.width() - 2.0 * counts);
@@ -134,7 +154,7 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
     lefts.values << -row.left;
     rights.values << row.right;
   }
-  plot.addBars({lefts, rights}, kBar_pt / kRow_pt, 0.8);
+  plot.addBars({lefts, rights}, kBar_pt / columns.row_pt, 0.8);
   plot.addLine({{0.0, -0.5}, {0.0, rows - 0.5}}, style.inks.text, 1.0);
   const double middle = plot.at(0.0, 0.0).x();
   const QRectF head(left, area.top(), plane.width(), kHeads_pt * unit);
@@ -145,14 +165,15 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
   std::vector<ChartSpot> spots;
   for (std::size_t i = 0; i < chart.rows.size(); ++i) {
     const SplitRow& row = chart.rows[i];
-    const double top = plane.top() + kRow_pt * unit * static_cast<double>(i);
-    const double high = kRow_pt * unit;
+    const double top = plane.top() + high * static_cast<double>(i);
     const QString told = QStringLiteral("%1 \u00b7 %2: %3");
     spots.push_back({QRectF(left, top, middle - left, high), row.key, 0,
                      told.arg(row.label, chart.leftWords, QString::number(row.left))});
     spots.push_back({QRectF(middle, top, plane.right() - middle, high), row.key, 1,
                      told.arg(row.label, chart.rightWords, QString::number(row.right))});
-    plot.addWords({area.left(), top, names, high}, Qt::AlignRight, row.label, kChartText_pt, style.inks.text);
+    const QRectF name = beside ? QRectF(area.left(), top, columns.names, high)
+                               : QRectF(area.left(), top, area.width(), kNameLine_pt * unit);
+    plot.addWords(name, beside ? Qt::AlignRight : Qt::AlignLeft, row.label, kChartText_pt, style.inks.text, !beside);
     const double thick = plot.at(-row.left, 0.0).x() - 2.0 * unit;
     const double thin = plot.at(row.right, 0.0).x() + 2.0 * unit;
     plot.addWords({left, top, thick - left, high}, Qt::AlignRight, QString::number(row.left), kChartText_pt,
