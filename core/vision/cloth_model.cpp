@@ -236,10 +236,13 @@ Eigen::Array3f ClothModel::lightAt(ImagePoint small) const {
 }
 
 void ClothModel::meet(const cv::Mat& picture) {
-  constexpr int kStep_px = 6;              // of the small picture, between the places that are looked at
-  constexpr float kLeastLevel = 4.0F;      // darker channels tell no factor
-  constexpr std::size_t kFewest = 50;      // places
-  constexpr double kMostly = 0.5;          // of the places must agree, else something covers the table
+  constexpr int kStep_px = 6;          // of the small picture, between the places that are looked at
+  constexpr float kLeastLevel = 4.0F;  // darker channels tell no factor
+  constexpr std::size_t kFewest = 50;  // places
+  constexpr double kMostly = 0.5;      // of the places must agree, else something covers the table
+  constexpr float kLargeChange = 0.15F;
+  constexpr double kStillThere = 0.2;      // of the places
+  constexpr double kRounded = 2.0;         // grey levels
   constexpr double kQuarterBeyond = 1.69;  // what the largest of three normal deviates exceeds in one case of four
   constexpr double kRate = 0.1;
   struct Place {
@@ -271,11 +274,23 @@ void ClothModel::meet(const cv::Mat& picture) {
     }
     if (values.size() >= kFewest) gain[c] = static_cast<float>(median(values));
   }
-  values.clear();
-  for (const Place& place : places)
-    values.push_back((place.seen - gain * place.cloth).abs().maxCoeff());
-  const auto agreeing = std::ranges::count_if(values, [](double away) { return away < kLearnReach; });
-  if (static_cast<double>(agreeing) < kMostly * static_cast<double>(values.size())) return;
+  const auto misses = [&](const Eigen::Array3f& light) {
+    std::vector<double> apart;
+    apart.reserve(places.size());
+    for (const Place& place : places)
+      apart.push_back((place.seen - light * place.cloth).abs().maxCoeff());
+    return apart;
+  };
+  const auto agreeing = [](const std::vector<double>& apart, double reach) {
+    const auto count = std::ranges::count_if(apart, [&](double away) { return away < reach; });
+    return static_cast<double>(count) / static_cast<double>(apart.size());
+  };
+  values = misses(gain);
+  if (agreeing(values, kLearnReach) < kMostly) return;
+  // Lamps change all of the cloth; where much of it is as it was, something large lies over the rest.
+  if ((gain / gain_ - 1.0F).abs().maxCoeff() > kLargeChange &&
+      agreeing(misses(gain_), kRounded + 3.0 * noise_) > kStillThere)
+    return;
   gain_ = gain;
   // Of those that agree: balls and people are not the cloth's noise.
   std::erase_if(values, [](double away) { return away >= kLearnReach; });
