@@ -83,8 +83,8 @@ const cv::Mat& searchDisc() {
 }
 
 /// The blobs of what differs faintly, with their inside.
-cv::Mat faintMask(const cv::Mat& away) {
-  cv::Mat mask = away > CandidateFinder::kFaint;
+cv::Mat faintMask(const cv::Mat& away, int faintly) {
+  cv::Mat mask = away > faintly;
   cv::morphologyEx(mask, mask, cv::MORPH_CLOSE, searchDisc());
   std::vector<std::vector<cv::Point>> outlines;
   cv::findContours(mask, outlines, cv::RETR_EXTERNAL, cv::CHAIN_APPROX_NONE);
@@ -123,9 +123,19 @@ std::optional<BallCandidate> CandidateFinder::fitNear(const cv::Mat& picture, Ta
   candidate.standardUncertainty_m =
       fit.standardUncertainty_px * std::sqrt(std::abs(refined->tableFromImage.determinant()));
   candidate.blur = options.blur;
-  candidate.colours = coloursOf(picture, candidate.outline, white);
-  candidate.names = likelihoodOfNames(candidate.colours, set_);
+  lookAtColours(picture, white, candidate);
   return candidate;
+}
+
+void CandidateFinder::lookAtColours(const cv::Mat& picture, const WhiteReference& white,
+                                    BallCandidate& candidate) const {
+  const Eigen::Array3f light = cloth_.lightAt(scale_.toSmall(candidate.outline.centre));
+  WhiteReference here = white;
+  here.level *= light;
+  candidate.colours = coloursOf(picture, candidate.outline, here);
+  candidate.colours.brightWhite /= light;
+  candidate.colours.brightest /= light;
+  candidate.names = likelihoodOfNames(candidate.colours, set_);
 }
 
 std::optional<BallCandidate> CandidateFinder::streakAt(const cv::Mat& picture, TablePoint middle, ImageVector blur,
@@ -146,8 +156,7 @@ std::optional<BallCandidate> CandidateFinder::streakAt(const cv::Mat& picture, T
   candidate.fit.usable = true;
   candidate.standardUncertainty_m =
       candidate.fit.standardUncertainty_px * std::sqrt(std::abs(outline->tableFromImage.determinant()));
-  candidate.colours = coloursOf(picture, *outline, white);
-  candidate.names = likelihoodOfNames(candidate.colours, set_);
+  lookAtColours(picture, white, candidate);
   return candidate;
 }
 
@@ -290,11 +299,11 @@ std::vector<BallCandidate> CandidateFinder::find(const cv::Mat& picture, const c
   std::vector<BallCandidate> kept;
   if (region.empty()) return kept;
   const cv::Mat within = away(region);
-  cv::Mat mask = within > kAway;
+  cv::Mat mask = within > cloth_.clearly();
   cv::morphologyEx(mask, mask, cv::MORPH_OPEN, searchDisc());
   std::vector<Seed> seeds = seedsWithin(small, away, mask, region, Look::Clear, clusters);
   // A ball of the cloth's own colour shows as a faint ring; whatever ring no clear ball explains is looked at too.
-  for (const Seed& faint : seedsWithin(small, away, faintMask(within), region, Look::Faint, false)) {
+  for (const Seed& faint : seedsWithin(small, away, faintMask(within, cloth_.faintly()), region, Look::Faint, false)) {
     const bool near =
         std::ranges::any_of(seeds, [&](const Seed& seed) { return distance(seed.at, faint.at) < 8.0 * scale_.factor; });
     if (!near) seeds.push_back(faint);

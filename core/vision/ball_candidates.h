@@ -47,10 +47,8 @@ class CandidateFinder {
   [[nodiscard]] std::optional<BallCandidate> fitNear(const cv::Mat& picture, TablePoint start, Neighbours neighbours,
                                                      OutlineFitOptions options, const WhiteReference& white) const;
 
-  /// Grey levels beyond which a small pixel is not cloth.
-  static constexpr int kAway = 13;
-  /// Grey levels that a smooth cloth and a film's compression stay below.
-  static constexpr int kFaint = 6;
+  /// Takes what a candidate's disc shows for its colours and names, anew where white is known better by now.
+  void lookAtColours(const cv::Mat& picture, const WhiteReference& white, BallCandidate& candidate) const;
 
  private:
   struct Seed {

@@ -45,10 +45,27 @@ double hueDistance_deg(double a_deg, double b_deg) {
 constexpr double kPaleSaturation = 0.32;
 constexpr double kWhiteValue = 0.45;
 constexpr double kDarkValue = 0.20;
+// What is grey and this dark is black paint with some light on it: colours keep their saturation in the dark.
+constexpr double kGreyValue = 0.35;
+constexpr double kGreySaturation = 0.30;
 constexpr double kHighlightValue = 1.08;
+constexpr double kMostHighlight = 0.15;  // of the disc
 
 double squaredOver(double difference, double spread) {
   return difference * difference / (spread * spread);
+}
+
+/// The mean of a ball's brightest quarter without the very brightest, where a lamp is mirrored.
+Eigen::Array3f brightestOf(std::span<Eigen::Array3f> levels) {
+  constexpr double kFrom = 0.75;
+  constexpr double kTo = 0.95;
+  std::ranges::sort(levels, {}, [](const Eigen::Array3f& level) { return level.sum(); });
+  const auto first = static_cast<std::size_t>(kFrom * static_cast<double>(levels.size()));
+  const auto last = static_cast<std::size_t>(kTo * static_cast<double>(levels.size()));
+  Eigen::Array3f sum = Eigen::Array3f::Zero();
+  for (std::size_t i = first; i < last; ++i)
+    sum += levels[i];
+  return last > first ? Eigen::Array3f(sum / static_cast<float>(last - first)) : sum;
 }
 
 }  // namespace
@@ -62,13 +79,36 @@ void WhiteReference::learn(const BallColours& colours, double support) {
   level += rate * (colours.brightWhite - level);
 }
 
+void WhiteReference::guess(std::span<const BallColours> looks) {
+  constexpr float kDominates = 0.85F;  // of the highest of every channel: lamps light no two balls alike
+  constexpr float kLeast = 30.0F;      // grey levels
+  constexpr float kMostCast = 2.5F;    // between two channels; yellow, the palest of the colours, has 4 and more
+  if (seen || looks.size() < 2) return;
+  Eigen::Array3f most = Eigen::Array3f::Zero();
+  for (const BallColours& look : looks)
+    most = most.max(look.brightest);
+  if (most.minCoeff() < kLeast) return;
+  const BallColours* best = nullptr;
+  float bestShare = kDominates;
+  for (const BallColours& look : looks) {
+    const float share = (look.brightest / most).minCoeff();
+    const float cast = look.brightest.maxCoeff() / std::max(look.brightest.minCoeff(), 1.0F);
+    if (share < bestShare || cast > kMostCast) continue;
+    bestShare = share;
+    best = &look;
+  }
+  if (best) level = best->brightest;
+}
+
 BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const WhiteReference& white) {
   // Rings of points that cover the disc evenly; the outermost part of the limb is left out, where cloth shines through
   // the pixel.
   constexpr int kRings = 7;
   constexpr double kOutermost = 0.93;
+  constexpr std::size_t kMostPoints = 3 * kRings * kRings;  // the sum of 6 ring + 3
   BallColours colours;
   int counted = 0;
+  int highlights = 0;
   int whites = 0;
   int darks = 0;
   int coloureds = 0;
@@ -77,25 +117,33 @@ BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const W
   double saturations = 0.0;
   double values = 0.0;
   Eigen::Array3f whiteSum = Eigen::Array3f::Zero();
+  Eigen::Array3f highlightSum = Eigen::Array3f::Zero();
+  std::array<Eigen::Array3f, kMostPoints> levels;
+  std::size_t points = 0;
   for (int ring = 0; ring < kRings; ++ring) {
     const double rho = kOutermost * (ring + 0.5) / kRings;
-    const int points = 6 * ring + 3;
-    for (int i = 0; i < points; ++i) {
-      const double angle = 2.0 * std::numbers::pi * i / points;
+    const int around = 6 * ring + 3;
+    for (int i = 0; i < around; ++i) {
+      const double angle = 2.0 * std::numbers::pi * i / around;
       const ImagePoint at = outline.at(std::cos(angle), std::sin(angle), rho);
       const int x = static_cast<int>(std::lround(at.x));
       const int y = static_cast<int>(std::lround(at.y));
       if (x < 0 || y < 0 || x >= picture.cols || y >= picture.rows) continue;
       const uchar* pixel = picture.ptr<uchar>(y) + 3 * x;
       const Eigen::Array3f level(pixel[0], pixel[1], pixel[2]);
+      levels[points++] = level;
       const Eigen::Array3f relative = level / white.level;
       const auto hsv = hueSaturationValue(relative[2], relative[1], relative[0]);
-      if (hsv.value > kHighlightValue && hsv.saturation < 0.15) continue;
+      if (hsv.value > kHighlightValue && hsv.saturation < 0.15) {
+        ++highlights;
+        highlightSum += level;
+        continue;
+      }
       ++counted;
       if (hsv.saturation < kPaleSaturation && hsv.value > kWhiteValue) {
         ++whites;
         whiteSum += level;
-      } else if (hsv.value < kDarkValue) {
+      } else if (hsv.value < kDarkValue || (hsv.value < kGreyValue && hsv.saturation < kGreySaturation)) {
         ++darks;
       } else {
         ++coloureds;
@@ -106,6 +154,13 @@ BallColours coloursOf(const cv::Mat& picture, const Silhouette& outline, const W
         values += hsv.value;
       }
     }
+  }
+  colours.brightest = brightestOf(std::span(levels).first(points));
+  if (highlights > kMostHighlight * static_cast<double>(points)) {
+    // No lamp is mirrored so large: it is white paint in more light than was thought.
+    counted += highlights;
+    whites += highlights;
+    whiteSum += highlightSum;
   }
   if (counted == 0) return colours;
   colours.white = static_cast<double>(whites) / counted;

@@ -89,13 +89,18 @@ void BallTrack::see(const BallCandidate& candidate, double time_s) {
   }
 }
 
-bool BallTrack::undisturbed(const cv::Mat& picture) const {
-  constexpr double kNoise = 1.5;  // mean grey levels that a film's compression adds by itself
-  if (patch.empty()) return false;
-  return cv::norm(picture(patchArea), patch, cv::NORM_L1) / (3.0 * patchArea.area()) < kNoise;
+std::optional<double> BallTrack::patchDifference(const cv::Mat& picture, const Eigen::Array3f& light) const {
+  constexpr float kSameLight = 0.002F;
+  if (patch.empty()) return std::nullopt;
+  const Eigen::Array3f change = light / patchLight;
+  cv::Mat before = patch;
+  if ((change - 1.0F).abs().maxCoeff() > kSameLight)
+    cv::multiply(patch, cv::Scalar(change[0], change[1], change[2]), before);
+  return cv::norm(picture(patchArea), before, cv::NORM_L1) / (3.0 * patchArea.area());
 }
 
-void BallTrack::keepPatch(const cv::Mat& picture) {
+void BallTrack::keepPatch(const cv::Mat& picture, const Eigen::Array3f& light) {
+  patchLight = light;
   const double reach = 1.25 * outline.radius_px();
   const int side = static_cast<int>(2.0 * reach) + 1;
   const cv::Rect area(static_cast<int>(outline.centre.x - reach), static_cast<int>(outline.centre.y - reach), side,

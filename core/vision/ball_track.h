@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <Eigen/Core>
 #include <deque>
 #include <opencv2/core/mat.hpp>
 #include <optional>
@@ -61,7 +62,8 @@ struct BallTrack {
   int displaced = 0;      ///< images in a row in which the fit lay elsewhere
   double cover = 0.0;     ///< share of its disc that differs from the cloth
   cv::Rect patchArea;
-  cv::Mat patch;  ///< what its surroundings look like while it rests undisturbed
+  cv::Mat patch;                                       ///< what its surroundings look like while it rests undisturbed
+  Eigen::Array3f patchLight = Eigen::Array3f::Ones();  ///< in which it was taken: ClothModel::gain
   // name
   NameLikelihood names{};  ///< sum over the looks
   int looks = 0;
@@ -78,10 +80,11 @@ struct BallTrack {
   [[nodiscard]] double uncertainty_m(double time_s, bool seen) const;
   /// Takes a sight of it.
   void see(const BallCandidate& candidate, double time_s);
-  /// Whether the picture still shows at its place what it showed when it came to rest.
-  [[nodiscard]] bool undisturbed(const cv::Mat& picture) const;
+  /// How far the picture at its place is from what it showed when it came to rest, mean grey levels, the change of
+  /// light since taken out; nothing when nothing was remembered. light: the picture's.
+  [[nodiscard]] std::optional<double> patchDifference(const cv::Mat& picture, const Eigen::Array3f& light) const;
   /// Remembers what its place looks like now.
-  void keepPatch(const cv::Mat& picture);
+  void keepPatch(const cv::Mat& picture, const Eigen::Array3f& light);
   /// Whether its newest fixes stand still; then their mean.
   [[nodiscard]] std::optional<TablePoint> stoodStill() const;
 };

@@ -34,20 +34,45 @@ class ClothModel {
 
   /// Takes the first small picture; balls and people on it are outvoted by the cloth.
   void start(const cv::Mat& small);
+  /// Takes the light of the picture that is looked at next: lamps flicker, clouds pass, cameras expose and balance
+  /// anew, and all of the cloth changes by the same factors. Without it the light is that of the first picture.
+  /// picture: the full one.
+  void meet(const cv::Mat& picture);
+  /// The picture's light over that of the model, B, G, R.
+  [[nodiscard]] const Eigen::Array3f& gain() const { return gain_; }
+  /// How much bare cloth wavers from picture to picture, grey levels: the standard deviation of one channel.
+  [[nodiscard]] double noise() const { return noise_; }
+  /// Grey levels beyond which a small pixel is not cloth, plainly or faintly: those that smooth cloth and the film's
+  /// own noise stay below.
+  [[nodiscard]] int clearly() const;
+  [[nodiscard]] int faintly() const;
+
   /// How far each pixel of the playing surface is from bare cloth: the largest channel difference, grey levels; 0 off
   /// the surface.
   [[nodiscard]] cv::Mat difference(const cv::Mat& small) const;
   /// Follows slow changes of light. occupied: non-zero where something lies.
   void learn(const cv::Mat& small, const cv::Mat& occupied);
 
+  /// How much light falls there and how the picture shows it, B, G, R: 1 for the middle of what the cloth got in the
+  /// first picture. Lamps hang unevenly, lenses darken the corners, and the same light falls on a ball as on the cloth
+  /// beside it. small: of the small picture.
+  [[nodiscard]] Eigen::Array3f lightAt(ImagePoint small) const;
   /// The cloth's colour at a place of the small picture, B, G, R, grey levels; the nearest place inside it.
   [[nodiscard]] Eigen::Vector3f colourAt(ImagePoint small) const;
   [[nodiscard]] const cv::Mat& surface() const { return surface_; }
 
  private:
+  void takeEvenness();
+
+  SmallScale scale_;
   cv::Mat surface_;     ///< 255 on the playing surface
   cv::Mat cloth_;       ///< 8-bit BGR
   cv::Mat clothExact_;  ///< float BGR
+  cv::Mat evenness_;    ///< float: how bright the smooth cloth is, 1 in the middle of its values
+  Eigen::Array3f gain_ = Eigen::Array3f::Ones();
+  double noise_ = 0.0;
+  double exposure_ = 1.0;  ///< ClothDistance::exposure of the first picture's cloth
+  bool noiseIsKnown_ = false;
 };
 
 }  // namespace ferrule

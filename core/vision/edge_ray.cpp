@@ -29,8 +29,9 @@ Eigen::Vector3f colourAt(const cv::Mat& picture, double x, double y) {
 
 }  // namespace
 
-EdgeRay::EdgeRay(const cv::Mat& picture, const Silhouette& outline, int ray, double cosine, double sine, double half_px)
-    : ray_(ray) {
+EdgeRay::EdgeRay(const cv::Mat& picture, const Silhouette& outline, int ray, double cosine, double sine, double half_px,
+                 float exposure)
+    : ray_(ray), exposure_(exposure) {
   const ImagePoint edge = outline.at(cosine, sine, 1.0);
   const ImageVector radial = edge - outline.centre;
   const double radius_px = length(radial);
@@ -87,11 +88,11 @@ void EdgeRay::addValleys(const Colour& cloth, std::vector<Edge>& edges) const {
       outer = std::max(outer, at(std::min(count_ - 1, i + k)));
     }
     const float depth = std::min(inner, outer) - at(i);
-    if (depth < kLeastDepth) continue;
+    if (depth < kLeastDepth * exposure_) continue;
     const float bend = at(i - 2) - 2.0F * at(i) + at(i + 2);
     const double within =
         bend > 0.0F ? std::clamp(static_cast<double>((at(i - 2) - at(i + 2)) / bend), -1.0, 1.0) : 0.0;
-    edges.push_back(edgeAt(i + within, std::min(1.0F, depth / kFullDepth)));
+    edges.push_back(edgeAt(i + within, std::min(1.0F, depth / (kFullDepth * exposure_))));
   }
 }
 
@@ -111,7 +112,7 @@ void EdgeRay::addChanges(double ramp_px, std::vector<Edge>& edges) const {
     change[static_cast<std::size_t>(i)] = (colour(i + reach) - colour(i - reach)).norm();
     strongest = std::max(strongest, change[static_cast<std::size_t>(i)]);
   }
-  const float enough = std::max(kLeastContrast, kOfStrongest * strongest);
+  const float enough = std::max(kLeastContrast * exposure_, kOfStrongest * strongest);
   int found = 0;
   for (int i = last - 1; i > first && found < kMostEdges; --i) {
     const float before = change[static_cast<std::size_t>(i - 1)];
@@ -120,7 +121,8 @@ void EdgeRay::addChanges(double ramp_px, std::vector<Edge>& edges) const {
     if (here < enough || here < before || here <= after) continue;
     const float bend = before - 2.0F * here + after;
     const double within = bend < 0.0F ? std::clamp(0.5 * static_cast<double>((before - after) / bend), -1.0, 1.0) : 0.0;
-    const double weight = std::min(1.0F, here / kFullContrast) * (found == 0 ? 1.0 : 0.8) * shadowFactor(i);
+    const double weight =
+        std::min(1.0F, here / (kFullContrast * exposure_)) * (found == 0 ? 1.0 : 0.8) * shadowFactor(i);
     edges.push_back(edgeAt(i + within, weight));
     ++found;
   }
@@ -159,7 +161,7 @@ std::optional<Edge> EdgeRay::endOfCloth(double ramp_px, const ClothDistance& dis
     outside += at(i) / kOutside;
   const int plateau = static_cast<int>(std::lround((kPlateau_px + 2.0 * ramp_px) / kStep_px));
   int rise = count_ - 1;
-  while (rise > 0 && at(rise) < outside + kLeastRise)
+  while (rise > 0 && at(rise) < outside + kLeastRise * exposure_)
     --rise;
   if (rise == 0) return std::nullopt;
   // Up to the first crest: further in, a number or a stripe may be more foreign still.
@@ -174,7 +176,7 @@ std::optional<Edge> EdgeRay::endOfCloth(double ramp_px, const ClothDistance& dis
     --i;
   if (i == 0 || at(i) <= at(i + 1)) return std::nullopt;
   const double within = std::clamp(static_cast<double>((at(i) - half) / (at(i) - at(i + 1))), 0.0, 1.0);
-  return edgeAt(i + within, std::min(1.0F, (inside - outside) / kFullRise));
+  return edgeAt(i + within, std::min(1.0F, (inside - outside) / (kFullRise * exposure_)));
 }
 
 double EdgeRay::shadowFactor(int i) const {
@@ -187,7 +189,7 @@ double EdgeRay::shadowFactor(int i) const {
   if (squared <= 0.0F) return 1.0;
   const float shade = inner.dot(outer) / squared;
   if (shade > 1.0F) return 1.0;
-  return std::clamp((inner - shade * outer).norm() / kOwnColour, kLeast, 1.0F);
+  return std::clamp((inner - shade * outer).norm() / (kOwnColour * exposure_), kLeast, 1.0F);
 }
 
 }  // namespace ferrule

@@ -26,7 +26,9 @@ class EdgeRay {
   using Colour = Eigen::Vector3f;  ///< B, G, R, grey levels
 
   /// ray: its number, which its edges carry. cosine, sine: its direction, as for Silhouette::at. picture: 8-bit BGR.
-  EdgeRay(const cv::Mat& picture, const Silhouette& outline, int ray, double cosine, double sine, double half_px);
+  /// exposure: ClothDistance::exposure of the cloth there; contrasts are judged by it.
+  EdgeRay(const cv::Mat& picture, const Silhouette& outline, int ray, double cosine, double sine, double half_px,
+          float exposure = 1.0F);
 
   /// Whether all of it lies in the picture and it begins on the outline's own side of the centre.
   [[nodiscard]] bool valid() const { return valid_; }
@@ -62,6 +64,7 @@ class EdgeRay {
 
   std::array<Colour, kMost> colours_;
   int ray_ = 0;
+  float exposure_ = 1.0F;
   Eigen::Vector2d outward_ = Eigen::Vector2d::Zero();
   double half_px_ = 0.0;
   int count_ = 0;

@@ -14,7 +14,7 @@ constexpr int kAngles = 32;
 /// Shares of the radius at which is looked: beside the outline, but out of what blur mixes.
 constexpr std::array kInside{0.80, 0.92};
 constexpr std::array kOutside{1.08, 1.22};
-/// Grey levels: from where on something is no cloth, and surely none.
+/// Grey levels of a well lit film: from where on something is no cloth, and surely none.
 constexpr float kDoubtful = 6.0F;
 constexpr float kSure = 18.0F;
 
@@ -33,12 +33,14 @@ bool within(ImagePoint point, const std::vector<Silhouette>& others) {
 
 NotCloth::NotCloth(const cv::Mat& picture, const ClothDistance& distance)
     : foreign_(picture.rows, picture.cols, CV_8U) {
+  const float doubtful = kDoubtful * distance.exposure();
+  const float sure = kSure * distance.exposure();
   for (int y = 0; y < picture.rows; ++y) {
     const auto* from = picture.ptr<cv::Vec3b>(y);
     auto* to = foreign_.ptr<uchar>(y);
     for (int x = 0; x < picture.cols; ++x) {
       const float away = distance(Eigen::Vector3f(from[x][0], from[x][1], from[x][2]));
-      to[x] = cv::saturate_cast<uchar>(255.0F * between(away, kDoubtful, kSure));
+      to[x] = cv::saturate_cast<uchar>(255.0F * between(away, doubtful, sure));
     }
   }
 }

@@ -21,6 +21,15 @@ class ClothDistance {
 
   /// Of the cloth, grey levels.
   [[nodiscard]] float brightness() const { return brightness_; }
+  /// Of a well lit film's contrasts, what is left in this light, up to 1: in a dark room a ball differs from the cloth
+  /// by as much less as both are darker.
+  [[nodiscard]] float exposure() const { return exposureOf(brightness_); }
+  [[nodiscard]] static float exposureOf(float clothBrightness) {
+    constexpr float kWellLit =
+        100.0F;                     // a cloth's in the darker corners of a well lit table; common practice, no source
+    constexpr float kLeast = 0.3F;  // below it the steps between grey levels are as large as what is looked for
+    return std::clamp(clothBrightness / kWellLit, kLeast, 1.0F);
+  }
   [[nodiscard]] float operator()(const Eigen::Vector3f& seen) const {
     constexpr float kDarkest = 0.6F;  // of the cloth's brightness, in shadow and under a lamp
     constexpr float kBrightest = 1.25F;

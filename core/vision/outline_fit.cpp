@@ -185,6 +185,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, const std:
   const double radius_px = start.radius_px();
   std::optional<ClothDistance> clothDistance;
   if (options.cloth) clothDistance.emplace(*options.cloth);
+  const float exposure = clothDistance ? clothDistance->exposure() : 1.0F;
   Eigen::Vector2d shift = Eigen::Vector2d::Zero();
   double grow_px = 0.0;
   Solution solution;
@@ -204,7 +205,7 @@ OutlineFit fitWithin(const cv::Mat& picture, const Silhouette& start, const std:
       const double ramp_px = std::abs(dot(options.blur, outward)) / 2.0;
       if (insideAny(edge - 1.5 * outward, others)) continue;
       const EdgeRay ray(picture, outline, i, direction.cosine, direction.sine,
-                        std::min(half_px + 2.0 * ramp_px, 0.9 * radius_px));
+                        std::min(half_px + 2.0 * ramp_px, 0.9 * radius_px), exposure);
       if (!ray.valid()) continue;
       const std::size_t before = edges.size();
       if (options.cloth && ray.ballLooksLikeCloth(*options.cloth)) {

@@ -11,9 +11,14 @@ inline constexpr double kNeverCost = 1e6;          ///< of a match that cannot b
 /// How badly what a candidate shows fits the track's own likeliest names, log-likelihood; 0 is a perfect fit.
 [[nodiscard]] double colourCost(const BallTrack& track, const BallCandidate& candidate);
 
+/// What a ball can do in one image at most.
+struct MatchLimits {
+  double fastest_mps = kHighestSpeed_mps;  ///< of any ball on the table; no ball that another one hits becomes faster
+  double exposure_s = 0.0;                 ///< no streak is longer than a ball's way in it
+};
+
 /// The price of taking the candidate for the track at time_s, about minus a log-likelihood.
-/// fastest_mps: of any ball on the table; a contact may send the track anywhere at up to about that speed.
 [[nodiscard]] double matchCost(const BallTrack& track, const BallCandidate& candidate, double time_s,
-                               double fastest_mps);
+                               const MatchLimits& limits);
 
 }  // namespace ferrule

@@ -37,10 +37,12 @@ cv::Vec3d colourOf(const DrawnBall& ball, const Silhouette& outline, double x, d
 
 cv::Mat drawBalls(const Rig& rig, cv::Vec3d cloth, std::span<const DrawnBall> balls, double radius_m) {
   constexpr int kPoints = 5;
-  constexpr int kMoments = 9;
+  // One moment is as good as many where nothing moves.
+  const bool still = std::ranges::none_of(balls, [](const DrawnBall& ball) { return length(ball.streak) > 0.0; });
+  const int moments = still ? 1 : 9;
   cv::Mat sum(rig.lens.size.height, rig.lens.size.width, CV_64FC3, cv::Scalar(0.0, 0.0, 0.0));
-  for (int moment = 0; moment < kMoments; ++moment) {
-    const double share = (moment + 0.5) / kMoments - 0.5;
+  for (int moment = 0; moment < moments; ++moment) {
+    const double share = (moment + 0.5) / moments - 0.5;
     std::vector<Silhouette> outlines;
     for (const DrawnBall& ball : balls)
       outlines.push_back(*silhouetteOf(rig, ball.position + share * ball.streak, radius_m));
@@ -61,7 +63,7 @@ cv::Mat drawBalls(const Rig& rig, cv::Vec3d cloth, std::span<const DrawnBall> ba
             pixel += point / static_cast<double>(kPoints * kPoints);
           }
         }
-        sum.at<cv::Vec3d>(y, x) += pixel / static_cast<double>(kMoments);
+        sum.at<cv::Vec3d>(y, x) += pixel / static_cast<double>(moments);
       }
     }
   }

@@ -4,6 +4,7 @@
 #include <QtTest>
 #include <algorithm>
 #include <array>
+#include <opencv2/core.hpp>
 
 #include "core/vision/ball_names.h"
 #include "tests/support/ball_picture.h"
@@ -15,7 +16,8 @@ namespace {
 
 constexpr double kRadius_m = 0.028575;
 
-NameLikelihood likelihoodOf(int number, double patch) {
+/// What a ball shows under a lamp that gives these shares of B, G and R.
+BallColours lookOf(int number, double patch, cv::Vec3d lamp, const WhiteReference& white = {}) {
   const Rig rig = overheadRig();
   const BallColour pattern = poolBalls().colours[static_cast<std::size_t>(number)];
   const std::array balls{DrawnBall{
@@ -24,8 +26,13 @@ NameLikelihood likelihoodOf(int number, double patch) {
       patch,
       {},
       0.0}};
-  const cv::Mat picture = drawBalls(rig, {150.0, 90.0, 30.0}, balls, kRadius_m);
-  return likelihoodOfNames(coloursOf(picture, *silhouetteOf(rig, {0.1, 0.1}, kRadius_m), {}), poolBalls());
+  cv::Mat picture = drawBalls(rig, {150.0, 90.0, 30.0}, balls, kRadius_m);
+  cv::multiply(picture, cv::Scalar(lamp[0], lamp[1], lamp[2]), picture);
+  return coloursOf(picture, *silhouetteOf(rig, {0.1, 0.1}, kRadius_m), white);
+}
+
+NameLikelihood likelihoodOf(int number, double patch) {
+  return likelihoodOfNames(lookOf(number, patch, {1.0, 1.0, 1.0}), poolBalls());
 }
 
 int likeliest(const NameLikelihood& names) {
@@ -40,6 +47,9 @@ class BallColourTest : public QObject {
   void eachSolidIsItsOwnLikeliestName();
   void muchWhiteMakesAStripe();
   void theCueBallIsWhite();
+  void aDarkRoomAndAWarmLampLeaveWhiteWhite();
+  void noPaintIsTakenForWhite();
+  void greyInTheDarkIsBlack();
   void namesAreGivenOnce();
 };
 
@@ -55,6 +65,43 @@ void BallColourTest::muchWhiteMakesAStripe() {
 
 void BallColourTest::theCueBallIsWhite() {
   QCOMPARE(likeliest(likelihoodOf(0, 0.0)), 0);
+}
+
+void BallColourTest::aDarkRoomAndAWarmLampLeaveWhiteWhite() {
+  // 40 % of the light; and a lamp that has hardly any blue.
+  for (const cv::Vec3d& lamp : {cv::Vec3d(0.4, 0.4, 0.4), cv::Vec3d(0.55, 0.85, 1.0)}) {
+    const std::array looks{lookOf(0, 0.0, lamp), lookOf(3, 0.25, lamp), lookOf(1, 0.25, lamp)};
+    WhiteReference white;
+    QVERIFY(likeliest(likelihoodOfNames(lookOf(0, 0.0, lamp, white), poolBalls())) != 0);
+    white.guess(looks);
+    for (const int number : {0, 1, 2, 3, 5, 6}) {
+      const double patch = number == 0 ? 0.0 : 0.25;
+      QCOMPARE(likeliest(likelihoodOfNames(lookOf(number, patch, lamp, white), poolBalls())), number);
+    }
+  }
+}
+
+void BallColourTest::noPaintIsTakenForWhite() {
+  const cv::Vec3d lamp(1.0, 1.0, 1.0);
+  const WhiteReference untold;
+  WhiteReference white;
+  white.guess(std::array{lookOf(1, 0.0, lamp), lookOf(3, 0.0, lamp), lookOf(5, 0.0, lamp)});
+  QVERIFY(white == untold);
+  // One ball alone is compared with nothing.
+  white.guess(std::array{lookOf(0, 0.0, lamp)});
+  QVERIFY(white == untold);
+  // A white ball that was seen is better than any guess.
+  white.seen = true;
+  white.guess(std::array{lookOf(0, 0.0, {0.5, 0.5, 0.5}), lookOf(3, 0.0, {0.5, 0.5, 0.5})});
+  QVERIFY(white == untold);
+}
+
+void BallColourTest::greyInTheDarkIsBlack() {
+  // A camera that lifts the shadows shows black paint as a dark grey.
+  const std::array balls{DrawnBall{{0.1, 0.1}, {75.0, 72.0, 70.0}, 0.25, {}, 0.0}};
+  const cv::Mat picture = drawBalls(overheadRig(), {150.0, 90.0, 30.0}, balls, kRadius_m);
+  const BallColours look = coloursOf(picture, *silhouetteOf(overheadRig(), {0.1, 0.1}, kRadius_m), {});
+  QCOMPARE(likeliest(likelihoodOfNames(look, poolBalls())), 8);
 }
 
 void BallColourTest::namesAreGivenOnce() {

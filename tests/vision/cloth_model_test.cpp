@@ -61,6 +61,9 @@ class ClothModelTest : public QObject {
   void aBallStandsOutThoughItLayThereFromTheFirst();
   void aBallThatComesLaterStandsOut();
   void lightThatChangesSlowlyIsFollowed();
+  void lampsThatFlickerLeaveTheClothCloth();
+  void somebodyOverTheTableIsNoChangeOfLight();
+  void whatTheFilmWaversByIsNotTakenForABall();
   void aBallThatRestsForMinutesDoesNotBecomeCloth();
   void theFarSideOfTheRailsDoesNotCount();
 };
@@ -112,6 +115,57 @@ void ClothModelTest::lightThatChangesSlowlyIsFollowed() {
   }
   // 30 grey levels brighter by then.
   QVERIFY(awayAt(cloth.difference(seen({}, 30.0)), {0.1, 0.1}, 30.0).most <= 3.0);
+}
+
+void ClothModelTest::lampsThatFlickerLeaveTheClothCloth() {
+  // A quarter of the light gone from one picture to the next, and another white point.
+  const auto lit = [](std::span<const DrawnBall> balls) {
+    cv::Mat picture = drawBalls(overheadRig(), kCloth, balls, kRadius_m);
+    cv::multiply(picture, cv::Scalar(0.70, 0.75, 0.85), picture);
+    return picture;
+  };
+  ClothModel cloth = model();
+  cloth.start(seen({}));
+  const cv::Mat picture = lit(std::array{kBall});
+  cloth.meet(picture);
+  QVERIFY(std::abs(cloth.gain()[0] - 0.70F) < 0.02F && std::abs(cloth.gain()[2] - 0.85F) < 0.02F);
+  const cv::Mat away = cloth.difference(shrunk(picture, scale()));
+  QVERIFY(awayAt(away, {-0.2, 0.1}, 20.0).most <= 2.0);
+  QVERIFY(awayAt(away, kBall.position, 4.0).mean > 40.0);
+  QVERIFY(std::abs(cloth.colourAt({100.0, 60.0})[1] - 75.0F) <= 1.5F);
+}
+
+void ClothModelTest::somebodyOverTheTableIsNoChangeOfLight() {
+  ClothModel cloth = model();
+  cloth.start(seen({}));
+  cv::Mat picture = drawBalls(overheadRig(), kCloth, {}, kRadius_m);
+  picture(cv::Rect(0, 0, 400, 360)).setTo(cv::Scalar(120.0, 150.0, 205.0));
+  cloth.meet(picture);
+  QVERIFY((cloth.gain() == 1.0F).all());
+}
+
+void ClothModelTest::whatTheFilmWaversByIsNotTakenForABall() {
+  ClothModel cloth = model();
+  cloth.start(seen({}));
+  cloth.meet(drawBalls(overheadRig(), kCloth, {}, kRadius_m));
+  QCOMPARE(cloth.faintly(), 6);
+  QCOMPARE(cloth.clearly(), 13);
+  cv::RNG random(3);
+  double most = 0.0;
+  for (int i = 0; i < 30; ++i) {
+    // Blocks of a strong compression that waver as wholes.
+    cv::Mat blocks(45, 80, CV_16SC3);
+    random.fill(blocks, cv::RNG::NORMAL, cv::Scalar::all(0.0), cv::Scalar::all(4.0));
+    cv::Mat wavering;
+    cv::resize(blocks, wavering, {640, 360}, 0, 0, cv::INTER_NEAREST);
+    cv::Mat picture;
+    cv::add(drawBalls(overheadRig(), kCloth, {}, kRadius_m), wavering, picture, cv::noArray(), CV_8UC3);
+    cloth.meet(picture);
+    const cv::Mat away = cloth.difference(shrunk(picture, scale()));
+    most = static_cast<double>(cv::countNonZero(away > cloth.clearly())) / cv::countNonZero(cloth.surface());
+  }
+  QVERIFY2(std::abs(cloth.noise() - 4.0) < 0.6, qPrintable(QString::number(cloth.noise())));
+  QVERIFY2(most < 0.001, qPrintable(QString::number(most)));
 }
 
 void ClothModelTest::aBallThatRestsForMinutesDoesNotBecomeCloth() {

@@ -83,7 +83,8 @@ Result<Lens> RigMaker::lensOf(const std::string& camera) {
   return lens;
 }
 
-Result<Rig> RigMaker::make(const std::string& film, const Truth& truth, const MeasuredTable& measured) {
+Result<Rig> RigMaker::make(const std::string& film, const Truth& truth, const MeasuredTable& measured,
+                           std::optional<Worsening> worse) {
   if (trueRig_) return truth.rig;
   const auto lens = lensOf(truth.camera);
   if (!lens) return tl::unexpected(lens.error());
@@ -97,7 +98,7 @@ Result<Rig> RigMaker::make(const std::string& film, const Truth& truth, const Me
   auto tags = survey->result(film);
   if (!tags) return tl::unexpected(tags.error());
   RigEvidence evidence;
-  evidence.lens = *lens;
+  evidence.lens = worse ? worsenLens(*lens, *worse) : *lens;
   evidence.lensUncertainty = uncertainties_[truth.camera];
   evidence.lensSource = "calibration/" + truth.camera;
   evidence.film = film;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -10,6 +11,7 @@
 #include "core/camera/rig.h"
 #include "core/table/measured_table.h"
 #include "tests/bench/accuracy/truth.h"
+#include "tests/bench/accuracy/worse_film.h"
 
 namespace ferrule::bench {
 
@@ -30,7 +32,9 @@ class RigMaker {
   RigMaker(std::string folder, bool trueRig) : folder_(std::move(folder)), trueRig_(trueRig) {}
 
   /// Of truth only the camera's name is used, unless trueRig. Errors: those of calibrateLens, TagSurvey, calibrateRig.
-  [[nodiscard]] Result<Rig> make(const std::string& film, const Truth& truth, const MeasuredTable& measured);
+  /// worse: the film was made worse so.
+  [[nodiscard]] Result<Rig> make(const std::string& film, const Truth& truth, const MeasuredTable& measured,
+                                 std::optional<Worsening> worse = std::nullopt);
   /// The lens of one camera from its stills. Errors: those of viewsOfBoard and calibrateLens.
   [[nodiscard]] Result<Lens> lensOf(const std::string& camera);
 

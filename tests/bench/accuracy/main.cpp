@@ -78,7 +78,7 @@ Result<ClipScore> scoreClip(const fs::path& clip, std::optional<Worsening> worse
     film = made;
     truth = worsenTruth(std::move(*truth), *worse);
   }
-  const auto rig = rigs.make(film, *truth, *measured);
+  const auto rig = rigs.make(film, *truth, *measured, worse);
   if (!rig) return tl::unexpected(rig.error());
   const auto decoding = decodingCost(film);
   if (!decoding) return tl::unexpected(decoding.error());

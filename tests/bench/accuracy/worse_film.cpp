@@ -190,7 +190,30 @@ Result<void> worsenFilm(const std::string& film, Worsening worsening, const std:
   return {};
 }
 
+Lens worsenLens(Lens lens, Worsening worsening) {
+  if (worsening != Worsening::UpsideDown) return lens;
+  lens.centre = {lens.size.width - 1.0 - lens.centre.x, lens.size.height - 1.0 - lens.centre.y};
+  // What is odd in x and y changes its sign: the tangential part alone.
+  if (lens.model == LensModel::Brown5 || lens.model == LensModel::Brown8) {
+    lens.coefficients[2] = -lens.coefficients[2];
+    lens.coefficients[3] = -lens.coefficients[3];
+  }
+  return lens;
+}
+
 Truth worsenTruth(Truth truth, Worsening worsening) {
+  truth.rig.lens = worsenLens(truth.rig.lens, worsening);
+  if (worsening == Worsening::UpsideDown) {
+    truth.rig.pose.rotation.topRows<2>() *= -1.0;
+    truth.rig.pose.translation_m.head<2>() *= -1.0;
+  }
+  if (worsening == Worsening::HalfSize) {
+    Lens& lens = truth.rig.lens;
+    lens.size = {lens.size.width / 2, lens.size.height / 2};
+    lens.focalX_px *= 0.5;
+    lens.focalY_px *= 0.5;
+    lens.centre = {(lens.centre.x + 0.5) / 2.0 - 0.5, (lens.centre.y + 0.5) / 2.0 - 0.5};
+  }
   if (worsening != Worsening::HalfRate) return truth;
   std::vector<TrueImage> kept;
   for (std::size_t i = 0; i < truth.images.size(); ++i)

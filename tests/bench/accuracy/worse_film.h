@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/error.h"
+#include "core/camera/lens.h"
 #include "tests/bench/accuracy/truth.h"
 
 namespace ferrule::bench {
@@ -38,7 +39,11 @@ enum class Worsening {
 /// Errors: as FilmSource::open; FileNotWritable.
 [[nodiscard]] Result<void> worsenFilm(const std::string& film, Worsening worsening, const std::string& to);
 
-/// The answers to the film made worse: images that were left out are left out.
+/// The lens of the camera that makes the worse film, at the size of the camera's own pictures: a camera whose picture
+/// is upside down has its lens upside down too.
+[[nodiscard]] Lens worsenLens(Lens lens, Worsening worsening);
+
+/// The answers to the film made worse: images that were left out are left out, and the rig is that of its camera.
 [[nodiscard]] Truth worsenTruth(Truth truth, Worsening worsening);
 
 }  // namespace ferrule::bench
