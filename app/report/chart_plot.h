@@ -43,7 +43,7 @@ class ChartPlot {
 
   /// The values at the edges of the plane.
   void setPlane(double left, double right, double bottom, double top);
-  /// Words below the plane, those of later calls under those of earlier ones; grid: with lines through the plane.
+  /// Words beside the plane; grid: with lines through it.
   void setTicksBelow(const std::vector<ChartTick>& ticks, double points, bool grid);
   void setTicksLeft(const std::vector<ChartTick>& ticks, bool grid);
 

@@ -11,7 +11,10 @@ namespace {
 
 constexpr double kPlot_pt = 130.0;
 constexpr double kAbove_pt = 5.0;
-constexpr double kBelow_pt = 28.0;
+constexpr double kBelow_pt = 26.0;
+/// Counts begin this far below the plane, dates a line lower.
+constexpr double kCounts_pt = 2.0;
+constexpr double kWordsLine_pt = 11.0;
 constexpr double kDot_pt = 4.8;
 /// Room between two counts.
 constexpr double kBetween_pt = 5.0;
@@ -23,20 +26,10 @@ std::vector<ChartTick> countsWithRoom(const SeriesChart& chart, const ChartPlot&
     const double half = wordsWidth(style, mark.below, kChartSmall_pt) / 2.0;
     const double middle = plot.at(mark.place, 0.0).x();
     if (middle - half < taken + kBetween_pt * style.unit) continue;
-    if (!counts.empty() && !(mark.place > counts.back().value)) continue;
     counts.push_back({mark.place, mark.below});
     taken = middle + half;
   }
   return counts;
-}
-
-/// Two sessions of one day stand at one place; the axis takes the first.
-std::vector<ChartTick> ascending(const std::vector<ChartTick>& ticks) {
-  std::vector<ChartTick> kept;
-  for (const ChartTick& tick : ticks) {
-    if (kept.empty() || tick.value > kept.back().value) kept.push_back(tick);
-  }
-  return kept;
 }
 
 }  // namespace
@@ -67,8 +60,16 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
   const double margin = last > first ? 0.04 * (last - first) : 0.5;
   plot.setPlane(first - margin, last + margin, least, most);
   plot.setTicksLeft(chart.values, true);
-  plot.setTicksBelow(countsWithRoom(chart, plot, style), kChartSmall_pt, false);
-  plot.setTicksBelow(ascending(chart.places), kChartText_pt, false);
+  // An axis of Qt Charts cuts words that are close to each other to dots.
+  const auto below = [&](const ChartTick& tick, double from_pt, double points) {
+    const double middle = plot.at(tick.value, least).x();
+    plot.addWords({middle - area.width(), plane.bottom() + from_pt * unit, 2.0 * area.width(), kWordsLine_pt * unit},
+                  Qt::AlignHCenter, tick.words, points, style.inks.quiet);
+  };
+  for (const ChartTick& tick : countsWithRoom(chart, plot, style))
+    below(tick, kCounts_pt, kChartSmall_pt);
+  for (const ChartTick& tick : chart.places)
+    below(tick, kCounts_pt + kWordsLine_pt, kChartText_pt);
   const auto within = [&](double value) { return std::clamp(value, least, most); };
   if (chart.trend && !chart.trend->band.empty()) {
     QList<QPointF> upper;

@@ -36,8 +36,8 @@ struct Suggestion {
   std::vector<RankedPlan> plans;  ///< best first, at most one for each ball, pocket and kind, safeties likewise
   long simulations = 0;           ///< whole shots that were played
   SearchEnd end = SearchEnd::Settled;
-  /// The best chance of a direct pot among everything that was tried, listed or not, by the geometry of its line and the
-  /// player's scatter; 0: none could be played.
+  /// The best chance of a direct pot among everything that was tried, listed or not, by the geometry of its line and
+  /// the player's scatter; 0: none could be played.
   double directChance = 0.0;
 
   bool operator==(const Suggestion&) const = default;
