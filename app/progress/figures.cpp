@@ -254,8 +254,8 @@ std::vector<std::size_t> shotsBehind(const PlayerProgress& progress, FigureKind 
       return chosen(history, [&](const PlayedShot& shot) {
         const auto entry_rad = entryAngle_rad(shot, history.tableOf(shot));
         if (!attempted(shot) || !entry_rad) return false;
-        const std::size_t kind = isSidePocket(*shot.pocket) ? 1 : 0;
-        return spot.key == kind * kEntryBands_rad.size() + entryBand(*entry_rad);
+        const std::size_t group = isSidePocket(*shot.pocket) ? 1 : 0;
+        return spot.key == group * kEntryBands_rad.size() + entryBand(*entry_rad);
       });
     case FigureKind::MissSides:
       return missed(history, spot);

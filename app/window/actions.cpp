@@ -123,7 +123,7 @@ constexpr std::array kRows{
               QT_TRANSLATE_NOOP("Actions",
                                 "The chosen ball fell in its pocket with the last shot, as on a break; "
                                 "dragging it into a pocket says the same"),
-              "", "W"},
+              "", "A"},
     ActionRow{ActionId::ShowSuggestion, MenuId::Session, "showSuggestion",
               QT_TRANSLATE_NOOP("Actions", "Su&ggest a shot"),
               QT_TRANSLATE_NOOP("Actions", "Show what would be suggested here, or hide it"), "", "G", false, true},
