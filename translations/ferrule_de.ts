@@ -9078,7 +9078,7 @@
         </message>
         <message>
             <source>Ta&amp;ble</source>
-            <translation>T&amp;isch</translation>
+            <translation>Billa&amp;rdtisch</translation>
         </message>
         <message>
             <source>Who else played</source>

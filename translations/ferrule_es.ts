@@ -9090,7 +9090,7 @@
         </message>
         <message>
             <source>&amp;With</source>
-            <translation>&amp;Con</translation>
+            <translation>Contra &amp;quién</translation>
         </message>
     </context>
     <context>

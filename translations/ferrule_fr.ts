@@ -646,7 +646,7 @@
         </message>
         <message>
             <source>Fell &amp;too</source>
-            <translation>&amp;Aussi tombée</translation>
+            <translation>A&amp;ussi tombée</translation>
         </message>
         <message>
             <source>The chosen ball fell in its pocket with the last shot, as on a break; dragging it into a pocket says the same</source>
@@ -9090,7 +9090,7 @@
         </message>
         <message>
             <source>&amp;With</source>
-            <translation>A&amp;vec</translation>
+            <translation>&amp;Face à</translation>
         </message>
     </context>
     <context>
