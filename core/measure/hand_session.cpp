@@ -7,6 +7,7 @@
 
 #include "core/base/contract.h"
 #include "core/table/ghost_ball.h"
+#include "core/table/pocket_entry.h"
 #include "core/table/rack.h"
 
 namespace ferrule {
@@ -252,8 +253,7 @@ std::optional<PocketName> likeliestPocket(const Position& before, const Measured
   for (const Pocket& pocket : pockets(table.table)) {
     const auto cut_rad = neededCut_rad(before, table, ball, pocket.name);
     if (!cut_rad || object == nullptr) continue;
-    const double entry_rad =
-        std::acos(std::clamp(dot(unit(pocket.mouth - object->position), pocket.inward), -1.0, 1.0));
+    const double entry_rad = pocketEntry_rad(pocket, object->position);
     if (*cut_rad + entry_rad / 2.0 >= least_rad) continue;
     least_rad = *cut_rad + entry_rad / 2.0;
     best = pocket.name;

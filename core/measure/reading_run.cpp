@@ -118,7 +118,8 @@ Result<void> ReadingRun::heed(const SaidOfRecorded& heard) {
   std::vector<ShotChange> changes;
   const Position next = place + 1 < kept_.size() ? kept_[place + 1].read.before : Position();
   ShotReading answered = withSayings(at->read, sayings, next);
-  if (answered != at->answered) {
+  const bool changed = answered != at->answered;
+  if (changed) {
     changes.push_back({at->id, ShotField::Reading, readingText(answered)});
     at->answered = std::move(answered);
   }
@@ -132,7 +133,8 @@ Result<void> ReadingRun::heed(const SaidOfRecorded& heard) {
     if (player != kept.player) changes.push_back({kept.id, ShotField::Player, nameOf(player)});
     kept.content = std::move(content);
     kept.player = player;
-    told.push_back({kept.id, std::move(rulings[i]), kept.answered});
+    told.push_back({kept.id, std::move(rulings[i])});
+    if (changed && i == place) told.back().reading = kept.answered;
   }
   if (!changes.empty()) {
     // What the person said stands first, the rest follows from it.

@@ -29,19 +29,24 @@ void removeDepartures(ShotReading& reading, BallName ball) {
   });
 }
 
-void letFall(ShotReading& reading, const PocketedBall& ball) {
-  if (std::ranges::find(reading.pocketed, ball) != reading.pocketed.end()) return;
-  removeDepartures(reading, ball.ball);
+/// A ball that left, at the shot's end: what a person says has no time of its own.
+void depart(ShotReading& reading, EventKind kind, BallName ball, const std::optional<PocketName>& pocket) {
+  removeDepartures(reading, ball);
   ShotEvent event;
   event.time_s = reading.rest_s;
-  event.kind = EventKind::Pocket;
-  event.ball = ball.ball;
-  event.pocket = ball.pocket;
-  if (const BallAt* at = ballIn(reading.after, ball.ball)) event.position = at->position;
+  event.kind = kind;
+  event.ball = ball;
+  event.pocket = pocket;
+  if (const BallAt* at = ballIn(reading.after, ball)) event.position = at->position;
   event.verdict = Verdict::Certain;
   reading.events.push_back(event);
+  std::erase_if(reading.after, [&](const BallAt& at) { return at.ball == ball; });
+}
+
+void letFall(ShotReading& reading, const PocketedBall& ball) {
+  if (std::ranges::find(reading.pocketed, ball) != reading.pocketed.end()) return;
+  depart(reading, EventKind::Pocket, ball.ball, ball.pocket);
   reading.pocketed.push_back(ball);
-  std::erase_if(reading.after, [&](const BallAt& at) { return at.ball == ball.ball; });
 }
 
 void letStay(ShotReading& reading, BallName ball, const Position& next) {
@@ -69,18 +74,6 @@ void putOutcome(ShotReading& reading, Outcome outcome, const Position& next) {
   if (outcome == Outcome::Pot && reading.target) reading.target->missSide.reset();
 }
 
-void leaveTable(ShotReading& reading, BallName ball) {
-  removeDepartures(reading, ball);
-  ShotEvent event;
-  event.time_s = reading.rest_s;
-  event.kind = EventKind::OffTable;
-  event.ball = ball;
-  if (const BallAt* at = ballIn(reading.after, ball)) event.position = at->position;
-  event.verdict = Verdict::Certain;
-  reading.events.push_back(event);
-  std::erase_if(reading.after, [&](const BallAt& at) { return at.ball == ball; });
-}
-
 void putAnswer(ShotReading& reading, const Testimony& answer, const Position& next) {
   if (answer.kind == TestimonyKind::FirstContact) {
     reading.firstContact = answer.ball;
@@ -89,7 +82,7 @@ void putAnswer(ShotReading& reading, const Testimony& answer, const Position& ne
   } else if (answer.kind == TestimonyKind::Fell) {
     letFall(reading, {answer.ball, answer.pocket});
   } else {
-    leaveTable(reading, answer.ball);
+    depart(reading, EventKind::OffTable, answer.ball, std::nullopt);
   }
   if (answer.kind != TestimonyKind::FirstContact && answer.ball.isCueBall()) reading.scratch = answer.holds;
 }

@@ -2,19 +2,18 @@
 #include "core/progress/entry_angle.h"
 
 #include <algorithm>
-#include <cmath>
+#include <numbers>
 
 #include "core/progress/shot_errors.h"
-#include "core/table/pocket.h"
+#include "core/table/pocket_entry.h"
 
 namespace ferrule {
 
 std::optional<double> entryAngle_rad(const PlayedShot& shot, const PlayedTable& table) {
   if (!shot.objectBall || !shot.pocket) return std::nullopt;
   const Pocket pocket = pockets(table.table)[static_cast<std::size_t>(*shot.pocket)];
-  const TableVector way = pocket.mouth - *shot.objectBall;
-  if (length(way) == 0.0) return std::nullopt;
-  return std::acos(std::clamp(dot(unit(way), pocket.inward), 0.0, 1.0));
+  if (*shot.objectBall == pocket.mouth) return std::nullopt;
+  return std::min(pocketEntry_rad(pocket, *shot.objectBall), std::numbers::pi / 2.0);
 }
 
 std::size_t entryBand(double entry_rad) {
