@@ -2958,10 +2958,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
+            <source>the picture is %n image(s) behind</source>
             <translation>
-                <numerusform>das Messen liegt %n Bild zurück</numerusform>
-                <numerusform>das Messen liegt %n Bilder zurück</numerusform>
+                <numerusform>das Bild liegt %n Bild zurück</numerusform>
+                <numerusform>das Bild liegt %n Bilder zurück</numerusform>
             </translation>
         </message>
         <message>
@@ -5912,6 +5912,16 @@
         <message>
             <source>Struck at about %1, %2 from the centre.</source>
             <translation>Etwa auf %1 getroffen, %2 neben der Mitte.</translation>
+        </message>
+        <message>
+            <source>pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>gelocht: %1</translation>
+        </message>
+        <message>
+            <source>also pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>auch gelocht: %1</translation>
         </message>
     </context>
     <context>

@@ -57,10 +57,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
+            <source>the picture is %n image(s) behind</source>
             <translation>
-                <numerusform>measuring is %n image behind</numerusform>
-                <numerusform>measuring is %n images behind</numerusform>
+                <numerusform>the picture is %n image behind</numerusform>
+                <numerusform>the picture is %n images behind</numerusform>
             </translation>
         </message>
     </context>

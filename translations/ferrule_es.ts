@@ -2958,10 +2958,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
+            <source>the picture is %n image(s) behind</source>
             <translation>
-                <numerusform>la medición va %n imagen por detrás</numerusform>
-                <numerusform>la medición va %n imágenes por detrás</numerusform>
+                <numerusform>la imagen va %n imagen por detrás</numerusform>
+                <numerusform>la imagen va %n imágenes por detrás</numerusform>
             </translation>
         </message>
         <message>
@@ -5912,6 +5912,16 @@
         <message>
             <source>Struck at about %1, %2 from the centre.</source>
             <translation>Golpeada hacia la posición %1 del reloj, a %2 del centro.</translation>
+        </message>
+        <message>
+            <source>pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>embocadas: %1</translation>
+        </message>
+        <message>
+            <source>also pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>embocadas también: %1</translation>
         </message>
     </context>
     <context>

@@ -2958,10 +2958,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
+            <source>the picture is %n image(s) behind</source>
             <translation>
-                <numerusform>la mesure a %n image de retard</numerusform>
-                <numerusform>la mesure a %n images de retard</numerusform>
+                <numerusform>l’image affichée a %n image de retard</numerusform>
+                <numerusform>l’image affichée a %n images de retard</numerusform>
             </translation>
         </message>
         <message>
@@ -5912,6 +5912,16 @@
         <message>
             <source>Struck at about %1, %2 from the centre.</source>
             <translation>Frappée à environ %1, à %2 du centre.</translation>
+        </message>
+        <message>
+            <source>pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>empochées : %1</translation>
+        </message>
+        <message>
+            <source>also pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>empochées aussi : %1</translation>
         </message>
     </context>
     <context>

@@ -2951,9 +2951,9 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>measuring is %n image(s) behind</source>
+            <source>the picture is %n image(s) behind</source>
             <translation>
-                <numerusform>测量落后 %n 帧</numerusform>
+                <numerusform>画面落后 %n 帧</numerusform>
             </translation>
         </message>
         <message>
@@ -5882,6 +5882,16 @@
         <message>
             <source>Struck at about %1, %2 from the centre.</source>
             <translation>击点约在%1方向，距球心%2。</translation>
+        </message>
+        <message>
+            <source>pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>落袋：%1</translation>
+        </message>
+        <message>
+            <source>also pocketed: %1</source>
+            <comment>balls</comment>
+            <translation>同时落袋：%1</translation>
         </message>
     </context>
     <context>

@@ -54,9 +54,9 @@ LiveDesk::LiveDesk(Clock clock, QObject* parent)
   });
   connect(&feed_, &MeasuringFeed::imageSeen, this, [this](std::shared_ptr<const SeenImage> image) {
     image_ = std::move(image);
-    if (firstRest_.empty()) firstRest_ = ballsNow();
     emit imageSeen();
   });
+  connect(&feed_, &MeasuringFeed::firstBallsKnown, this, [this](const Position& balls) { firstRest_ = balls; });
   connect(&feed_, &MeasuringFeed::shotMeasured, this, [this](std::shared_ptr<const MeasuredShot> shot) {
     shots_.add(std::move(shot));
     // Asked for anew before each shot: a shown suggestion changes the choice.
@@ -140,7 +140,7 @@ void LiveDesk::begin(const QString& film) {
   }
   LiveObserver observer = feed_.liveObserver(inbox_);
   startChecks(observer.measured);
-  watchPeople(observer.measured);
+  watchPeople(observer);
   job_.start<Result<MeasureReport>>(
       [options = options_, images = images_, inbox = inbox_, film = film_, clock = clock_,
        observer](const JobControl& job) {
@@ -155,10 +155,8 @@ void LiveDesk::begin(const QString& film) {
 void LiveDesk::startChecks(MeasureObserver& observer) {
   checks_ = std::make_shared<LiveCheck>(table_);
   lastCheck_.reset();
-  observer.picture = [checks = checks_, shown = observer.picture](const ImageReading& reading,
-                                                                  const KeptPicture& kept) {
+  observer.picture = [checks = checks_](const ImageReading& reading, const KeptPicture& kept) {
     checks->offer(kept, reading.time_s);
-    shown(reading, kept);
   };
   std::erase_if(checking_, [](const auto& job) { return !job->isRunning(); });
   checking_.push_back(std::make_unique<BackgroundJob>());
@@ -179,15 +177,19 @@ void LiveDesk::startChecks(MeasureObserver& observer) {
       [](bool) {});
 }
 
-void LiveDesk::watchPeople(MeasureObserver& observer) {
-  auto watch = std::make_shared<std::optional<LeanWatch>>();
-  observer.picture = [this, watch, watches = watchesPeople_, table = table_, shown = observer.picture](
-                         const ImageReading& reading, const KeptPicture& kept) {
+void LiveDesk::watchPeople(LiveObserver& observer) {
+  struct Looking {
+    std::optional<LeanWatch> watch;
+    double last_s = 0.0;
+  };
+  observer.glimpse = [this, looking = std::make_shared<Looking>(), watches = watchesPeople_, table = table_,
+                      shown = observer.glimpse](const ImageReading& reading, const KeptPicture& kept) {
     if (!*watches) {
-      watch->reset();
-    } else {
-      if (!*watch || (*watch)->rig() != kept.rig) watch->emplace(kept.rig, table);
-      if (const auto leans = (*watch)->look(kept.picture)) {
+      looking->watch.reset();
+    } else if (!looking->watch || reading.time_s >= looking->last_s + ImageFollower::kPictureSpacing_s) {
+      looking->last_s = reading.time_s;
+      if (!looking->watch || looking->watch->rig() != kept.rig) looking->watch.emplace(kept.rig, table);
+      if (const auto leans = looking->watch->look(kept.picture)) {
         QMetaObject::invokeMethod(
             this, [this, leans = *leans] { emit somebodyLeans(leans); }, Qt::QueuedConnection);
       }
@@ -198,6 +200,10 @@ void LiveDesk::watchPeople(MeasureObserver& observer) {
 
 Position LiveDesk::lastRest() const {
   return shots_.all().empty() ? firstRest_ : shots_.all().back()->reading.after;
+}
+
+long LiveDesk::imagesBehind() const {
+  return image_ ? std::max(0L, counts().came - 1 - image_->picture.number) : 0;
 }
 
 Position LiveDesk::ballsNow() const {

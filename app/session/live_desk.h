@@ -64,6 +64,8 @@ class LiveDesk : public QObject {
   /// Nothing before the first shot, and without a referee.
   [[nodiscard]] const std::optional<LiveStanding>& standing() const { return standing_; }
   [[nodiscard]] ImageQueue::Counts counts() const { return images_ ? images_->counts() : ImageQueue::Counts{}; }
+  /// Images between the one that is shown and the newest; 0 before the first is shown.
+  [[nodiscard]] long imagesBehind() const;
   /// The last self-check of the rig in this session; null before the first.
   [[nodiscard]] const LiveCheckReport* lastCheck() const { return lastCheck_ ? &*lastCheck_ : nullptr; }
   [[nodiscard]] CheckNames checkNames() const;
@@ -99,7 +101,7 @@ class LiveDesk : public QObject {
   void begin(const QString& film);
   void finish(const Result<MeasureReport>& report);
   void startChecks(MeasureObserver& observer);
-  void watchPeople(MeasureObserver& observer);
+  void watchPeople(LiveObserver& observer);
   void think();
   void noteShown();
   [[nodiscard]] std::optional<GameState> stateNow(const Position& balls) const;

@@ -171,7 +171,7 @@ void LivePage::showCheck() {
 }
 
 void LivePage::showCounts() {
-  counts_->setText(countWords(desk_.counts(), numbers_));
+  counts_->setText(countWords(desk_.counts(), desk_.imagesBehind(), numbers_));
   counts_->setVisible(desk_.state() != LiveState::None);
   const auto film = desk_.filmCounts();
   // A lamp that is seen by those who are filmed.

@@ -17,7 +17,7 @@ struct LiveWords {
   Q_DECLARE_TR_FUNCTIONS(LiveWords)
 };
 
-/// Fewer waiting images are the pipeline at work, not a delay that anyone would see.
+/// Fewer images are the pipeline at work, not a delay that anyone would see.
 constexpr long kNoticed = 3;
 
 }  // namespace
@@ -51,14 +51,13 @@ QString scoreWords(const LiveStanding& standing, const SeatNames& names) {
       .arg(standing.framesWon[1]);
 }
 
-QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers) {
+QString countWords(const ImageQueue::Counts& counts, long behind, const Numbers& numbers) {
   const QString words =
       listOf({LiveWords::tr("%1 images", "a number that grows").arg(numbers.whole(counts.came)),
               counts.dropped == 0 ? LiveWords::tr("none dropped")
                                   : LiveWords::tr("%n dropped", nullptr, static_cast<int>(counts.dropped))});
-  if (counts.waiting < kNoticed) return words;
-  return listApart(
-      {words, LiveWords::tr("measuring is %n image(s) behind", nullptr, static_cast<int>(counts.waiting))});
+  if (behind < kNoticed) return words;
+  return listApart({words, LiveWords::tr("the picture is %n image(s) behind", nullptr, static_cast<int>(behind))});
 }
 
 bool isMisfit(const LiveCheckReport& report) {

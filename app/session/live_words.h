@@ -12,8 +12,8 @@ namespace ferrule {
 [[nodiscard]] QString liveTurnWords(const LiveDesk& desk, const SeatNames& names);
 /// "Frames: Ada 2, Ben 1"; empty where points count, which the turn tells.
 [[nodiscard]] QString scoreWords(const LiveStanding& standing, const SeatNames& names);
-/// "1,204 images, none dropped": how many came, were dropped, and wait to be measured.
-[[nodiscard]] QString countWords(const ImageQueue::Counts& counts, const Numbers& numbers);
+/// "1,204 images, none dropped": how many came, were dropped, and how far the picture is behind the newest.
+[[nodiscard]] QString countWords(const ImageQueue::Counts& counts, long behind, const Numbers& numbers);
 
 /// How the rig's last self-check came out, with what it costs and the cure. Empty before the first.
 [[nodiscard]] QString liveCheckWords(const LiveDesk& desk, const Numbers& numbers);

@@ -20,6 +20,13 @@ SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
   return seen;
 }
 
+Position positionOf(const ImageReading& reading) {
+  Position balls;
+  for (const BallSample& ball : reading.balls)
+    balls.push_back({ball.ball, ball.position});
+  return balls;
+}
+
 }  // namespace
 
 template <class Tell>
@@ -62,7 +69,13 @@ MeasureObserver MeasuringFeed::observer(const std::shared_ptr<LiveInbox>& inbox)
 }
 
 LiveObserver MeasuringFeed::liveObserver(const std::shared_ptr<LiveInbox>& inbox) {
-  LiveObserver live{observer(inbox), {}};
+  LiveObserver live;
+  live.measured = observer(inbox);
+  live.glimpse = std::exchange(live.measured.picture, {});
+  live.measured.image = [this, round = round_, told = false](const ImageReading& reading) mutable {
+    if (std::exchange(told, true)) return;
+    post(round, [this, balls = positionOf(reading)] { emit firstBallsKnown(balls); });
+  };
   live.standing = [this, round = round_](const LiveStanding& standing) {
     post(round, [this, standing] { emit standingChanged(standing); });
   };

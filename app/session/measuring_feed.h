@@ -19,11 +19,13 @@ class MeasuringFeed : public QObject {
   /// To be called on the measuring thread, while the feed lives. What was told for an earlier observer is dropped.
   /// inbox: what people say meanwhile.
   [[nodiscard]] MeasureObserver observer(const std::shared_ptr<LiveInbox>& inbox);
-  /// The same for a live session.
+  /// The same for a live session, whose images are shown before their readings are final.
   [[nodiscard]] LiveObserver liveObserver(const std::shared_ptr<LiveInbox>& inbox);
 
  signals:
   void opened(ferrule::SessionId session, const QString& name);
+  /// The balls of the first image, once it is known which they are; in a live session.
+  void firstBallsKnown(const ferrule::Position& balls);
   void imageSeen(std::shared_ptr<const ferrule::SeenImage> image);
   void shotMeasured(std::shared_ptr<const ferrule::MeasuredShot> shot);
   void ruledAgain(const std::vector<ferrule::RuledAgain>& ruled);

@@ -58,9 +58,7 @@ QString measuringWords(const QString& step, long images, double share, double el
 
 QString measuredShotWords(const MeasuredShot& shot, const SeatNames& names, const Numbers& numbers) {
   const ShotReading& reading = shot.reading;
-  QString what = shotWords(reading.outcome, reading.target, reading.pocketed, reading.firstContact);
-  if (reading.outcome != Outcome::Break) what = listOf({what, outcomeWords(reading.outcome)});
-  if (reading.target && reading.target->missSide) what += ' ' + missWords(*reading.target->missSide);
+  const QString what = happenedWords(reading);
   QString words = QStringLiteral("%1  %2\n%3").arg(reading.number).arg(what, deliveryWords(reading.delivery, numbers));
   if (shot.ruling) words += '\n' + rulingSentence(shot.ruling->ruled, names);
   return words;

@@ -59,9 +59,7 @@ QString aimWords(const HandSession& session, std::optional<BallName> ball, std::
 
 QString loggedWords(const HandSession& session, std::size_t shot) {
   const ShotReading reading = session.readingOf(shot);
-  QString what = shotWords(reading.outcome, reading.target, reading.pocketed, reading.firstContact);
-  if (reading.outcome != Outcome::Break) what = listOf({what, outcomeWords(reading.outcome)});
-  if (reading.target && reading.target->missSide) what += ' ' + missWords(*reading.target->missSide);
+  const QString what = happenedWords(reading);
   const auto seat = session.shooterOf(shot);
   if (!seat || session.terms().players.empty()) return QStringLiteral("%1  %2").arg(reading.number).arg(what);
   return QStringLiteral("%1  %2").arg(reading.number).arg(toldOf(seatNamesOf(session.terms()).of(*seat), what));

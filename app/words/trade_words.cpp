@@ -2,8 +2,11 @@
 #include "app/words/trade_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "app/words/joining.h"
 
 namespace ferrule {
 
@@ -12,6 +15,22 @@ namespace {
 struct TradeWords {
   Q_DECLARE_TR_FUNCTIONS(TradeWords)
 };
+
+/// The object ball that a shot without a target is called by; null where none fell.
+const PocketedBall* firstFallen(const std::vector<PocketedBall>& pocketed) {
+  const auto fallen = std::ranges::find_if_not(pocketed, &BallName::isCueBall, &PocketedBall::ball);
+  return fallen == pocketed.end() ? nullptr : &*fallen;
+}
+
+/// What fell of a shot, but for the ball that it is called by; that the cue ball fell is what a scratch says already.
+QStringList fallenBeside(const ShotReading& shot, std::optional<BallName> named) {
+  QStringList balls;
+  for (const PocketedBall& fallen : shot.pocketed) {
+    if (fallen.ball == named || (fallen.ball.isCueBall() && shot.outcome == Outcome::Scratch)) continue;
+    balls << ballShort(fallen.ball);
+  }
+  return balls;
+}
 
 /// The clock position of an offset, in half hours from twelve, clockwise: 0 to 23.
 int clockHalfHours(double side, double height) {
@@ -170,9 +189,8 @@ QString shotWords(Outcome outcome, const std::optional<Target>& target, const st
   if (outcome == Outcome::Break) return TradeWords::tr("break");
   if (target)
     return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(target->ball), pocketWords(target->pocket));
-  for (const PocketedBall& fallen : pocketed) {
-    if (fallen.ball.isCueBall()) continue;
-    return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(fallen.ball), pocketWords(fallen.pocket));
+  if (const PocketedBall* fallen = firstFallen(pocketed)) {
+    return TradeWords::tr("%1 to %2", "ball and pocket").arg(ballShort(fallen->ball), pocketWords(fallen->pocket));
   }
   if (firstContact) return TradeWords::tr("off %1", "the first ball met").arg(ballWords(*firstContact));
   return TradeWords::tr("no ball met");
@@ -180,6 +198,24 @@ QString shotWords(Outcome outcome, const std::optional<Target>& target, const st
 
 QString shotWords(const ShotSummary& shot) {
   return shotWords(shot.outcome, shot.target, shot.pocketed, shot.firstContact);
+}
+
+QString happenedWords(const ShotReading& shot) {
+  QString what = shotWords(shot.outcome, shot.target, shot.pocketed, shot.firstContact);
+  if (shot.outcome == Outcome::Break) {
+    const QStringList fell = fallenBeside(shot, std::nullopt);
+    return fell.isEmpty() ? what : listApart({what, TradeWords::tr("pocketed: %1", "balls").arg(listOf(fell))});
+  }
+  what = listOf({what, outcomeWords(shot.outcome)});
+  if (shot.target && shot.target->missSide) what += ' ' + missWords(*shot.target->missSide);
+  std::optional<BallName> named;
+  if (shot.target) {
+    named = shot.target->ball;
+  } else if (const PocketedBall* fallen = firstFallen(shot.pocketed)) {
+    named = fallen->ball;
+  }
+  const QStringList fell = fallenBeside(shot, named);
+  return fell.isEmpty() ? what : listApart({what, TradeWords::tr("also pocketed: %1", "balls").arg(listOf(fell))});
 }
 
 QString missWords(MissSide side) {

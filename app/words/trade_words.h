@@ -33,6 +33,8 @@ namespace ferrule {
 [[nodiscard]] QString shotWords(Outcome outcome, const std::optional<Target>& target,
                                 const std::vector<PocketedBall>& pocketed, const std::optional<BallName>& firstContact);
 [[nodiscard]] QString shotWords(const ShotSummary& shot);
+/// What came of it too: "3 to foot-left, missed thick", "break; pocketed: 5, 9".
+[[nodiscard]] QString happenedWords(const ShotReading& shot);
 /// The shot as a heading: "Shot 14: the 5 to foot-left, missed thick".
 [[nodiscard]] QString shotHeading(const ShotReading& shot);
 /// The side that a cut missed on: "thin" (cut too much), "thick".

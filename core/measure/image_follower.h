@@ -23,6 +23,11 @@ class ImageFollower {
   /// The readings that were still open at the end.
   [[nodiscard]] std::vector<ImageReading> finish();
 
+  /// The image that was fed last with the balls as far as they are known by now (BallTracker::newest).
+  [[nodiscard]] std::optional<ImageReading> newest() const { return tracker_.newest(); }
+  /// picture: the one that was fed last. It is shared, not copied.
+  [[nodiscard]] KeptPicture keptOf(const cv::Mat& picture) const { return {picture, rig_, tracker_.exposure_s()}; }
+
   /// Where the camera was when it took what was handed on last, m in the table frame.
   [[nodiscard]] TablePoint3 camera() const { return camera_; }
   /// Every move of the camera so far, in order.

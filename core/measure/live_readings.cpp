@@ -21,7 +21,18 @@ std::optional<std::vector<ImageReading>> LiveReadings::next() {
   }
   ++progress_.images;
   progress_.time_s = image->time_s;
+  newest_ = image->picture;
   return follower_.feed(image->picture, image->number, image->time_s);
+}
+
+std::optional<Glimpse> LiveReadings::glimpse() {
+  constexpr long kAtWork = 1;  // the next image often waits already; that is no delay
+  const bool behind = images_.counts().waiting > kAtWork;
+  if (finished_ || (behind && progress_.time_s < glimpsed_s_ + kSeldom_s)) return std::nullopt;
+  auto reading = follower_.newest();
+  if (!reading) return std::nullopt;
+  glimpsed_s_ = progress_.time_s;
+  return Glimpse{std::move(*reading), follower_.keptOf(newest_)};
 }
 
 }  // namespace ferrule

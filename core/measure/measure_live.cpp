@@ -119,6 +119,10 @@ Result<MeasureReport> measureLive(const MeasureOptions& options, const LiveInput
 
   ReadingRun run(source, *measured, sinks, told);
   for (auto readings = first; readings; readings = source.next()) {
+    // First, since a shot takes its time to be read.
+    if (observer.glimpse) {
+      if (const auto seen = source.glimpse()) observer.glimpse(seen->reading, seen->kept);
+    }
     if (auto done = run.take(*readings); !done) return tl::make_unexpected(done.error());
     if (!kept) return tl::make_unexpected(kept.error());
   }

@@ -18,6 +18,9 @@ struct LiveStanding {
 
 struct LiveObserver {
   MeasureObserver measured;
+  /// The newest image with the balls as far as they are known by then, long before measured.picture tells of it: names
+  /// may yet change. Told of most images, and of few while measuring is behind.
+  std::function<void(const ImageReading&, const KeptPicture&)> glimpse;
   std::function<void(const LiveStanding&)> standing;  ///< after each shot, when there is a referee
 };
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/reading/outcome.h"
 #include "core/rules/ruling_text.h"
 
 namespace ferrule {
@@ -87,23 +88,13 @@ void putAnswer(ShotReading& reading, const Testimony& answer, const Position& ne
   if (answer.kind != TestimonyKind::FirstContact && answer.ball.isCueBall()) reading.scratch = answer.holds;
 }
 
-/// As the outcome is judged without a doubt (core/reading/outcome.h); a break stays one.
+/// What was answered leaves no doubt; a break stays one.
 void judgeByAnswers(ShotReading& reading) {
-  reading.outcomeVerdict = Verdict::Certain;
-  if (reading.outcome == Outcome::Break) return;
-  const bool potted =
-      std::ranges::any_of(reading.pocketed, [](const PocketedBall& gone) { return !gone.ball.isCueBall(); });
-  if (reading.scratch) {
-    reading.outcome = Outcome::Scratch;
-  } else if (!reading.firstContact) {
-    reading.outcome = Outcome::Foul;
-  } else if (potted) {
-    reading.outcome = Outcome::Pot;
-    if (reading.target && fell(reading, reading.target->ball)) reading.target->missSide.reset();
-  } else {
-    reading.outcome = reading.target ? Outcome::Miss : Outcome::Safety;
-    // Whether it was a safety nobody said.
-    reading.outcomeVerdict = Verdict::Proposed;
+  const Judged judged = judgeFacts(reading, reading.outcome == Outcome::Break);
+  reading.outcome = judged.outcome;
+  reading.outcomeVerdict = judged.verdict;
+  if (judged.outcome == Outcome::Pot && reading.target && fell(reading, reading.target->ball)) {
+    reading.target->missSide.reset();
   }
 }
 

@@ -52,21 +52,19 @@ bool isBreak(const Position& before, const Table& table, double radius_m) {
   return behind && largestCluster(objectBalls, 2.0 * radius_m + kRackGap_m) >= kFewestRacked;
 }
 
-Judged judgeOutcome(const ShotReading& reading, const Table& table, double radius_m, const Doubts& doubts) {
-  Judged judged;
+Judged judgeFacts(const ShotReading& reading, bool breaks, bool sawStart) {
+  if (breaks) return {Outcome::Break, Verdict::Certain};
+  if (reading.scratch) return {Outcome::Scratch, Verdict::Certain};
+  if (!reading.firstContact && sawStart) return {Outcome::Foul, Verdict::Proposed};
   const bool potted =
       std::ranges::any_of(reading.pocketed, [](const PocketedBall& pocketed) { return !pocketed.ball.isCueBall(); });
-  if (reading.firstContact && isBreak(reading.before, table, radius_m)) {
-    judged = {Outcome::Break, Verdict::Certain};
-  } else if (reading.scratch) {
-    judged = {Outcome::Scratch, Verdict::Certain};
-  } else if (!reading.firstContact && !doubts.begunBefore) {
-    judged = {Outcome::Foul, Verdict::Proposed};
-  } else if (potted) {
-    judged = {Outcome::Pot, Verdict::Certain};
-  } else {
-    judged = {reading.target ? Outcome::Miss : Outcome::Safety, Verdict::Proposed};
-  }
+  if (potted) return {Outcome::Pot, Verdict::Certain};
+  return {reading.target ? Outcome::Miss : Outcome::Safety, Verdict::Proposed};
+}
+
+Judged judgeOutcome(const ShotReading& reading, const Table& table, double radius_m, const Doubts& doubts) {
+  const bool breaks = reading.firstContact && isBreak(reading.before, table, radius_m);
+  Judged judged = judgeFacts(reading, breaks, !doubts.begunBefore);
   if (doubts.unsurePocket) judged.verdict = std::max(judged.verdict, Verdict::Proposed);
   if (doubts.splitHit || doubts.lostBall || doubts.unfinished || doubts.begunBefore) judged.verdict = Verdict::Ask;
   return judged;

@@ -24,10 +24,14 @@ struct Judged {
 /// few millimetres of another, all in one cluster. From the positions alone.
 [[nodiscard]] bool isBreak(const Position& before, const Table& table, double radius_m);
 
-/// The outcome by what happened. reading: complete but for outcome and verdict.
-///
-/// Verdicts: certain when tracks alone decide (pot, scratch); proposed when a person may have meant otherwise (miss or
-/// safety, no contact); ask with any doubt. Common practice, no source.
+/// The outcome by what is known to have happened. breaks: it was played at a rack. sawStart: what was met first would
+/// be known, so that a reading without it is of a shot that met nothing. Verdicts: certain when tracks alone decide
+/// (pot, scratch); proposed when a person may have meant or seen otherwise (miss or safety, no contact). Common
+/// practice, no source.
+[[nodiscard]] Judged judgeFacts(const ShotReading& reading, bool breaks, bool sawStart = true);
+
+/// The outcome by what the tracks show. reading: complete but for outcome and verdict. Verdicts: as judgeFacts() has
+/// them; ask with any doubt.
 [[nodiscard]] Judged judgeOutcome(const ShotReading& reading, const Table& table, double radius_m,
                                   const Doubts& doubts);
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/table/cue_fields_json.h"
+
 #include <string>
 #include <vector>
-
-#include "core/table/cue_fields_json.h"
 
 namespace ferrule::tablefile {
 

@@ -43,6 +43,12 @@ class BallTracker::Impl {
 
   std::vector<ImageReading> take() { return std::exchange(ready_, {}); }
 
+  [[nodiscard]] std::optional<ImageReading> newest() const {
+    auto reading = scene_.queue.newest(scene_.tracks);
+    if (reading) partBalls(reading->balls, scene_.radius_m());
+    return reading;
+  }
+
   [[nodiscard]] double exposure_s() const { return scene_.exposure.settled_s(); }
 
  private:
@@ -234,6 +240,10 @@ void BallTracker::finish() {
 
 std::vector<ImageReading> BallTracker::take() {
   return impl_->take();
+}
+
+std::optional<ImageReading> BallTracker::newest() const {
+  return impl_->newest();
 }
 
 double BallTracker::exposure_s() const {

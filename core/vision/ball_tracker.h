@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <opencv2/core/mat.hpp>
+#include <optional>
 #include <vector>
 
 #include "core/camera/rig.h"
@@ -27,6 +28,9 @@ class BallTracker {
   void finish();
   /// The readings that have become final since the last call, in order.
   [[nodiscard]] std::vector<ImageReading> take();
+  /// The image that was fed last, as far as it is known by now: names may yet change, and a ball that was only just
+  /// seen is left out. Nothing before the first image and after finish().
+  [[nodiscard]] std::optional<ImageReading> newest() const;
   /// How long the camera exposes, learnt from streaks of lone balls; 0 until enough were seen.
   [[nodiscard]] double exposure_s() const;
 

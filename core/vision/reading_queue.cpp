@@ -2,7 +2,6 @@
 #include "core/vision/reading_queue.h"
 
 #include <algorithm>
-#include <map>
 
 #include "core/vision/ball_names.h"
 
@@ -24,33 +23,39 @@ void heedBallsDown(NameLikelihood& evidence, const BallTrack& track, std::span<c
 }
 
 /// Names every ball on the table, so that no name is there twice, and none inherits the name of a ball that is down.
-std::map<int, BallName> nameTracks(std::span<BallTrack> tracks) {
+std::map<int, BallName> namesOf(std::span<const BallTrack> tracks) {
   std::vector<NameLikelihood> evidence;
-  std::vector<BallTrack*> named;
-  for (BallTrack& track : tracks) {
+  std::vector<int> named;
+  for (const BallTrack& track : tracks) {
     const bool lately = track.state == TrackState::Gone && !track.pocketed && !track.replaced;
     if (!track.onTable() && !lately) continue;
     evidence.push_back(track.names);
     if (track.told) evidence.back()[static_cast<std::size_t>(track.told->number())] += kTold;
     heedBallsDown(evidence.back(), track, tracks);
-    named.push_back(&track);
+    named.push_back(track.id);
   }
   const auto names = nameBalls(evidence);
   std::map<int, BallName> nameOf;
   for (std::size_t i = 0; i < named.size(); ++i) {
-    if (!names[i]) continue;
-    nameOf[named[i]->id] = *names[i];
-    named[i]->told = *names[i];
+    if (names[i]) nameOf[named[i]] = *names[i];
   }
-  for (BallTrack& track : tracks) {
-    if (!track.told || (!track.isDown() && !track.replaced)) continue;
+  for (const BallTrack& track : tracks) {
     // A ball that fell may still have images waiting from before, whether or not it was put back since.
-    nameOf.emplace(track.id, *track.told);
-    const auto back = std::ranges::find_if(
-        named, [&](const BallTrack* other) { return other->onTable() && other->told == track.told; });
-    if (back != named.end()) track.replaced = true;
+    if (track.told && (track.isDown() || track.replaced)) nameOf.emplace(track.id, *track.told);
   }
   return nameOf;
+}
+
+/// The tracks remember what was told of them.
+void remember(std::span<BallTrack> tracks, const std::map<int, BallName>& nameOf) {
+  for (BallTrack& track : tracks) {
+    if (const auto name = nameOf.find(track.id); name != nameOf.end()) track.told = name->second;
+  }
+  for (BallTrack& track : tracks) {
+    if (!track.told || !track.isDown()) continue;
+    track.replaced = std::ranges::any_of(
+        tracks, [&](const BallTrack& other) { return other.onTable() && other.told == track.told; });
+  }
 }
 
 }  // namespace
@@ -65,18 +70,26 @@ void ReadingQueue::forgetAfter(int track, double time_s) {
 void ReadingQueue::release(std::span<BallTrack> tracks, double now_s, double lag_s, std::vector<ImageReading>& ready) {
   const auto due = [&] { return !pending_.empty() && (lag_s < 0.0 || now_s - pending_.front().time_s >= lag_s); };
   if (!due()) return;
-  const auto nameOf = nameTracks(tracks);
-  for (; due(); pending_.pop_front()) {
-    const Image& image = pending_.front();
-    ImageReading reading{image.number, image.time_s, {}};
-    for (const Sample& sample : image.samples) {
-      const auto name = nameOf.find(sample.track);
-      if (name == nameOf.end()) continue;
-      reading.balls.push_back({name->second, sample.position, sample.standardUncertainty_m, sample.seen, false});
-    }
-    std::ranges::stable_sort(reading.balls, {}, &BallSample::ball);
-    ready.push_back(std::move(reading));
+  const auto nameOf = namesOf(tracks);
+  remember(tracks, nameOf);
+  for (; due(); pending_.pop_front())
+    ready.push_back(named(pending_.front(), nameOf));
+}
+
+std::optional<ImageReading> ReadingQueue::newest(std::span<const BallTrack> tracks) const {
+  if (pending_.empty()) return std::nullopt;
+  return named(pending_.back(), namesOf(tracks));
+}
+
+ImageReading ReadingQueue::named(const Image& image, const std::map<int, BallName>& nameOf) {
+  ImageReading reading{image.number, image.time_s, {}};
+  for (const Sample& sample : image.samples) {
+    const auto name = nameOf.find(sample.track);
+    if (name == nameOf.end()) continue;
+    reading.balls.push_back({name->second, sample.position, sample.standardUncertainty_m, sample.seen, false});
   }
+  std::ranges::stable_sort(reading.balls, {}, &BallSample::ball);
+  return reading;
 }
 
 }  // namespace ferrule

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <deque>
+#include <map>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -22,6 +24,8 @@ class ReadingQueue {
   void forgetAfter(int track, double time_s);
   /// Moves the images older than lag_s before now_s to ready, named with all that the tracks know; lag_s < 0: all.
   void release(std::span<BallTrack> tracks, double now_s, double lag_s, std::vector<ImageReading>& ready);
+  /// The newest image that still waits, named with what the tracks know by now; a name may yet change.
+  [[nodiscard]] std::optional<ImageReading> newest(std::span<const BallTrack> tracks) const;
 
  private:
   struct Sample {
@@ -35,6 +39,8 @@ class ReadingQueue {
     double time_s = 0.0;
     std::vector<Sample> samples;
   };
+  [[nodiscard]] static ImageReading named(const Image& image, const std::map<int, BallName>& nameOf);
+
   std::deque<Image> pending_;
 };
 

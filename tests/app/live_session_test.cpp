@@ -290,9 +290,9 @@ void LiveSessionTest::withoutACameraAFilmIsAskedFor() {
 
 void LiveSessionTest::countsAreSaidInWords() {
   const Numbers numbers;
-  QCOMPARE(countWords({1204, 0, 1}, numbers), QString("1204 images, none dropped"));
-  QCOMPARE(countWords({1204, 3, 0}, numbers), QString("1204 images, 3 dropped"));
-  QCOMPARE(countWords({30, 2, 12}, numbers), QString("30 images, 2 dropped; measuring is 12 image(s) behind"));
+  QCOMPARE(countWords({1204, 0, 1}, 2, numbers), QString("1204 images, none dropped"));
+  QCOMPARE(countWords({1204, 3, 0}, 0, numbers), QString("1204 images, 3 dropped"));
+  QCOMPARE(countWords({30, 2, 12}, 14, numbers), QString("30 images, 2 dropped; the picture is 14 image(s) behind"));
 }
 
 /// A grey image in each form: whatever the form, the picture is that grey.

@@ -191,7 +191,7 @@ void SessionStoryTest::whatFellOnTheBreakIsDraggedOrSaidByKeys() {
     QTest::keyClick(&table(), Qt::Key_PageUp);
   press(ActionId::LogFell);
   QCOMPARE(state().shots.back().said.others.back(), (PocketedBall{BallName{1}, PocketName::FootLeft}));
-  QVERIFY(find<QListWidget>("loggedShots")->item(0)->text().contains("1"));
+  QVERIFY(find<QListWidget>("loggedShots")->item(0)->text().endsWith("break; pocketed: 2, 1"));
   QCOMPARE(find<QLabel>("turn")->text().left(3), QString("Ada"));
 }
 

@@ -117,6 +117,8 @@ void ArchitectureTest::aPlantedFaultIsFound_data() {
   row("a test's own patience", "tests/table/bad.cpp", kLicence + "QTRY_VERIFY_WITH_TIMEOUT(x, 100);\n",
       "waits for a time of its own");
   row("Qt's own patience", "tests/table/bad.cpp", kLicence + "QVERIFY(spy.wait());\n", "waits for a time of its own");
+  row("its own header late", "core/table/ball.cpp", kLicence + "#include <string>\n#include \"core/table/ball.h\"\n",
+      "core/table/ball.cpp:2: include core/table/ball.h");
   row("indented include", "core/table/bad.cpp", kLicence + "  # include \"core/physics/motion.h\"\n",
       "core/table must not know core/physics");
 }

@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
+#include <utility>
 
 namespace ferrule {
 
@@ -118,6 +119,7 @@ class Check {
     // How long a busy computer may take is one number; a test of its own patience fails on a slower one.
     static const QRegularExpression kOwnPatience(R"(_WITH_TIMEOUT\(|\.wait\(\d*[\d']*\))");
     static const QStringList kPatience{"tests/support/patience.h", "tests/architecture/architecture_test.cpp"};
+    bool first = true;
     for (int i = 0; i < file_.lines.size(); ++i) {
       if (folder_ == "tests" && !kPatience.contains(file_.path) && kOwnPatience.match(file_.lines[i]).hasMatch()) {
         find(i + 1, "waits for a time of its own; see tests/support/patience.h");
@@ -130,6 +132,7 @@ class Check {
         find(i + 1, "name a publication, or write 'common practice, no source' or 'from memory'");
       }
       const auto include = kInclude.match(file_.lines[i]);
+      if (include.hasMatch() && std::exchange(first, false)) checkFirst(i + 1, include.captured(2));
       if (include.hasMatch() && include.captured(1) == "<") {
         checkOutside(i + 1, include.captured(2));
       } else if (include.hasMatch()) {
@@ -153,6 +156,13 @@ class Check {
     if (limited && isCode(file_.path) && file_.lines.size() - 1 > kMostLines) {
       find(kMostLines, QString("is longer than %1 lines").arg(kMostLines));
     }
+  }
+
+  /// A source that reads its own header first shows that the header stands alone.
+  void checkFirst(int line, const QString& include) {
+    if (!file_.path.startsWith("core/") || !file_.path.endsWith(".cpp")) return;
+    const QString own = file_.path.chopped(4) + ".h";
+    if (include != own && QFileInfo::exists(root_.filePath(own))) find(line, "include " + own + " first");
   }
 
   void checkInside(int line, const QString& include) {

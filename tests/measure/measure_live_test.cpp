@@ -23,6 +23,8 @@ class MeasureLiveTest : public QObject {
   void initTestCase();
   void theSameImagesGiveTheSameReadings();
   void keptPicturesAreThoseOfTheirReadings();
+  void theNewestImageIsKnownAtOnceAndNearlyAsInTheEnd();
+  void noneIsShownWhileManyWait();
   void aLiveSessionStandsInTheRecordComplete();
   void theShotIsToldBeforeTheCameraEnds();
   void aSuggestionSeenBeforeTheStrikeIsKeptWithTheShot();
@@ -104,6 +106,59 @@ void MeasureLiveTest::theSameImagesGiveTheSameReadings() {
   QCOMPARE(fromFilm.size(), images_.size());
   QVERIFY(fromCamera == fromFilm);
   QCOMPARE(live.progress().images, film.progress().images);
+}
+
+void MeasureLiveTest::theNewestImageIsKnownAtOnceAndNearlyAsInTheEnd() {
+  const auto rig = readRigFile(kClip + "rig.json");
+  const auto measured = measuredTableFrom(kClip + "table.json");
+  ImageQueue queue;
+  LiveReadings live(queue, *rig, *measured, {});
+  std::vector<ImageReading> seen;
+  std::vector<ImageReading> settled;
+  for (const FilmImage& image : images_) {
+    QVERIFY(queue.offer(image.picture, image.time_s));
+    const auto some = live.next();
+    settled.insert(settled.end(), some->begin(), some->end());
+    auto glimpse = live.glimpse();
+    QVERIFY(glimpse.has_value());
+    QCOMPARE(glimpse->kept.picture.data, image.picture.data);
+    seen.push_back(std::move(glimpse->reading));
+    QCOMPARE(seen.back().image, static_cast<long>(seen.size()) - 1);
+  }
+  queue.close();
+  const auto rest = allOf(live);
+  settled.insert(settled.end(), rest.begin(), rest.end());
+  QVERIFY(!live.glimpse());
+  QCOMPARE(settled.size(), seen.size());
+  // Once the names had their time, what is seen of a ball stands.
+  std::size_t balls = 0;
+  std::size_t same = 0;
+  for (std::size_t i = 0; i < seen.size(); ++i) {
+    if (seen[i].time_s < 1.0) continue;
+    balls += settled[i].balls.size();
+    for (const BallSample& ball : settled[i].balls)
+      same += static_cast<std::size_t>(std::ranges::count(seen[i].balls, ball));
+  }
+  QVERIFY(balls > 100);
+  QVERIFY2(static_cast<double>(same) > 0.98 * static_cast<double>(balls),
+           qPrintable(QString("%1 of %2").arg(same).arg(balls)));
+}
+
+void MeasureLiveTest::noneIsShownWhileManyWait() {
+  const auto rig = readRigFile(kClip + "rig.json");
+  const auto measured = measuredTableFrom(kClip + "table.json");
+  const auto queue = clip();
+  LiveReadings live(*queue, *rig, *measured, {});
+  std::vector<double> shown_s;
+  while (live.next()) {
+    if (const auto glimpse = live.glimpse()) shown_s.push_back(glimpse->reading.time_s);
+  }
+  // The first and then four a second, until at the end nothing waits any more.
+  const auto slow = std::ranges::count_if(shown_s, [&](double time_s) { return time_s < images_.back().time_s - 0.1; });
+  const double expected = images_.back().time_s / LiveReadings::kSeldom_s;
+  QVERIFY2(static_cast<double>(slow) > 0.7 * expected && static_cast<double>(slow) <= expected + 1.0,
+           qPrintable(QString("%1 instead of %2").arg(slow).arg(expected)));
+  QVERIFY(shown_s.back() > images_.back().time_s - 1e-6);
 }
 
 void MeasureLiveTest::keptPicturesAreThoseOfTheirReadings() {

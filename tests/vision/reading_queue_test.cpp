@@ -16,6 +16,7 @@ class ReadingQueueTest : public QObject {
   void aNewBallThatLooksLikeAnotherKeepsTheOthersNameDown();
   void aFallenBallKeepsItsNameInImagesThatWait();
   void everyBallOfANewRackGetsItsNameBack();
+  void theNewestImageIsNamedWithoutSettlingAnything();
 };
 
 namespace {
@@ -103,6 +104,29 @@ void ReadingQueueTest::everyBallOfANewRackGetsItsNameBack() {
   const auto names = namesOf(tracks);
   for (int name = 1; name <= 15; ++name)
     QCOMPARE(names[static_cast<std::size_t>(14 + name)], name);
+}
+
+void ReadingQueueTest::theNewestImageIsNamedWithoutSettlingAnything() {
+  std::vector<BallTrack> tracks{ball(1, looksLike(3, 5, 6.0), 0.0, 20.0), ball(2, looksLike(7, 5, 6.0), 0.0, 20.0)};
+  ReadingQueue queue;
+  QVERIFY(!queue.newest(tracks));
+  queue.begin(1, 20.0);
+  queue.add(1, {0.1, 0.0}, 1e-3, true);
+  queue.begin(2, 20.1);
+  queue.add(1, {0.2, 0.0}, 1e-3, true);
+  queue.add(2, {0.3, 0.0}, 1e-3, false);
+  const auto newest = queue.newest(tracks);
+  QCOMPARE(newest->image, 2L);
+  const std::vector<BallSample> balls{{BallName(3), {0.2, 0.0}, 1e-3, true, false},
+                                      {BallName(7), {0.3, 0.0}, 1e-3, false, false}};
+  QVERIFY(newest->balls == balls);
+  QVERIFY(!tracks[0].told);
+  // What is learnt later changes what is told in the end.
+  tracks[0].names = looksLike(5, 3, 6.0);
+  std::vector<ImageReading> ready;
+  queue.release(tracks, 20.1, -1.0, ready);
+  QCOMPARE(ready.size(), std::size_t{2});
+  QCOMPARE(ready.back().balls.front().ball, BallName(5));
 }
 
 FERRULE_TEST(ReadingQueueTest)
