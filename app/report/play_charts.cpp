@@ -6,6 +6,7 @@
 #include <functional>
 #include <map>
 
+#include "app/report/share_ticks.h"
 #include "app/words/drill_words.h"
 #include "app/words/joining.h"
 
@@ -20,13 +21,6 @@ struct PlayCharts {
 using Shown = std::function<QString(double)>;
 
 const QString kDot = QStringLiteral(" \u00b7 ");
-
-std::vector<ChartTick> shareTicks(const ReportWords& words) {
-  std::vector<ChartTick> ticks;
-  for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0})
-    ticks.push_back({share, words.percent(share)});
-  return ticks;
-}
 
 /// Bars of answers; an answer that is missing says why.
 class Bars {

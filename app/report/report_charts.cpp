@@ -5,6 +5,7 @@
 #include <cmath>
 #include <span>
 
+#include "app/report/share_ticks.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
 #include "core/progress/entry_angle.h"
@@ -26,13 +27,6 @@ constexpr int kBandDraws = 499;
 struct ChartWords {
   Q_DECLARE_TR_FUNCTIONS(ChartWords)
 };
-
-std::vector<ChartTick> shareTicks(const ReportWords& words) {
-  std::vector<ChartTick> ticks;
-  for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0})
-    ticks.push_back({share, words.percent(share)});
-  return ticks;
-}
 
 /// "80–93 % · 58"
 QString intervalAndCount(const Interval& interval, int count, const ReportWords& words) {

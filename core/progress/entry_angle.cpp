@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <numbers>
 
+#include "core/progress/bands.h"
 #include "core/progress/shot_errors.h"
 #include "core/table/pocket_entry.h"
 
@@ -17,8 +18,7 @@ std::optional<double> entryAngle_rad(const PlayedShot& shot, const PlayedTable& 
 }
 
 std::size_t entryBand(double entry_rad) {
-  const auto found = std::ranges::find_if(kEntryBands_rad, [&](double end_rad) { return entry_rad < end_rad; });
-  return std::min(static_cast<std::size_t>(found - kEntryBands_rad.begin()), kEntryBands_rad.size() - 1);
+  return closedBandOf(kEntryBands_rad, entry_rad);
 }
 
 MakesByEntry makesByEntry(const PlayerHistory& history, Intent intent) {
@@ -27,9 +27,7 @@ MakesByEntry makesByEntry(const PlayerHistory& history, Intent intent) {
     if (!isPotAttempt(shot) || shot.intent != intent) continue;
     const auto entry_rad = entryAngle_rad(shot, history.tableOf(shot));
     if (!entry_rad) continue;
-    MakeCell& cell = makes[isSidePocket(*shot.pocket) ? 1 : 0][entryBand(*entry_rad)];
-    ++cell.tried;
-    if (shot.made) ++cell.made;
+    makes[isSidePocket(*shot.pocket) ? 1 : 0][entryBand(*entry_rad)].add(shot);
   }
   std::vector<MakeCell*> all;
   for (auto& kind : makes) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/progress/bands.h"
 #include "core/progress/shot_errors.h"
 
 namespace ferrule {
@@ -13,11 +14,6 @@ namespace {
 constexpr double kLeastStrength = 2.0;
 constexpr double kMostStrength = 200.0;
 
-void count(MakeCell& cell, const PlayedShot& shot) {
-  ++cell.tried;
-  if (shot.made) ++cell.made;
-}
-
 void count(MissCell& cell, MissSide side) {
   ++(side == MissSide::Under ? cell.thick : cell.thin);
 }
@@ -26,16 +22,10 @@ void finish(MissCell& cell) {
   if (cell.total() > 0) cell.thickShare = wilsonInterval(cell.thick, cell.total());
 }
 
-template <class Bands>
-std::size_t bandOf(const Bands& upperEnds, double value) {
-  const auto found = std::ranges::find_if(upperEnds, [value](double end) { return value < end; });
-  return static_cast<std::size_t>(found - upperEnds.begin());
-}
-
 }  // namespace
 
 std::size_t cutBand(double cut_rad) {
-  return std::min(bandOf(kCutBands_rad, cut_rad), kCutBands_rad.size() - 1);
+  return closedBandOf(kCutBands_rad, cut_rad);
 }
 
 std::size_t distanceBand(double distance_m, double tableWidth_m) {
@@ -94,7 +84,7 @@ MakeGrid makeGrid(const PlayerHistory& history, Intent intent, GridDistance dist
     if (!isPotAttempt(shot) || shot.intent != intent) continue;
     const double away_m = distance == GridDistance::CueBall ? *shot.cueToGhost_m : *shot.objectToPocket_m;
     const std::size_t row = distanceBand(away_m, history.tableOf(shot).table.width_m);
-    count(grid.cells[row][cutBand(*shot.cut_rad)], shot);
+    grid.cells[row][cutBand(*shot.cut_rad)].add(shot);
     ++grid.tried;
   }
   std::vector<MakeCell*> all;
@@ -109,7 +99,7 @@ MakeGrid makeGrid(const PlayerHistory& history, Intent intent, GridDistance dist
 std::array<MakeCell, 6> makesByPocket(const PlayerHistory& history, Intent intent) {
   std::array<MakeCell, 6> cells;
   for (const PlayedShot& shot : history.shots) {
-    if (isPotAttempt(shot) && shot.intent == intent) count(cells[static_cast<std::size_t>(*shot.pocket)], shot);
+    if (isPotAttempt(shot) && shot.intent == intent) cells[static_cast<std::size_t>(*shot.pocket)].add(shot);
   }
   std::vector<MakeCell*> all;
   for (MakeCell& cell : cells)

@@ -33,6 +33,10 @@ struct MakeCell {
   double shrunken = 0.0;
   Interval shrunkenInterval;
 
+  void add(const PlayedShot& shot) {
+    ++tried;
+    if (shot.made) ++made;
+  }
   [[nodiscard]] bool isEnough() const { return tried >= kFewestForShare; }
   [[nodiscard]] double share() const { return static_cast<double>(made) / tried; }
   bool operator==(const MakeCell&) const = default;
