@@ -78,6 +78,7 @@ class Search {
     explainTurns();
     explainStarts();
     std::ranges::stable_sort(contacts_, {}, &Contact::time_s);
+    heedCause();
     return std::move(contacts_);
   }
 
@@ -131,6 +132,34 @@ class Search {
       contact.line = -line;
     }
     contacts_.push_back(contact);
+  }
+
+  /// Nothing moves the object balls before the cue ball meets the first of them: in a rack, where all start within one
+  /// image, the paths alone may tell another order.
+  void heedCause() {
+    const auto cueHit = std::ranges::find_if(contacts_, [&](const Contact& contact) {
+      return motions_[contact.first].ball.isCueBall() || motions_[contact.second].ball.isCueBall();
+    });
+    if (cueHit == contacts_.end()) return;
+    const double first_s = cueHit->time_s;
+    for (Contact& contact : std::ranges::subrange(contacts_.begin(), cueHit)) {
+      const double early_s = first_s - contact.time_s;
+      if (early_s > 2.0 * interval_s_ || !restedUntil(contact.first, contact.time_s) ||
+          !restedUntil(contact.second, contact.time_s)) {
+        continue;
+      }
+      contact.time_s = first_s;
+      contact.timeUncertainty_s = std::hypot(contact.timeUncertainty_s, early_s);
+    }
+    // The cue ball's own stands first among equal ones.
+    std::rotate(contacts_.begin(), cueHit, cueHit + 1);
+    std::ranges::stable_sort(contacts_, {}, &Contact::time_s);
+  }
+
+  /// Whether a ball lay still from the beginning until about then.
+  [[nodiscard]] bool restedUntil(std::size_t ball, double time_s) const {
+    const MotionPiece& start = motions_[ball].pieces.front();
+    return start.resting && start.end_s > time_s - 2.0 * interval_s_;
   }
 
   [[nodiscard]] bool explained(std::size_t ball, std::size_t knot) const {

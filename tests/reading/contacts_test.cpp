@@ -77,6 +77,7 @@ class ContactsTest : public QObject {
   void aTurnAtARailIsNoContact();
   void twoContactsBetweenTwoImagesKeepTheirOrder();
   void theBallThatCameIsTheFirst();
+  void nothingMovesTheObjectBallsBeforeTheCueBallMeetsOne();
 };
 
 void ContactsTest::aCutHasItsTimeAndLine_data() {
@@ -136,6 +137,21 @@ void ContactsTest::theBallThatCameIsTheFirst() {
   QCOMPARE(contacts.front().first, std::size_t{1});
   QCOMPARE(contacts.front().second, std::size_t{0});
   QVERIFY(dot(contacts.front().line, cut.line) > 0.99);
+}
+
+/// Of a rack that starts within one image the paths may tell that a ball at its back left first.
+void ContactsTest::nothingMovesTheObjectBallsBeforeTheCueBallMeetsOne() {
+  const double time_s = 0.5 + 0.8 * kInterval_s;
+  const double early_s = time_s - 0.7 * kInterval_s;
+  const Cut cut = cutAt(time_s, {0.1, 0.0}, 0.2, 2.0);
+  const TablePoint back{0.4, 0.2};
+  const auto contacts = read({cut.cue, cut.object, startingAt(early_s, back, {0.3, 0.0}),
+                              startingAt(early_s, back + TableVector{2.0 * kRadius_m, 0.0}, {1.2, 0.0})});
+  QCOMPARE(contacts.size(), std::size_t{2});
+  QVERIFY(contacts[0].first == 0 && contacts[0].second == 1);
+  QVERIFY(contacts[1].first == 2 && contacts[1].second == 3);
+  QCOMPARE(contacts[1].time_s, contacts[0].time_s);
+  QVERIFY(contacts[1].timeUncertainty_s > 0.5 * kInterval_s);
 }
 
 FERRULE_TEST(ContactsTest)
