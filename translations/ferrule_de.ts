@@ -854,7 +854,7 @@
         </message>
         <message>
             <source>Which side it misses</source>
-            <translation>Auf welcher Seite es fehlt</translation>
+            <translation>Auf welcher Seite die Fehlstöße liegen</translation>
         </message>
         <message>
             <source>too thick</source>
@@ -914,7 +914,7 @@
         </message>
         <message>
             <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
-            <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung. Hohl: Matches.</translation>
+            <translation>Striche und Band: 95-%-Intervall. Zahlen: Stöße der Sitzung. Hohl: Wettkämpfe.</translation>
         </message>
         <message>
             <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
@@ -1394,11 +1394,11 @@
         </message>
         <message>
             <source>Tip, side</source>
-            <translation>Treffpunkt, Seite</translation>
+            <translation>Stoßpunkt, Seite</translation>
         </message>
         <message>
             <source>Tip, height</source>
-            <translation>Treffpunkt, Höhe</translation>
+            <translation>Stoßpunkt, Höhe</translation>
         </message>
         <message>
             <source>Sway of the aim</source>
@@ -1894,10 +1894,6 @@
             <translation>Der letzte Durchgang ist so gut wie die früheren.</translation>
         </message>
         <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>Der letzte Durchgang weicht um %1 Punkte von den früheren ab (%2): kann Zufall sein. Etwa %3 Versuche auf jeder Seite würden es zeigen.</translation>
-        </message>
-        <message>
             <source>The drill has no set-up; add one.</source>
             <translation>Die Übung hat keine Aufstellung; eine hinzufügen.</translation>
         </message>
@@ -1944,6 +1940,18 @@
         <message>
             <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
             <translation>%1 lässt sich nicht so dünn schneiden; eine Kugel verschieben oder eine andere Tasche wählen.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance.</source>
+            <translation>Der letzte Durchgang weicht um %1 Punkte von den früheren ab (%2): kann Zufall sein.</translation>
+        </message>
+        <message>
+            <source>So small a difference takes more tries to show than anyone plays.</source>
+            <translation>Um einen so kleinen Unterschied zu zeigen, brauchte es mehr Versuche, als jemand spielt.</translation>
+        </message>
+        <message>
+            <source>About %1 tries before and as many after would tell.</source>
+            <translation>Etwa %1 Versuche vorher und ebenso viele nachher würden es zeigen.</translation>
         </message>
     </context>
     <context>
@@ -2381,7 +2389,7 @@
         </message>
         <message>
             <source>%1 strikes the ball %2 radii from its centre, past the miscue limit of %3; move the tip point inward.</source>
-            <translation>%1 trifft die Kugel %2 Radien neben der Mitte, jenseits der Abrutschgrenze von %3; rücken Sie den Treffpunkt nach innen.</translation>
+            <translation>%1 trifft die Kugel %2 Radien neben der Mitte, jenseits der Abrutschgrenze von %3; rücken Sie den Stoßpunkt nach innen.</translation>
         </message>
         <message>
             <source>%1 has the balls %2 overlapping by %3 mm, more than %4; correct their places.</source>
@@ -2472,7 +2480,7 @@
         </message>
         <message>
             <source>Which side it misses</source>
-            <translation>Auf welcher Seite verfehlt wird</translation>
+            <translation>Auf welcher Seite die Fehlstöße liegen</translation>
         </message>
         <message>
             <source>Made by pocket</source>
@@ -2618,10 +2626,6 @@
             <translation>Wie viele Kugeln fallen, lässt sich noch nicht sagen (%1).</translation>
         </message>
         <message>
-            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
-            <translation>Von je 100 versuchten Kugeln fielen etwa %1. Zufall und gute und schlechte Tage eingerechnet, liegt die wahre Zahl zwischen %2 und %3.</translation>
-        </message>
-        <message>
             <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
             <translation>Ob sich etwas geändert hat, lässt sich noch nicht sagen: Dazu braucht es mindestens %1 mit genügend Stößen.</translation>
         </message>
@@ -2762,12 +2766,20 @@
             <translation>Gemessene Stöße: %1. Nicht gut genug zu sehen: %2. Von einem Menschen berichtigt: %3.</translation>
         </message>
         <message>
-            <source>Consent on %1.</source>
-            <translation>Einwilligung am %1.</translation>
-        </message>
-        <message>
             <source>Many shots were corrected by a person; look at the camera before the next session.</source>
             <translation>Viele Stöße wurden von einem Menschen berichtigt; sehen Sie vor der nächsten Sitzung nach der Kamera.</translation>
+        </message>
+        <message>
+            <source>No consent is recorded for: %1.</source>
+            <translation>Keine Einwilligung ist festgehalten für: %1.</translation>
+        </message>
+        <message>
+            <source>What the record knew of consent on %1:</source>
+            <translation>Was am %1 über Einwilligungen festgehalten war:</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number very probably lies between %2 and %3.</source>
+            <translation>Von je 100 versuchten Kugeln fielen etwa %1. Zufall und gute und schlechte Tage eingerechnet, liegt die wahre Zahl sehr wahrscheinlich zwischen %2 und %3.</translation>
         </message>
     </context>
     <context>
@@ -3237,7 +3249,7 @@
         </message>
         <message>
             <source>the slide was too short to tell the height of the tip</source>
-            <translation>das Gleiten war zu kurz, um die Höhe des Treffpunkts zu zeigen</translation>
+            <translation>das Gleiten war zu kurz, um die Höhe des Stoßpunkts zu zeigen</translation>
         </message>
         <message>
             <source>no hop, no curve: the cue's elevation cannot be seen</source>
@@ -3338,10 +3350,6 @@
         <message>
             <source>No film is kept of this person.</source>
             <translation>Von dieser Person wird kein Film behalten.</translation>
-        </message>
-        <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>Der Bericht geht an niemanden außer dieser Person.</translation>
         </message>
         <message>
             <source>Not known</source>
@@ -3452,6 +3460,10 @@
         <message>
             <source>last played on %1</source>
             <translation>zuletzt gespielt am %1</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person and, for a minor, a parent or guardian.</source>
+            <translation>Der Bericht geht nur an diese Person und bei Minderjährigen an einen Elternteil oder Vormund.</translation>
         </message>
     </context>
     <context>
@@ -3840,7 +3852,7 @@
         </message>
         <message>
             <source>With the number counted; lines and brackets: 95 % interval.</source>
-            <translation>Mit der Anzahl; Linien und Klammern: 95 %-Intervall.</translation>
+            <translation>Mit der Anzahl; Linien und Klammern: 95-%-Intervall.</translation>
         </message>
         <message>
             <source>left no direct shot</source>
@@ -3888,7 +3900,7 @@
         </message>
         <message>
             <source>Pots that fell, against the plan that was taken. Cost: of the frame's chance. Lines and brackets: 95 % interval.</source>
-            <translation>Gelochte Kugeln, gegen den gespielten Plan. Kosten: von der Gewinnchance. Linien und Klammern: 95 %-Intervall.</translation>
+            <translation>Gelochte Kugeln, gegen den gespielten Plan. Kosten: von der Gewinnchance. Linien und Klammern: 95-%-Intervall.</translation>
         </message>
         <message>
             <source>Choice and delivery</source>
@@ -3912,7 +3924,7 @@
         </message>
         <message>
             <source>Shots in each box and the 95 % interval of their share. Ties count as good; shots after a suggestion was shown are left out.</source>
-            <translation>Stöße in jedem Feld und das 95 %-Intervall ihres Anteils. Gleichstände zählen als gut; Stöße nach einem gezeigten Vorschlag bleiben außer Betracht.</translation>
+            <translation>Stöße in jedem Feld und das 95-%-Intervall ihres Anteils. Gleichstände zählen als gut; Stöße nach einem gezeigten Vorschlag bleiben außer Betracht.</translation>
         </message>
         <message>
             <source>Chances as stated and as they came out</source>
@@ -3925,7 +3937,7 @@
         </message>
         <message>
             <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
-            <translation>Waagrecht: die genannte Chance, senkrecht: der Anteil, der fiel, mit seinem 95 %-Intervall. Auf der gestrichelten Linie stimmen beide überein. Hohl: weniger als 10.</translation>
+            <translation>Waagrecht: die genannte Chance, senkrecht: der Anteil, der fiel, mit seinem 95-%-Intervall. Auf der gestrichelten Linie stimmen beide überein. Hohl: weniger als 10.</translation>
         </message>
         <message>
             <source>innings in a frame</source>
@@ -3941,7 +3953,7 @@
         </message>
         <message>
             <source>No direct shot: the planner found none for the next player. Lines: 95 % interval.</source>
-            <translation>Kein direkter Stoß: Die Planung fand für den nächsten Spieler keinen. Linien: 95 %-Intervall.</translation>
+            <translation>Kein direkter Stoß: Die Planung fand für den nächsten Spieler keinen. Linien: 95-%-Intervall.</translation>
         </message>
     </context>
     <context>
@@ -3979,7 +3991,7 @@
         </message>
         <message>
             <source>matches</source>
-            <translation>Matches</translation>
+            <translation>Wettkämpfe</translation>
         </message>
         <message>
             <source>lessons</source>
@@ -4041,24 +4053,8 @@
             <translation>Versuche, deren Tasche ein Mensch genannt hat. Jedes Feld zeigt, wie viele der versuchten Kugeln fielen, zwischen welchen Anteilen der wahre liegt und wie viele versucht wurden.</translation>
         </message>
         <message>
-            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
-            <translation>Versuche, deren Tasche aus dem Lauf der Kugeln gelesen wurde; ein Glückstreffer kann als gewollt zählen. Jedes Feld zeigt, wie viele der versuchten Kugeln fielen, zwischen welchen Anteilen der wahre liegt und wie viele versucht wurden.</translation>
-        </message>
-        <message>
             <source>Made by cut and distance: %1.</source>
             <translation>Gelocht nach Schnitt und Weg: %1.</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Gelocht, nach Schnitt und Weg der Weißen</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Gelocht, nach Schnitt und Weg der Objektkugel</translation>
-        </message>
-        <message>
-            <source>Which side it misses: too few missed cuts to say.</source>
-            <translation>Auf welcher Seite es fehlt: zu wenige verfehlte Schnitte für eine Aussage.</translation>
         </message>
         <message>
             <source>All pots</source>
@@ -4138,11 +4134,11 @@
         </message>
         <message>
             <source>cuts to the left: mean, + thin, − thick</source>
-            <translation>Schnitte nach links: Mittel, + dünn, − voll</translation>
+            <translation>Schnitte nach links: Mittel, + dünn, − dick</translation>
         </message>
         <message>
             <source>cuts to the right: mean, + thin, − thick</source>
-            <translation>Schnitte nach rechts: Mittel, + dünn, − voll</translation>
+            <translation>Schnitte nach rechts: Mittel, + dünn, − dick</translation>
         </message>
         <message>
             <source>speed: scatter</source>
@@ -4154,11 +4150,11 @@
         </message>
         <message>
             <source>tip point, side: scatter</source>
-            <translation>Treffpunkt, Seite: Streuung</translation>
+            <translation>Stoßpunkt, Seite: Streuung</translation>
         </message>
         <message>
             <source>tip point, height: scatter</source>
-            <translation>Treffpunkt, Höhe: Streuung</translation>
+            <translation>Stoßpunkt, Höhe: Streuung</translation>
         </message>
         <message>
             <source>rest of the cue ball: scatter each way</source>
@@ -4166,7 +4162,7 @@
         </message>
         <message>
             <source>Nobody wrote down what was meant, so speed, tip point and rest are compared with the player's own mean in set-ups that were repeated: this shows how well a stroke is repeated, not whether it was right.</source>
-            <translation>Niemand hat notiert, was gewollt war; darum werden Tempo, Treffpunkt und Ruheplatz mit dem eigenen Mittel bei wiederholten Stellungen verglichen. Das zeigt, wie gut ein Stoß wiederholt wird, nicht, ob er richtig war.</translation>
+            <translation>Niemand hat notiert, was gewollt war; darum werden Tempo, Stoßpunkt und Ruheplatz mit dem eigenen Mittel bei wiederholten Stellungen verglichen. Das zeigt, wie gut ein Stoß wiederholt wird, nicht, ob er richtig war.</translation>
         </message>
         <message>
             <source>The game</source>
@@ -4187,10 +4183,6 @@
         <message>
             <source>break: balls</source>
             <translation>Anstoß: Kugeln</translation>
-        </message>
-        <message>
-            <source>break: cue ball from the middle</source>
-            <translation>Anstoß: Weiße von der Mitte</translation>
         </message>
         <message>
             <source>balls in an inning</source>
@@ -4239,10 +4231,6 @@
         <message>
             <source>Whether the right shot was chosen cannot be said: %1.</source>
             <translation>Ob der richtige Stoß gewählt wurde, lässt sich nicht sagen: %1.</translation>
-        </message>
-        <message>
-            <source>Cost of a shot</source>
-            <translation>Kosten eines Stoßes</translation>
         </message>
         <message>
             <source>by the choice</source>
@@ -4327,6 +4315,59 @@
         <message>
             <source>innings in a frame</source>
             <translation>Aufnahmen je Spiel</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the paths of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Versuche, deren Tasche aus dem Lauf der Kugeln gelesen wurde; ein Glückstreffer kann als gewollt zählen. Jedes Feld zeigt, wie viele der versuchten Kugeln fielen, zwischen welchen Anteilen der wahre liegt und wie viele versucht wurden.</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Gelocht, nach Schnitt und Abstand der Weißen</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Gelocht, nach Schnitt und Abstand zur Tasche</translation>
+        </message>
+        <message>
+            <source>On which side the misses lie: too few missed cuts to say.</source>
+            <translation>Auf welcher Seite die Fehlstöße liegen: zu wenige verfehlte Schnitte für eine Aussage.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>least, most</comment>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>Two strokes in three lie within the scatter on either side of the mean. R: the ball's radius.</source>
+            <translation>Zwei von drei Stößen liegen beiderseits des Mittels innerhalb der Streuung. R: Radius der Kugel.</translation>
+        </message>
+        <message>
+            <source>break: distance of the cue ball from the middle</source>
+            <translation>Anstoß: Abstand der Weißen von der Mitte</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan</source>
+            <translation>Gelochte Kugeln, gegen den Plan</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>auf der falschen Seite der nächsten Kugel</translation>
+        </message>
+        <message>
+            <source>cost on the right side, of the frame's chance</source>
+            <translation>Kosten auf der richtigen Seite, von der Gewinnchance</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side, of the frame's chance</source>
+            <translation>Kosten auf der falschen Seite, von der Gewinnchance</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>länger (+) oder kürzer als gemeint</translation>
+        </message>
+        <message>
+            <source>Cost of a shot, of the chance to win the frame</source>
+            <translation>Kosten eines Stoßes, von der Chance auf das Spiel</translation>
         </message>
     </context>
     <context>
@@ -4562,20 +4603,8 @@
             <translation>Solche Versuche: %1, gelocht davon %2.</translation>
         </message>
         <message>
-            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Ohne das fielen von je 100 versuchten etwa %1 Kugeln mehr (%2).</translation>
-        </message>
-        <message>
-            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Mit einem Fünftel weniger Streuung fielen von je 100 versuchten etwa %1 Kugeln mehr (%2).</translation>
-        </message>
-        <message>
             <source>Target: %1 of %2.</source>
             <translation>Ziel: %1 von %2.</translation>
-        </message>
-        <message>
-            <source>From %1 of %2 on it is more than luck.</source>
-            <translation>Ab %1 von %2 ist es mehr als Glück.</translation>
         </message>
         <message>
             <source>Test again on %1.</source>
@@ -4623,11 +4652,7 @@
         </message>
         <message>
             <source>%1 shots were played again in the simulator with a fifth less scatter of the tip.</source>
-            <translation>%1 Stöße wurden im Simulator noch einmal gespielt, mit einem Fünftel weniger Streuung des Treffpunkts.</translation>
-        </message>
-        <message>
-            <source>That is worth about %1 frames of every 100 (%2).</source>
-            <translation>Das ist etwa %1 von 100 Spielen wert (%2).</translation>
+            <translation>%1 Stöße wurden im Simulator noch einmal gespielt, mit einem Fünftel weniger Streuung des Stoßpunkts.</translation>
         </message>
         <message>
             <source>Target: speeds that scatter by %1 or less.</source>
@@ -4635,7 +4660,23 @@
         </message>
         <message>
             <source>Target: a tip that scatters by %1 of the ball's radius or less.</source>
-            <translation>Ziel: ein Treffpunkt, der um höchstens %1 des Ballradius streut.</translation>
+            <translation>Ziel: ein Stoßpunkt, der um höchstens %1 des Ballradius streut.</translation>
+        </message>
+        <message>
+            <source>Were these a fifth steadier, about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Wären diese um ein Fünftel ruhiger, würden von je 100 versuchten etwa %1 Kugeln mehr fallen (sehr wahrscheinlich %2).</translation>
+        </message>
+        <message>
+            <source>Without this habit about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Ohne diese Gewohnheit würden von je 100 versuchten etwa %1 Kugeln mehr fallen (sehr wahrscheinlich %2).</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (very probably %2).</source>
+            <translation>Das ist etwa %1 von 100 Spielen wert (sehr wahrscheinlich %2).</translation>
+        </message>
+        <message>
+            <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
+            <translation>%1 oder mehr von %2 würden für sich allein beweisen, dass es kein Glück war.</translation>
         </message>
     </context>
     <context>
@@ -5511,11 +5552,11 @@
         </message>
         <message>
             <source>Tip side</source>
-            <translation>Treffpunkt seitl.</translation>
+            <translation>Stoßpunkt seitl.</translation>
         </message>
         <message>
             <source>Tip height</source>
-            <translation>Treffpunkt Höhe</translation>
+            <translation>Stoßpunkt Höhe</translation>
         </message>
         <message>
             <source>Elevation</source>
@@ -5574,7 +5615,7 @@
         </message>
         <message>
             <source>Tip side</source>
-            <translation>Treffpunkt seitl.</translation>
+            <translation>Stoßpunkt seitl.</translation>
         </message>
         <message>
             <source>nothing that it did shows the spin</source>
@@ -5582,7 +5623,7 @@
         </message>
         <message>
             <source>Tip height</source>
-            <translation>Treffpunkt Höhe</translation>
+            <translation>Stoßpunkt Höhe</translation>
         </message>
         <message>
             <source>Elevation</source>
@@ -6847,15 +6888,11 @@
         </message>
         <message>
             <source>Practice and matches</source>
-            <translation>Training und Matches</translation>
+            <translation>Training und Wettkämpfe</translation>
         </message>
         <message>
             <source>Practice</source>
             <translation>Training</translation>
-        </message>
-        <message>
-            <source>Matches</source>
-            <translation>Matches</translation>
         </message>
         <message>
             <source>Lessons</source>
@@ -6925,6 +6962,10 @@
         <message>
             <source>Every opponent</source>
             <translation>Jeder Gegner</translation>
+        </message>
+        <message>
+            <source>Matches</source>
+            <translation>Wettkämpfe</translation>
         </message>
     </context>
     <context>
@@ -9131,7 +9172,7 @@
         </message>
         <message>
             <source>Only one direction of the offset can be seen: the band holds the tip point.</source>
-            <translation>Nur eine Richtung ist erkennbar: Der Treffpunkt liegt im Streifen.</translation>
+            <translation>Nur eine Richtung ist erkennbar: Der Stoßpunkt liegt im Streifen.</translation>
         </message>
         <message>
             <source>Dotted ring: miscue limit.</source>

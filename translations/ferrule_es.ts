@@ -46,7 +46,7 @@
         </message>
         <message>
             <source>&amp;Film</source>
-            <translation>&amp;Video</translation>
+            <translation>&amp;Vídeo</translation>
         </message>
         <message>
             <source>Show the film with the measured ways</source>
@@ -838,7 +838,7 @@
         </message>
         <message>
             <source>Whiskers and band: 95 % interval. Numbers: shots of the session. Hollow: matches.</source>
-            <translation>Líneas y franja: intervalo del 95 %. Números: tiros de la sesión. Huecos: encuentros.</translation>
+            <translation>Líneas y franja: intervalo del 95 %. Números: tiros de la sesión. Puntos huecos: encuentros.</translation>
         </message>
         <message>
             <source>Whiskers and band: 95 % interval. Numbers: shots of the session.</source>
@@ -1894,10 +1894,6 @@
             <translation>La última serie es tan buena como las anteriores.</translation>
         </message>
         <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>La última serie difiere de las anteriores en %1 puntos (%2): puede ser azar. Unos %3 intentos por lado lo dirían.</translation>
-        </message>
-        <message>
             <source>The drill has no set-up; add one.</source>
             <translation>El ejercicio no tiene colocación; añada una.</translation>
         </message>
@@ -1944,6 +1940,18 @@
         <message>
             <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
             <translation>%1 no se puede cortar tan fina; mueva una bola o elija otra tronera.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance.</source>
+            <translation>La última serie difiere de las anteriores en %1 puntos (%2): puede ser azar.</translation>
+        </message>
+        <message>
+            <source>So small a difference takes more tries to show than anyone plays.</source>
+            <translation>Mostrar una diferencia tan pequeña exige más intentos de los que nadie juega.</translation>
+        </message>
+        <message>
+            <source>About %1 tries before and as many after would tell.</source>
+            <translation>Unos %1 intentos antes y otros tantos después lo dirían.</translation>
         </message>
     </context>
     <context>
@@ -2058,7 +2066,7 @@
         </message>
         <message>
             <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>Videos: los archivos son suyos y solo se borran si usted lo pide</translation>
+            <translation>Vídeos: los archivos son suyos y solo se borran si usted lo pide</translation>
         </message>
         <message>
             <source>%1 (others play in it too: it stays in the record)</source>
@@ -2618,10 +2626,6 @@
             <translation>Aún no se puede decir cuántas bolas entran (%1).</translation>
         </message>
         <message>
-            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
-            <translation>De cada 100 bolas intentadas entraron unas %1. Contando con el azar y con los días buenos y malos, el número real está entre %2 y %3.</translation>
-        </message>
-        <message>
             <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
             <translation>Aún no se puede decir si algo ha cambiado: para eso hacen falta al menos %1 con tiros suficientes.</translation>
         </message>
@@ -2762,12 +2766,20 @@
             <translation>Tiros medidos: %1. No se vieron bastante bien: %2. Corregidos por una persona: %3.</translation>
         </message>
         <message>
-            <source>Consent on %1.</source>
-            <translation>Consentimiento a %1.</translation>
-        </message>
-        <message>
             <source>Many shots were corrected by a person; look at the camera before the next session.</source>
             <translation>Una persona corrigió muchos tiros; revise la cámara antes de la próxima sesión.</translation>
+        </message>
+        <message>
+            <source>No consent is recorded for: %1.</source>
+            <translation>No consta consentimiento para: %1.</translation>
+        </message>
+        <message>
+            <source>What the record knew of consent on %1:</source>
+            <translation>Consentimientos que constaban el %1:</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number very probably lies between %2 and %3.</source>
+            <translation>De cada 100 bolas intentadas entraron unas %1. Teniendo en cuenta el azar y los días buenos y malos, el número real está muy probablemente entre %2 y %3.</translation>
         </message>
     </context>
     <context>
@@ -3340,10 +3352,6 @@
             <translation>No se guarda ningún video de esta persona.</translation>
         </message>
         <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>El informe no se entrega a nadie más que a esta persona.</translation>
-        </message>
-        <message>
             <source>Not known</source>
             <translation>Desconocida</translation>
         </message>
@@ -3365,11 +3373,11 @@
         </message>
         <message>
             <source>Film</source>
-            <translation>Video</translation>
+            <translation>Vídeo</translation>
         </message>
         <message>
             <source>Film of a minor</source>
-            <translation>Video de un menor</translation>
+            <translation>Vídeo de un menor</translation>
         </message>
         <message>
             <source>Handing on the report</source>
@@ -3452,6 +3460,10 @@
         <message>
             <source>last played on %1</source>
             <translation>jugó por última vez el %1</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person and, for a minor, a parent or guardian.</source>
+            <translation>El informe se entrega solo a esta persona y, si es menor, a su padre, madre o tutor.</translation>
         </message>
     </context>
     <context>
@@ -3868,7 +3880,7 @@
         </message>
         <message>
             <source>on the wrong side of the next ball</source>
-            <translation>en el lado malo de la bola siguiente</translation>
+            <translation>en el lado equivocado de la bola siguiente</translation>
         </message>
         <message>
             <source>cost on the right side</source>
@@ -3876,7 +3888,7 @@
         </message>
         <message>
             <source>cost on the wrong side</source>
-            <translation>coste en el lado malo</translation>
+            <translation>coste en el lado equivocado</translation>
         </message>
         <message>
             <source>longer (+) or shorter than meant</source>
@@ -3925,7 +3937,7 @@
         </message>
         <message>
             <source>Across: the chance that the plan was given, up: the share that fell, with its 95 % interval. On the dashed line both agree. Hollow: fewer than 10.</source>
-            <translation>Horizontal: la probabilidad indicada; vertical: la parte embocada con su intervalo del 95 %. En la línea de guiones ambas coinciden. Huecos: menos de 10.</translation>
+            <translation>Horizontal: la probabilidad indicada; vertical: la parte embocada con su intervalo del 95 %. En la línea de guiones ambas coinciden. Puntos huecos: menos de 10.</translation>
         </message>
         <message>
             <source>innings in a frame</source>
@@ -4041,24 +4053,8 @@
             <translation>Intentos cuya tronera nombró una persona. Cada casilla muestra qué parte de las bolas intentadas entró, entre qué valores está la proporción real y cuántas se intentaron.</translation>
         </message>
         <message>
-            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
-            <translation>Intentos cuya tronera se dedujo del recorrido de las bolas; una bola de suerte puede contar como buscada. Cada casilla muestra qué parte de las bolas intentadas entró, entre qué valores está la proporción real y cuántas se intentaron.</translation>
-        </message>
-        <message>
             <source>Made by cut and distance: %1.</source>
             <translation>Embocadas por corte y distancia: %1.</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Embocadas, por corte y recorrido de la blanca</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Embocadas, por corte y recorrido de la bola objetivo</translation>
-        </message>
-        <message>
-            <source>Which side it misses: too few missed cuts to say.</source>
-            <translation>De qué lado se falla: muy pocos cortes fallados para decirlo.</translation>
         </message>
         <message>
             <source>All pots</source>
@@ -4137,14 +4133,6 @@
             <translation>puntería: media, + a la izquierda</translation>
         </message>
         <message>
-            <source>cuts to the left: mean, + thin, − thick</source>
-            <translation>cortes a la izquierda: media, + fina, − gruesa</translation>
-        </message>
-        <message>
-            <source>cuts to the right: mean, + thin, − thick</source>
-            <translation>cortes a la derecha: media, + fina, − gruesa</translation>
-        </message>
-        <message>
             <source>speed: scatter</source>
             <translation>velocidad: dispersión</translation>
         </message>
@@ -4187,10 +4175,6 @@
         <message>
             <source>break: balls</source>
             <translation>saque: bolas</translation>
-        </message>
-        <message>
-            <source>break: cue ball from the middle</source>
-            <translation>saque: de la blanca al centro</translation>
         </message>
         <message>
             <source>balls in an inning</source>
@@ -4241,10 +4225,6 @@
             <translation>No se puede decir si se eligió el tiro correcto: %1.</translation>
         </message>
         <message>
-            <source>Cost of a shot</source>
-            <translation>Pérdida por tiro</translation>
-        </message>
-        <message>
             <source>by the choice</source>
             <translation>por la elección</translation>
         </message>
@@ -4286,7 +4266,7 @@
         </message>
         <message>
             <source>The most instructive: %1. Missed, though such a ball goes in about %2 of the time.</source>
-            <translation>El más instructivo: %1. Fallada, aunque una bola así entra más o menos el %2 de las veces.</translation>
+            <translation>El más instructivo: %1. Fallado, aunque una bola así entra más o menos el %2 de las veces.</translation>
         </message>
         <message>
             <source>How the numbers were made</source>
@@ -4327,6 +4307,67 @@
         <message>
             <source>innings in a frame</source>
             <translation>entradas por partida</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the paths of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Intentos cuya tronera se dedujo del recorrido de las bolas; una bola de suerte puede contar como buscada. Cada casilla muestra qué parte de las bolas intentadas entró, entre qué valores está la proporción real y cuántas se intentaron.</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Embocadas, por corte y distancia de la blanca</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Embocadas, por corte y distancia a la tronera</translation>
+        </message>
+        <message>
+            <source>On which side the misses lie: too few missed cuts to say.</source>
+            <translation>De qué lado se falla: muy pocos cortes fallados para decirlo.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>least, most</comment>
+            <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>Two strokes in three lie within the scatter on either side of the mean. R: the ball's radius.</source>
+            <translation>Dos de cada tres tiros quedan dentro de la dispersión a ambos lados de la media. R: radio de la bola.</translation>
+        </message>
+        <message>
+            <source>break: distance of the cue ball from the middle</source>
+            <translation>saque: distancia de la blanca al centro</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan</source>
+            <translation>Bolas embocadas, frente al plan jugado</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>en el lado equivocado de la bola siguiente</translation>
+        </message>
+        <message>
+            <source>cost on the right side, of the frame's chance</source>
+            <translation>coste en el lado bueno, de la probabilidad de ganar</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side, of the frame's chance</source>
+            <translation>coste en el lado equivocado, de la probabilidad de ganar</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>más largo (+) o más corto que lo pensado</translation>
+        </message>
+        <message>
+            <source>Cost of a shot, of the chance to win the frame</source>
+            <translation>Pérdida por tiro, de la probabilidad de ganar la partida</translation>
+        </message>
+        <message>
+            <source>cuts to the left: mean, + thin, − thick</source>
+            <translation>cortes a la izquierda: media, + fina, − gruesa</translation>
+        </message>
+        <message>
+            <source>cuts to the right: mean, + thin, − thick</source>
+            <translation>cortes a la derecha: media, + fina, − gruesa</translation>
         </message>
     </context>
     <context>
@@ -4602,20 +4643,8 @@
             <translation>Se jugaron otra vez %1 tiros en el simulador con una quinta parte menos de dispersión del punto de ataque.</translation>
         </message>
         <message>
-            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Con una quinta parte menos de dispersión entrarían unas %1 bolas más de cada 100 intentadas (%2).</translation>
-        </message>
-        <message>
-            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Sin ello entrarían unas %1 bolas más de cada 100 intentadas (%2).</translation>
-        </message>
-        <message>
-            <source>That is worth about %1 frames of every 100 (%2).</source>
-            <translation>Eso vale unas %1 partidas de cada 100 (%2).</translation>
-        </message>
-        <message>
             <source>%1 such pots were tried and %2 made.</source>
-            <translation>De %1 bolas así intentadas se embocaron %2.</translation>
+            <translation>De %1 bolas así intentadas se embocó el %2.</translation>
         </message>
         <message>
             <source>Test again on %1.</source>
@@ -4634,8 +4663,20 @@
             <translation>Objetivo: %1 de %2.</translation>
         </message>
         <message>
-            <source>From %1 of %2 on it is more than luck.</source>
-            <translation>A partir de %1 de %2 ya es más que suerte.</translation>
+            <source>Were these a fifth steadier, about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Si estos fueran una quinta parte más regulares, entrarían unas %1 bolas más de cada 100 intentadas (muy probablemente %2).</translation>
+        </message>
+        <message>
+            <source>Without this habit about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Sin este hábito entrarían unas %1 bolas más de cada 100 intentadas (muy probablemente %2).</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (very probably %2).</source>
+            <translation>Eso vale unas %1 partidas de cada 100 (muy probablemente %2).</translation>
+        </message>
+        <message>
+            <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
+            <translation>%1 o más de %2 probarían por sí solas que no fue suerte.</translation>
         </message>
     </context>
     <context>
@@ -5409,7 +5450,7 @@
         </message>
         <message>
             <source>Hollow: missed pots. Ellipse: 95 of 100 shots.</source>
-            <translation>Huecos: bolas falladas. Elipse: 95 de cada 100 tiros.</translation>
+            <translation>Puntos huecos: bolas falladas. Elipse: 95 de cada 100 tiros.</translation>
         </message>
         <message>
             <source>Where the tip met the ball</source>
@@ -5421,7 +5462,7 @@
         </message>
         <message>
             <source>As seen along the cue. Dashed: miscue limit. Hollow: missed pots.</source>
-            <translation>Visto a lo largo del taco. Guiones: límite de pifia. Huecos: bolas falladas.</translation>
+            <translation>Visto a lo largo del taco. Guiones: límite de pifia. Puntos huecos: bolas falladas.</translation>
         </message>
         <message>
             <source>Speed asked and delivered</source>
@@ -5429,7 +5470,7 @@
         </message>
         <message>
             <source>On the dashed line both agree. Hollow: missed pots.</source>
-            <translation>En la línea de guiones ambas coinciden. Huecos: bolas falladas.</translation>
+            <translation>En la línea de guiones ambas coinciden. Puntos huecos: bolas falladas.</translation>
         </message>
         <message>
             <source>Where the cue ball came to rest</source>
@@ -6053,7 +6094,7 @@
         </message>
         <message>
             <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
-            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
+            <translation>Vídeos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>A film of this camera, played at its own pace</source>
@@ -6092,7 +6133,7 @@
         </message>
         <message>
             <source>Film</source>
-            <translation>Video</translation>
+            <translation>Vídeo</translation>
         </message>
         <message>
             <source>Picture</source>
@@ -6781,14 +6822,14 @@
         </message>
         <message>
             <source>Film and rig belong together (sure to %1 %).</source>
-            <translation>Video y montaje van juntos (seguro al %1 %).</translation>
+            <translation>Vídeo y montaje van juntos (seguro al %1 %).</translation>
         </message>
     </context>
     <context>
         <name>ferrule::FilmView</name>
         <message>
             <source>Film</source>
-            <translation>Video</translation>
+            <translation>Vídeo</translation>
         </message>
     </context>
     <context>
@@ -6943,7 +6984,7 @@
         </message>
         <message>
             <source>Films and stills (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;All files (*)</source>
-            <translation>Videos y fotos (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;Todos los archivos (*)</translation>
+            <translation>Vídeos y fotos (*.mp4 *.mkv *.mov *.avi *.webm *.png *.jpg *.jpeg);;Todos los archivos (*)</translation>
         </message>
     </context>
     <context>
@@ -8238,7 +8279,7 @@
         </message>
         <message>
             <source>Films (%1);;All files (*)</source>
-            <translation>Videos (%1);;Todos los archivos (*)</translation>
+            <translation>Vídeos (%1);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>Coach</source>
@@ -8301,7 +8342,7 @@
         </message>
         <message>
             <source>Film with the ways drawn over it (*.mp4 *.avi)</source>
-            <translation>Video con los recorridos dibujados (*.mp4 *.avi)</translation>
+            <translation>Vídeo con los recorridos dibujados (*.mp4 *.avi)</translation>
         </message>
         <message>
             <source>Film alone (*.mp4 *.avi)</source>
@@ -8988,7 +9029,7 @@
         </message>
         <message>
             <source>Made, but on the wrong side of the next ball</source>
-            <translation>Embocada, pero en el lado malo de la bola siguiente</translation>
+            <translation>Embocada, pero en el lado equivocado de la bola siguiente</translation>
         </message>
         <message>
             <source>Corrected by a person</source>
@@ -9360,7 +9401,7 @@
         </message>
         <message>
             <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
-            <translation>Videos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
+            <translation>Vídeos (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>Drop a film on the window, or choose one</source>
@@ -9368,7 +9409,7 @@
         </message>
         <message>
             <source>Fil&amp;m</source>
-            <translation>&amp;Video</translation>
+            <translation>&amp;Vídeo</translation>
         </message>
         <message>
             <source>&amp;Rig</source>

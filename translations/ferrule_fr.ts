@@ -870,15 +870,15 @@
         </message>
         <message>
             <source>too thick</source>
-            <translation>trop plein</translation>
+            <translation>trop pleine</translation>
         </message>
         <message>
             <source>too thin</source>
-            <translation>trop fin</translation>
+            <translation>trop fine</translation>
         </message>
         <message>
             <source>%1 thick</source>
-            <translation>%1 trop plein</translation>
+            <translation>%1 trop pleines</translation>
         </message>
         <message>
             <source>not enough</source>
@@ -1894,10 +1894,6 @@
             <translation>La dernière série vaut les précédentes.</translation>
         </message>
         <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>La dernière série diffère des précédentes de %1 points (%2) : peut-être le hasard. Environ %3 essais de chaque côté trancheraient.</translation>
-        </message>
-        <message>
             <source>The drill has no set-up; add one.</source>
             <translation>L’exercice n’a pas de position ; en ajouter une.</translation>
         </message>
@@ -1944,6 +1940,18 @@
         <message>
             <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
             <translation>%1 ne peut être coupée si fin ; déplacer une bille ou choisir une autre poche.</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance.</source>
+            <translation>La dernière série diffère des précédentes de %1 points (%2) : peut-être le hasard.</translation>
+        </message>
+        <message>
+            <source>So small a difference takes more tries to show than anyone plays.</source>
+            <translation>Montrer une si petite différence demande plus d’essais que personne n’en joue.</translation>
+        </message>
+        <message>
+            <source>About %1 tries before and as many after would tell.</source>
+            <translation>Environ %1 essais avant et autant après trancheraient.</translation>
         </message>
     </context>
     <context>
@@ -2618,16 +2626,12 @@
             <translation>On ne peut pas encore dire combien de billes rentrent (%1).</translation>
         </message>
         <message>
-            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
-            <translation>Sur 100 billes tentées, environ %1 sont rentrées. En tenant compte du hasard et des bons et mauvais jours, le vrai nombre se situe entre %2 et %3.</translation>
-        </message>
-        <message>
             <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
             <translation>On ne peut pas encore dire si quelque chose a changé : il faut pour cela au moins %1 avec assez de coups.</translation>
         </message>
         <message>
             <source>Over these weeks nothing changed by more than luck alone would bring about. That is usual for so short a time and no verdict on the practice.</source>
-            <translation>Sur ces semaines, rien n’a changé plus que le hasard seul ne le ferait. C’est habituel sur une période si courte, et ce n’est pas un jugement sur l’entraînement.</translation>
+            <translation>Au cours de ces semaines, rien n’a changé plus que le hasard seul ne le ferait. C’est habituel sur une période si courte, et ce n’est pas un jugement sur l’entraînement.</translation>
         </message>
         <message>
             <source>There is not yet enough to say what to work on first; every further session helps.</source>
@@ -2762,12 +2766,20 @@
             <translation>Coups mesurés : %1. Pas assez visibles : %2. Corrigés à la main : %3.</translation>
         </message>
         <message>
-            <source>Consent on %1.</source>
-            <translation>Consentement au %1.</translation>
-        </message>
-        <message>
             <source>Many shots were corrected by a person; look at the camera before the next session.</source>
             <translation>Beaucoup de coups ont été corrigés à la main ; vérifiez la caméra avant la prochaine séance.</translation>
+        </message>
+        <message>
+            <source>No consent is recorded for: %1.</source>
+            <translation>Aucun consentement enregistré pour : %1.</translation>
+        </message>
+        <message>
+            <source>What the record knew of consent on %1:</source>
+            <translation>Consentements connus au %1 :</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number very probably lies between %2 and %3.</source>
+            <translation>Sur 100 billes tentées, environ %1 sont rentrées. En tenant compte du hasard et des bons et mauvais jours, le vrai nombre se situe très probablement entre %2 et %3.</translation>
         </message>
     </context>
     <context>
@@ -3340,10 +3352,6 @@
             <translation>Aucun film de cette personne n’est gardé.</translation>
         </message>
         <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>Le rapport n’est remis qu’à cette personne.</translation>
-        </message>
-        <message>
             <source>Not known</source>
             <translation>Inconnue</translation>
         </message>
@@ -3385,7 +3393,7 @@
         </message>
         <message>
             <source>Missing.</source>
-            <translation>Manque.</translation>
+            <translation>Non recueilli.</translation>
         </message>
         <message>
             <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
@@ -3452,6 +3460,10 @@
         <message>
             <source>last played on %1</source>
             <translation>a joué pour la dernière fois le %1</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person and, for a minor, a parent or guardian.</source>
+            <translation>Le rapport n’est remis qu’à cette personne et, pour un mineur, à un parent ou tuteur.</translation>
         </message>
     </context>
     <context>
@@ -4041,24 +4053,8 @@
             <translation>Tentatives dont la poche a été indiquée par une personne. Chaque case montre combien des billes tentées sont rentrées, entre quelles parts se situe la vraie, et combien ont été tentées.</translation>
         </message>
         <message>
-            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
-            <translation>Tentatives dont la poche a été déduite du trajet des billes ; un raccroc peut compter comme voulu. Chaque case montre combien des billes tentées sont rentrées, entre quelles parts se situe la vraie, et combien ont été tentées.</translation>
-        </message>
-        <message>
             <source>Made by cut and distance: %1.</source>
             <translation>Réussite par coupe et distance : %1.</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Réussite, par coupe et trajet de la blanche</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Réussite, par coupe et trajet de la bille visée</translation>
-        </message>
-        <message>
-            <source>Which side it misses: too few missed cuts to say.</source>
-            <translation>De quel côté sont les erreurs : trop peu de coupes manquées pour conclure.</translation>
         </message>
         <message>
             <source>All pots</source>
@@ -4137,14 +4133,6 @@
             <translation>visée : moyenne, + vers la gauche</translation>
         </message>
         <message>
-            <source>cuts to the left: mean, + thin, − thick</source>
-            <translation>coupes vers la gauche : moyenne, + fin, − plein</translation>
-        </message>
-        <message>
-            <source>cuts to the right: mean, + thin, − thick</source>
-            <translation>coupes vers la droite : moyenne, + fin, − plein</translation>
-        </message>
-        <message>
             <source>speed: scatter</source>
             <translation>vitesse : dispersion</translation>
         </message>
@@ -4187,10 +4175,6 @@
         <message>
             <source>break: balls</source>
             <translation>casse : billes</translation>
-        </message>
-        <message>
-            <source>break: cue ball from the middle</source>
-            <translation>casse : distance de la blanche au centre</translation>
         </message>
         <message>
             <source>balls in an inning</source>
@@ -4239,10 +4223,6 @@
         <message>
             <source>Whether the right shot was chosen cannot be said: %1.</source>
             <translation>On ne peut pas dire si le bon coup a été choisi : %1.</translation>
-        </message>
-        <message>
-            <source>Cost of a shot</source>
-            <translation>Coût d’un coup</translation>
         </message>
         <message>
             <source>by the choice</source>
@@ -4327,6 +4307,67 @@
         <message>
             <source>innings in a frame</source>
             <translation>reprises par partie</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the paths of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>Tentatives dont la poche a été déduite du trajet des billes ; un raccroc peut compter comme voulu. Chaque case montre combien des billes tentées sont rentrées, entre quelles parts se situe la vraie, et combien ont été tentées.</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Réussite, par coupe et distance de la blanche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Réussite, par coupe et distance à la poche</translation>
+        </message>
+        <message>
+            <source>On which side the misses lie: too few missed cuts to say.</source>
+            <translation>De quel côté sont les erreurs : trop peu de coupes manquées pour conclure.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>least, most</comment>
+            <translation>%1 à %2</translation>
+        </message>
+        <message>
+            <source>Two strokes in three lie within the scatter on either side of the mean. R: the ball's radius.</source>
+            <translation>Deux coups sur trois se situent dans la dispersion, de part et d’autre de la moyenne. R : rayon de la bille.</translation>
+        </message>
+        <message>
+            <source>break: distance of the cue ball from the middle</source>
+            <translation>casse : distance de la blanche au centre</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan</source>
+            <translation>Billes réussies, face au plan joué</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>du mauvais côté de la bille suivante</translation>
+        </message>
+        <message>
+            <source>cost on the right side, of the frame's chance</source>
+            <translation>coût du bon côté, sur la chance de gagner</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side, of the frame's chance</source>
+            <translation>coût du mauvais côté, sur la chance de gagner</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>plus long (+) ou plus court que voulu</translation>
+        </message>
+        <message>
+            <source>Cost of a shot, of the chance to win the frame</source>
+            <translation>Coût d’un coup, sur la chance de gagner la partie</translation>
+        </message>
+        <message>
+            <source>cuts to the left: mean, + thin, − thick</source>
+            <translation>coupes à gauche : moyenne, + fine, − pleine</translation>
+        </message>
+        <message>
+            <source>cuts to the right: mean, + thin, − thick</source>
+            <translation>coupes à droite : moyenne, + fine, − pleine</translation>
         </message>
     </context>
     <context>
@@ -4443,7 +4484,7 @@
         </message>
         <message>
             <source>The aim gets worse when a session grows long: about %1 off before 40 minutes and %2 after. A break may help.</source>
-            <translation>La visée baisse quand la séance s’allonge : environ %1 d’écart avant 40 minutes et %2 après. Une pause peut aider.</translation>
+            <translation>La visée se dégrade quand la séance s’allonge : environ %1 d’écart avant 40 minutes et %2 après. Une pause peut aider.</translation>
         </message>
         <message>
             <source>Fewer balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
@@ -4602,18 +4643,6 @@
             <translation>%1 coups ont été rejoués dans le simulateur avec un cinquième de dispersion du point d’attaque en moins.</translation>
         </message>
         <message>
-            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Avec un cinquième de dispersion en moins, environ %1 billes de plus sur 100 tentées rentreraient (%2).</translation>
-        </message>
-        <message>
-            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>Sans cela, environ %1 billes de plus sur 100 tentées rentreraient (%2).</translation>
-        </message>
-        <message>
-            <source>That is worth about %1 frames of every 100 (%2).</source>
-            <translation>Cela vaut environ %1 parties sur 100 (%2).</translation>
-        </message>
-        <message>
             <source>%1 such pots were tried and %2 made.</source>
             <translation>Tentatives de ce genre : %1, dont %2 réussies.</translation>
         </message>
@@ -4634,8 +4663,20 @@
             <translation>Cible : %1 sur %2.</translation>
         </message>
         <message>
-            <source>From %1 of %2 on it is more than luck.</source>
-            <translation>À partir de %1 sur %2, c’est plus que du hasard.</translation>
+            <source>Were these a fifth steadier, about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Si ceux-ci étaient d’un cinquième plus réguliers, environ %1 billes de plus sur 100 tentées rentreraient (très probablement %2).</translation>
+        </message>
+        <message>
+            <source>Without this habit about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>Sans cette habitude, environ %1 billes de plus sur 100 tentées rentreraient (très probablement %2).</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (very probably %2).</source>
+            <translation>Cela vaut environ %1 parties sur 100 (très probablement %2).</translation>
+        </message>
+        <message>
+            <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
+            <translation>%1 ou plus sur %2 prouveraient à elles seules que ce n’est pas de la chance.</translation>
         </message>
     </context>
     <context>
@@ -5878,11 +5919,11 @@
         </message>
         <message>
             <source>thin</source>
-            <translation>trop fin</translation>
+            <translation>trop fine</translation>
         </message>
         <message>
             <source>thick</source>
-            <translation>trop plein</translation>
+            <translation>trop pleine</translation>
         </message>
         <message>
             <source>Shot %1: the break</source>

@@ -1889,10 +1889,6 @@
             <translation>最近一轮与之前一样好。</translation>
         </message>
         <message>
-            <source>The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each side would tell.</source>
-            <translation>最近一轮与之前相差%1个百分点（%2）：可能是偶然。每边约%3次才能分辨。</translation>
-        </message>
-        <message>
             <source>The drill has no set-up; add one.</source>
             <translation>练习没有摆位；请添加。</translation>
         </message>
@@ -1939,6 +1935,18 @@
         <message>
             <source>%1 cannot be cut that thinly; move a ball or choose another pocket.</source>
             <translation>%1切不了这么薄；请移动球或换袋口。</translation>
+        </message>
+        <message>
+            <source>The last run differs from those before by %1 points (%2): may be chance.</source>
+            <translation>最近一轮与之前相差%1个百分点（%2）：可能是偶然。</translation>
+        </message>
+        <message>
+            <source>So small a difference takes more tries to show than anyone plays.</source>
+            <translation>这么小的差别，需要比任何人打的都多的次数才能看出来。</translation>
+        </message>
+        <message>
+            <source>About %1 tries before and as many after would tell.</source>
+            <translation>之前和之后各约%1次才能分辨。</translation>
         </message>
     </context>
     <context>
@@ -2613,10 +2621,6 @@
             <translation>目前还无法判断进球率（%1）。</translation>
         </message>
         <message>
-            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number lies between %2 and %3.</source>
-            <translation>每尝试100颗球，约进%1颗。计入偶然因素和状态起伏，真实数字在%2与%3之间。</translation>
-        </message>
-        <message>
             <source>Whether anything changed cannot be said yet: that takes at least %1 with enough shots.</source>
             <translation>目前还无法判断是否有变化：至少需要%1，且每场杆数足够。</translation>
         </message>
@@ -2757,12 +2761,20 @@
             <translation>测得的击球：%1。看不清的：%2。经人工更正的：%3。</translation>
         </message>
         <message>
-            <source>Consent on %1.</source>
-            <translation>%1 时的同意情况。</translation>
-        </message>
-        <message>
             <source>Many shots were corrected by a person; look at the camera before the next session.</source>
             <translation>许多击球经人工更正；下一场之前请检查相机。</translation>
+        </message>
+        <message>
+            <source>No consent is recorded for: %1.</source>
+            <translation>以下项目未取得同意：%1。</translation>
+        </message>
+        <message>
+            <source>What the record knew of consent on %1:</source>
+            <translation>截至%1记录的同意情况：</translation>
+        </message>
+        <message>
+            <source>Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true number very probably lies between %2 and %3.</source>
+            <translation>每尝试100颗球，约进%1颗。计入偶然因素和状态起伏，真实数字很可能在%2与%3之间。</translation>
         </message>
     </context>
     <context>
@@ -3317,10 +3329,6 @@
             <translation>不保存此人的影片。</translation>
         </message>
         <message>
-            <source>The report goes to nobody but this person.</source>
-            <translation>报告只交给此人本人。</translation>
-        </message>
-        <message>
             <source>Not known</source>
             <translation>未知</translation>
         </message>
@@ -3362,7 +3370,7 @@
         </message>
         <message>
             <source>Missing.</source>
-            <translation>缺少。</translation>
+            <translation>未取得。</translation>
         </message>
         <message>
             <source>Given by %1 on %2, but for a minor a parent or guardian must give it.</source>
@@ -3427,6 +3435,10 @@
         <message>
             <source>last played on %1</source>
             <translation>最近一次打球：%1</translation>
+        </message>
+        <message>
+            <source>The report goes to nobody but this person and, for a minor, a parent or guardian.</source>
+            <translation>报告只交给此人本人；未成年人的报告也可交给父母或监护人。</translation>
         </message>
     </context>
     <context>
@@ -3771,7 +3783,7 @@
         </message>
         <message>
             <source>%1 of %2</source>
-            <translation>%2中%1</translation>
+            <translation>%2次中的%1次</translation>
         </message>
         <message>
             <source>break: a ball and no foul</source>
@@ -4016,24 +4028,8 @@
             <translation>袋口由人工指定的进攻球。每格显示所尝试的球进了多少、真实比例在哪两个数之间，以及尝试了多少颗。</translation>
         </message>
         <message>
-            <source>Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
-            <translation>袋口由球路判读的进攻球；蒙进的球可能被当作有意打进。每格显示所尝试的球进了多少、真实比例在哪两个数之间，以及尝试了多少颗。</translation>
-        </message>
-        <message>
             <source>Made by cut and distance: %1.</source>
             <translation>按切角与距离的进球率：%1。</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>进球率：按切角与母球行程</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>进球率：按切角与目标球行程</translation>
-        </message>
-        <message>
-            <source>Which side it misses: too few missed cuts to say.</source>
-            <translation>未进球的厚薄：未进的切球太少，无法判断。</translation>
         </message>
         <message>
             <source>All pots</source>
@@ -4164,10 +4160,6 @@
             <translation>开球：进球数</translation>
         </message>
         <message>
-            <source>break: cue ball from the middle</source>
-            <translation>开球：母球距台面中心</translation>
-        </message>
-        <message>
             <source>balls in an inning</source>
             <translation>每次上手进球数</translation>
         </message>
@@ -4214,10 +4206,6 @@
         <message>
             <source>Whether the right shot was chosen cannot be said: %1.</source>
             <translation>无法判断打法是否选对：%1。</translation>
-        </message>
-        <message>
-            <source>Cost of a shot</source>
-            <translation>每杆损失</translation>
         </message>
         <message>
             <source>by the choice</source>
@@ -4302,6 +4290,59 @@
         <message>
             <source>innings in a frame</source>
             <translation>每局上手次数</translation>
+        </message>
+        <message>
+            <source>Pots whose pocket was read from the paths of the balls; a lucky ball may count as meant. Every cell shows how many of the balls tried went in, between which shares the true one lies, and how many were tried.</source>
+            <translation>袋口由球路判读的进攻球；蒙进的球可能被当作有意打进。每格显示所尝试的球进了多少、真实比例在哪两个数之间，以及尝试了多少颗。</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>进球率：按切角与母球距离</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>进球率：按切角与到袋口的距离</translation>
+        </message>
+        <message>
+            <source>On which side the misses lie: too few missed cuts to say.</source>
+            <translation>未进球的厚薄：未进的切球太少，无法判断。</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>least, most</comment>
+            <translation>%1至%2</translation>
+        </message>
+        <message>
+            <source>Two strokes in three lie within the scatter on either side of the mean. R: the ball's radius.</source>
+            <translation>每三杆中有两杆落在平均值两侧的散布之内。R：球的半径。</translation>
+        </message>
+        <message>
+            <source>break: distance of the cue ball from the middle</source>
+            <translation>开球：母球到台面中心的距离</translation>
+        </message>
+        <message>
+            <source>Pots that fell, against the plan</source>
+            <translation>进球的杆，与所打方案相比</translation>
+        </message>
+        <message>
+            <source>on the wrong side of the next ball</source>
+            <translation>停在下一颗球的错误一侧</translation>
+        </message>
+        <message>
+            <source>cost on the right side, of the frame's chance</source>
+            <translation>正确一侧的代价，占赢局机会</translation>
+        </message>
+        <message>
+            <source>cost on the wrong side, of the frame's chance</source>
+            <translation>错误一侧的代价，占赢局机会</translation>
+        </message>
+        <message>
+            <source>longer (+) or shorter than meant</source>
+            <translation>比预想的长（+）或短</translation>
+        </message>
+        <message>
+            <source>Cost of a shot, of the chance to win the frame</source>
+            <translation>每杆损失，占赢局机会</translation>
         </message>
     </context>
     <context>
@@ -4416,7 +4457,7 @@
         </message>
         <message>
             <source>The aim gets worse when a session grows long: about %1 off before 40 minutes and %2 after. A break may help.</source>
-            <translation>场次一长瞄准就变差：40分钟前偏差约%1，之后约%2。休息一下可能有帮助。</translation>
+            <translation>打得久了瞄准会变差：40分钟前偏差约%1，之后约%2。休息一下可能有帮助。</translation>
         </message>
         <message>
             <source>Fewer balls go in late in a session: of 100 equally hard ones about %1 before 40 minutes and %2 after.</source>
@@ -4575,18 +4616,6 @@
             <translation>在模拟器中将击点散布减小五分之一，重打了%1杆。</translation>
         </message>
         <message>
-            <source>With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>散布减小五分之一，每尝试100颗球约可多进%1颗（%2）。</translation>
-        </message>
-        <message>
-            <source>Without it about %1 more balls of every 100 tried would go in (%2).</source>
-            <translation>去掉这一项，每尝试100颗球约可多进%1颗（%2）。</translation>
-        </message>
-        <message>
-            <source>That is worth about %1 frames of every 100 (%2).</source>
-            <translation>约合每100局多赢%1局（%2）。</translation>
-        </message>
-        <message>
             <source>%1 such pots were tried and %2 made.</source>
             <translation>这样的球尝试了%1颗，进球率%2。</translation>
         </message>
@@ -4607,8 +4636,20 @@
             <translation>目标：%2次中%1次。</translation>
         </message>
         <message>
-            <source>From %1 of %2 on it is more than luck.</source>
-            <translation>%2次中达到%1次，即超出偶然。</translation>
+            <source>Were these a fifth steadier, about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>若这些球稳定五分之一，每尝试100颗球约可多进%1颗（很可能%2）。</translation>
+        </message>
+        <message>
+            <source>Without this habit about %1 more balls of every 100 tried would go in (very probably %2).</source>
+            <translation>若没有这个习惯，每尝试100颗球约可多进%1颗（很可能%2）。</translation>
+        </message>
+        <message>
+            <source>That is worth about %1 frames of every 100 (very probably %2).</source>
+            <translation>约合每100局多赢%1局（很可能%2）。</translation>
+        </message>
+        <message>
+            <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
+            <translation>%2次中达到%1次或更多，本身就能证明不是运气。</translation>
         </message>
     </context>
     <context>

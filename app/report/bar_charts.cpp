@@ -12,7 +12,7 @@ namespace {
 constexpr double kRow_pt = 17.0;
 constexpr double kBar_pt = 9.0;
 /// Where names and bars have no room beside each other, a name stands above its bar.
-constexpr double kHighRow_pt = 29.0;
+constexpr double kHighRow_pt = 33.0;
 constexpr double kNameLine_pt = 10.0;
 constexpr double kTicks_pt = 15.0;
 constexpr double kHeads_pt = 12.0;
@@ -155,7 +155,10 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
     rights.values << row.right;
   }
   plot.addBars({lefts, rights}, kBar_pt / columns.row_pt, 0.8);
-  plot.addLine({{0.0, -0.5}, {0.0, rows - 0.5}}, style.inks.text, 1.0);
+  // Names above the bars leave the middle line out.
+  const double nameShare = beside ? 0.0 : kNameLine_pt / columns.row_pt;
+  for (double row = 0.0; row < rows; ++row)
+    plot.addLine({{0.0, row - 0.5}, {0.0, row + 0.5 - nameShare}}, style.inks.text, 1.0);
   const double middle = plot.at(0.0, 0.0).x();
   const QRectF head(left, area.top(), plane.width(), kHeads_pt * unit);
   plot.addWords({head.left(), head.top(), middle - head.left() - 4.0 * unit, head.height()}, Qt::AlignRight,

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 
+#include "app/report/report_words.h"
 #include "app/words/drill_words.h"
 #include "app/words/joining.h"
 
@@ -15,10 +16,6 @@ namespace {
 struct DrillCharts {
   Q_DECLARE_TR_FUNCTIONS(DrillCharts)
 };
-
-QString dayOf(std::int64_t started_ms, const Numbers& numbers) {
-  return numbers.locale().toString(QDateTime::fromMSecsSinceEpoch(started_ms).date(), QLocale::ShortFormat);
-}
 
 }  // namespace
 
@@ -42,10 +39,10 @@ std::optional<Chart> historyChart(const DrillHistory& history, const QString& ti
   }
   for (const int percent : {0, 25, 50, 75, 100})
     chart.values.push_back({static_cast<double>(percent), numbers.percent(percent / 100.0)});
-  chart.places.push_back({0.0, dayOf(history.runs.front().started_ms, numbers)});
+  chart.places.push_back({0.0, ReportWords::shortDate(history.runs.front().started_ms, numbers)});
   if (history.runs.size() > 1) {
-    chart.places.push_back(
-        {static_cast<double>(history.runs.size() - 1), dayOf(history.runs.back().started_ms, numbers)});
+    chart.places.push_back({static_cast<double>(history.runs.size() - 1),
+                            ReportWords::shortDate(history.runs.back().started_ms, numbers)});
   }
   chart.below =
       DrillCharts::tr("Number of tries under each run; whiskers are 95\u00a0% intervals, hollow dots rest on too few.");

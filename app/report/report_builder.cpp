@@ -60,23 +60,24 @@ class Builder {
     const double width_m = progress_.history.tables.front().table.width_m;
     const bool called = progress_.mainIntent() == Intent::Called;
     add(page, TextKind::Paragraph,
-        called ? tr("Pots whose pocket was named by a person. Every cell shows how many of the balls tried went in, "
-                    "between "
-                    "which shares the true one lies, and how many were tried.")
-               : tr("Pots whose pocket was read from the way of the balls; a lucky ball may count as meant. Every cell "
-                    "shows "
-                    "how many of the balls tried went in, between which shares the true one lies, and how many were "
-                    "tried."));
+        called
+            ? tr("Pots whose pocket was named by a person. Every cell shows how many of the balls tried went in, "
+                 "between "
+                 "which shares the true one lies, and how many were tried.")
+            : tr("Pots whose pocket was read from the paths of the balls; a lucky ball may count as meant. Every cell "
+                 "shows "
+                 "how many of the balls tried went in, between which shares the true one lies, and how many were "
+                 "tried."));
     const QString few = tr("Made by cut and distance: %1.")
                             .arg(words_.shortage({ShortageKind::Shots, makes.byCueBall.tried, kFewestForShare}));
-    add(page, makeGridChart(makes.byCueBall, tr("Made, by cut and way of the cue ball"), width_m, words_), few);
+    add(page, makeGridChart(makes.byCueBall, tr("Made, by cut and distance of the cue ball"), width_m, words_), few);
     if (makes.byObjectBall.tried >= kFewestForShare)
-      add(page, makeGridChart(makes.byObjectBall, tr("Made, by cut and way of the object ball"), width_m, words_), {});
+      add(page, makeGridChart(makes.byObjectBall, tr("Made, by cut and distance to the pocket"), width_m, words_), {});
     ReportCharts pair;
     if (const auto chart = pocketChart(makes, words_)) pair.charts.push_back(*chart);
     if (const auto chart = missChart(progress_.misses, words_)) pair.charts.push_back(*chart);
     if (!pair.charts.empty()) page.blocks.push_back(std::move(pair));
-    if (pairMissing()) add(page, TextKind::Small, tr("Which side it misses: too few missed cuts to say."));
+    if (pairMissing()) add(page, TextKind::Small, tr("On which side the misses lie: too few missed cuts to say."));
     intents(page);
     if (const auto chart = conditionChart(progress_, words_)) page.blocks.push_back(ReportCharts{{*chart}});
     return page;
@@ -128,7 +129,7 @@ class Builder {
     if (!answer) return {name, words_.shortage(answer.error()), QString(), QString()};
     const Estimate& estimate = *answer;
     return {name, shown(estimate.value),
-            shown(estimate.interval.least) + QStringLiteral(" \u2013 ") + shown(estimate.interval.most),
+            tr("%1 to %2", "least, most").arg(shown(estimate.interval.least), shown(estimate.interval.most)),
             words_.numbers().whole(estimate.shots)};
   }
 
@@ -149,6 +150,8 @@ class Builder {
          row(tr("tip point, side: scatter"), strikes.side.spread, radii),
          row(tr("tip point, height: scatter"), strikes.height.spread, radii),
          row(tr("rest of the cue ball: scatter each way"), strikes.position.spread, millimetres)}});
+    add(page, TextKind::Small,
+        tr("Two strokes in three lie within the scatter on either side of the mean. R: the ball's radius."));
     if (strikes.speed.fromRepeats || strikes.position.fromRepeats) {
       add(page, TextKind::Small,
           tr("Nobody wrote down what was meant, so speed, tip point and rest are compared with the player's own mean "
@@ -169,7 +172,7 @@ class Builder {
     page.blocks.push_back(ReportTable{
         {tr("Measure"), tr("value"), tr("95\u00a0% interval"), tr("counted")},
         {row(tr("break: a ball and no foul"), breaks.success, share), row(tr("break: balls"), breaks.balls, balls),
-         row(tr("break: cue ball from the middle"), breaks.cueBallFromMiddle_m, metres),
+         row(tr("break: distance of the cue ball from the middle"), breaks.cueBallFromMiddle_m, metres),
          row(tr("balls in an inning"), progress_.innings.balls, balls),
          row(tr("innings in a frame"), progress_.innings.inFrame, balls),
          row(tr("frames won that were run out"), progress_.innings.runOuts, share),
@@ -184,7 +187,10 @@ class Builder {
            "missed "
            "more often, so more time before a miss is no fault by itself. Innings depend on the opponent and the "
            "rack."));
-    if (const auto chart = safetyChart(progress_.safeties, words_)) page.blocks.push_back(ReportCharts{{*chart}});
+    // On paper nobody opens the shots behind a count, and of a few there is no more to draw.
+    if (progress_.safeties.success || progress_.safeties.answered >= kFewestForShare) {
+      if (const auto chart = safetyChart(progress_.safeties, words_)) page.blocks.push_back(ReportCharts{{*chart}});
+    }
     choices(page);
     position(page);
     drill(page);
@@ -195,12 +201,23 @@ class Builder {
 
   void position(ReportPage& page) const {
     add(page, TextKind::Heading, tr("Position"));
-    const auto chart = positionChart(progress_.position, words_);
-    const Answer<Estimate>& side = progress_.position.wrongSide;
-    add(page, chart,
-        side ? QString()
-             : tr("On which side of the next ball the cue ball was left: %1.").arg(words_.shortage(side.error())));
-    if (const auto kept = reliabilityChart(progress_.reliability, words_)) page.blocks.push_back(ReportCharts{{*kept}});
+    const PositionPlay& play = progress_.position;
+    if (!play.wrongSide) {
+      add(page, TextKind::Paragraph,
+          tr("On which side of the next ball the cue ball was left: %1.").arg(words_.shortage(play.wrongSide.error())));
+      return;
+    }
+    const Shown share = [this](double value) { return words_.percent(value); };
+    const Shown cost = [this](double value) { return words_.percent(value, 1); };
+    const Shown millimetres = [this](double value) {
+      return words_.numbers().withSign(1000.0 * value, 0) + QStringLiteral("\u00a0mm");
+    };
+    page.blocks.push_back(
+        ReportTable{{tr("Pots that fell, against the plan"), tr("value"), tr("95\u00a0% interval"), tr("shots")},
+                    {row(tr("on the wrong side of the next ball"), play.wrongSide, share),
+                     row(tr("cost on the right side, of the frame's chance"), play.lossRight, cost),
+                     row(tr("cost on the wrong side, of the frame's chance"), play.lossWrong, cost),
+                     row(tr("longer (+) or shorter than meant"), play.longBy_m, millimetres)}});
   }
 
   void drill(ReportPage& page) const {
@@ -223,9 +240,10 @@ class Builder {
       return;
     }
     const Shown points = [this](double value) { return words_.percent(value, 1); };
-    page.blocks.push_back(ReportTable{{tr("Cost of a shot"), tr("value"), tr("95\u00a0% interval"), tr("shots")},
-                                      {row(tr("by the choice"), choices.choiceLoss, points),
-                                       row(tr("by the delivery"), choices.deliveryLoss, points)}});
+    page.blocks.push_back(ReportTable{
+        {tr("Cost of a shot, of the chance to win the frame"), tr("value"), tr("95\u00a0% interval"), tr("shots")},
+        {row(tr("by the choice"), choices.choiceLoss, points),
+         row(tr("by the delivery"), choices.deliveryLoss, points)}});
     const auto count = [this, &choices](int choice, int delivery) {
       return words_.numbers().whole(
           choices.boxes[static_cast<std::size_t>(choice)][static_cast<std::size_t>(delivery)]);
@@ -237,6 +255,7 @@ class Builder {
         tr("Options that are too close to tell apart count as good. A shot is never wrong merely for differing from "
            "the "
            "suggestion."));
+    if (const auto kept = reliabilityChart(progress_.reliability, words_)) page.blocks.push_back(ReportCharts{{*kept}});
   }
 
   void highlights(ReportPage& page) const {

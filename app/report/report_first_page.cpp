@@ -51,8 +51,14 @@ class FirstPage {
   [[nodiscard]] QString period() const {
     const auto& sessions = progress_.history.sessions;
     if (!sessions.empty()) {
-      const QString from = words_.date(sessions.front().started_ms);
-      const QString to = words_.date(sessions.back().started_ms);
+      std::int64_t first_ms = sessions.front().started_ms;
+      std::int64_t last_ms = sessions.back().started_ms;
+      for (const PlayedRun& run : progress_.history.runs) {
+        first_ms = std::min(first_ms, run.started_ms);
+        last_ms = std::max(last_ms, run.started_ms);
+      }
+      const QString from = words_.date(first_ms);
+      const QString to = words_.date(last_ms);
       return from == to ? from : tr("%1 to %2").arg(from, to);
     }
     if (settings_.from_ms && settings_.until_ms)
@@ -72,7 +78,10 @@ class FirstPage {
       parts.removeDuplicates();
       if (quality.hours >= 0.1) parts << tr("%1 hours").arg(words_.numbers().fixed(quality.hours, 1));
     }
-    return parts.join(QStringLiteral(" \u00b7 "));
+    // A line ends between two parts, not within one.
+    for (QString& part : parts)
+      part.replace(QLatin1Char(' '), QChar(QChar::Nbsp));
+    return parts.join(QStringLiteral("\u00a0\u00b7 "));
   }
 
   [[nodiscard]] QString usable() const {
@@ -89,11 +98,21 @@ class FirstPage {
   [[nodiscard]] QString consent() const {
     const ReportConsent& known = *settings_.consent;
     QStringList sentences;
+    QStringList missing;
+    QStringList without;
     for (const ConsentScope scope : scopesFor(known.player)) {
       const ConsentState state = consentState(known.ledger, known.player.minor, scope, settings_.now_ms);
-      sentences << toldOf(scopeWords(scope), consentSentence(state, scope, words_.numbers()));
+      if (state.consent == Consent::Missing) {
+        missing << scopeWords(scope);
+        // These shots are measured; whether they should have been is asked where people are kept.
+        if (scope != ConsentScope::Measuring) without << withoutConsentWords(scope);
+      } else {
+        sentences << toldOf(scopeWords(scope), consentSentence(state, scope, words_.numbers()));
+      }
     }
-    return sentencesOf({tr("Consent on %1.").arg(words_.date(settings_.now_ms)), sentencesOf(sentences)});
+    if (!missing.isEmpty()) sentences << tr("No consent is recorded for: %1.").arg(listApart(missing)) << without;
+    return sentencesOf(
+        {tr("What the record knew of consent on %1:").arg(words_.date(settings_.now_ms)), sentencesOf(sentences)});
   }
 
   [[nodiscard]] QString pots() const {
@@ -103,7 +122,7 @@ class FirstPage {
     }
     const auto hundred = [this](double value) { return words_.numbers().fixed(100.0 * value, 0); };
     return tr("Of every 100 balls that were tried, about %1 went in. Luck and good and bad days allowed for, the true "
-              "number lies between %2 and %3.")
+              "number very probably lies between %2 and %3.")
         .arg(hundred(share->value), hundred(share->interval.least), hundred(share->interval.most));
   }
 
@@ -219,7 +238,8 @@ class FirstPage {
       box.lines << tr("Many shots were corrected by a person; look at the camera before the next session.");
     }
     if (quality.asked > 0) box.lines << tr("Still waiting for a person's word: %1.").arg(words_.shots(quality.asked));
-    if (quality.attempts > 0) {
+    // Where nobody named any, all were read from the balls, which the page of pots tells.
+    if (quality.called > 0) {
       box.lines
           << tr("The pocket was named by a person for %1 pots and read from the balls for %2; the two are not mixed.")
                  .arg(words_.numbers().whole(quality.called),

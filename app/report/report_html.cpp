@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QSvgGenerator>
 #include <algorithm>
+#include <cmath>
 
 #include "app/report/report_sheet.h"
 #include "core/base/text_file.h"
@@ -22,18 +23,23 @@ constexpr const char* kStyle =
     "#1f6f61;padding-left:.7em}"
     "table{border-collapse:collapse;width:100%;font-size:.9em;margin:.6em 0}"
     "td,th{border-bottom:1px solid #dcddda;padding:.25em .4em;text-align:right}"
-    "td:first-child,th:first-child,td.why{text-align:left}td.why{color:#5c615e}"
+    "td{white-space:nowrap}td:first-child,th:first-child,td.why{text-align:left;white-space:normal}td.why{color:#"
+    "5c615e}"
     ".box{border:1px solid #5c615e;padding:.6em .8em;margin:.8em 0}.box b{display:block}.box p{margin:.3em 0}"
-    ".charts{display:flex;flex-wrap:wrap;gap:1em}.charts svg{flex:1 1 20em;max-width:100%;height:auto}"
+    ".charts{display:flex;flex-wrap:wrap;align-items:flex-start;gap:1em;margin:1.2em 0;overflow-x:auto}"
+    ".charts svg{flex:1 1 20em;min-width:20em;height:auto}"
     "@media print{section{break-after:page}}";
 
 QString escaped(const QString& text) {
   return text.toHtmlEscaped();
 }
 
+/// A page has room below a chart, a picture in a page has not: the tails of its last letters.
+constexpr double kBelowChart_pt = 3.0;
+
 QString picture(const Chart& chart, double width) {
   const ChartStyle style = paperStyle(1.0);
-  const double height = chartHeight(chart, width, style);
+  const double height = std::ceil(chartHeight(chart, width, style)) + kBelowChart_pt;
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);
   {

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <cmath>
 #include <memory>
+#include <optional>
 
 #include "app/report/report_sheet.h"
 
@@ -42,26 +43,27 @@ class Press {
  private:
   void print(const ReportPage& page) {
     for (std::size_t i = 0; i < page.blocks.size(); ++i) {
-      const ReportBlock block = fitting(page.blocks[i]);
-      const double height = blockHeight(block, width_, style_);
-      double needed = height;
-      if (holdsNext(block) && i + 1 < page.blocks.size()) needed += blockHeight(page.blocks[i + 1], width_, style_);
-      if (y_ > top_ && y_ + needed > bottom_) {
-        beginSheet();
-      }
-      drawBlock(*painter_, {left_, y_}, block, width_, style_, order_);
+      const std::optional<ReportBlock> block = fitting(page.blocks[i]);
+      if (!block) continue;
+      const double height = blockHeight(*block, width_, style_);
+      const bool holds = holdsNext(*block) && i + 1 < page.blocks.size();
+      const double needed =
+          holds ? height + inkHeight(page.blocks[i + 1], width_, style_) : inkHeight(*block, width_, style_);
+      if (y_ > top_ && y_ + needed > bottom_) beginSheet();
+      drawBlock(*painter_, {left_, y_}, *block, width_, style_, order_);
       y_ += height;
     }
   }
 
-  /// Lines to write on are worth no sheet of their own: fewer where the rest of the sheet is short.
-  [[nodiscard]] ReportBlock fitting(const ReportBlock& block) const {
+  /// Lines to write on are worth no sheet of their own: fewer where the rest of the sheet is short, and none where not
+  /// one has room.
+  [[nodiscard]] std::optional<ReportBlock> fitting(const ReportBlock& block) const {
     const auto* box = std::get_if<ReportBox>(&block);
     if (box == nullptr || !box->lines.isEmpty()) return block;
     ReportBox shorter = *box;
-    while (shorter.blankLines > 1 && y_ + blockHeight(shorter, width_, style_) > bottom_)
+    while (shorter.blankLines > 0 && y_ + inkHeight(shorter, width_, style_) > bottom_)
       --shorter.blankLines;
-    return y_ + blockHeight(shorter, width_, style_) > bottom_ ? block : ReportBlock(shorter);
+    return shorter.blankLines > 0 ? std::optional<ReportBlock>(shorter) : std::nullopt;
   }
 
   void beginSheet() {

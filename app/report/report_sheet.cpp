@@ -174,7 +174,7 @@ class Setting {
     for (int i = 0; i < box.blankLines; ++i) {
       y += pt(kBlankLine_pt);
       if (painter_ == nullptr) continue;
-      painter_->setPen(QPen(style_.inks.line, pt(0.5)));
+      painter_->setPen(QPen(style_.inks.quiet, pt(0.5)));
       painter_->drawLine(QPointF(at_.x() + pt(kBoxPadding_pt), y), QPointF(at_.x() + pt(kBoxPadding_pt) + inner, y));
     }
     y += pt(kBoxPadding_pt);
@@ -246,6 +246,11 @@ ChartStyle paperStyle(double unit) {
 
 double blockHeight(const ReportBlock& block, double width, const ChartStyle& style) {
   return std::visit([&](const auto& one) { return Setting(nullptr, {}, width, style).set(one); }, block);
+}
+
+double inkHeight(const ReportBlock& block, double width, const ChartStyle& style) {
+  const double height = blockHeight(block, width, style);
+  return std::holds_alternative<ReportText>(block) ? height : height - kTableGap_pt * style.unit;
 }
 
 void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style,

@@ -17,6 +17,8 @@ namespace ferrule {
 
 /// The height of a block at a width, device pixels, with the gap below it.
 [[nodiscard]] double blockHeight(const ReportBlock& block, double width, const ChartStyle& style);
+/// The same without that gap, which needs no room at a sheet's end.
+[[nodiscard]] double inkHeight(const ReportBlock& block, double width, const ChartStyle& style);
 /// Draws a block with its upper left corner at a place. painter is at the device's own scale. order: is told the parts;
 /// may be null.
 void drawBlock(QPainter& painter, QPointF at, const ReportBlock& block, double width, const ChartStyle& style,

@@ -43,7 +43,11 @@ QString ReportWords::date(std::int64_t utc_ms) const {
 }
 
 QString ReportWords::shortDate(std::int64_t utc_ms) const {
-  return numbers_.locale().toString(dayOf(utc_ms), tr("d MMM"));
+  return shortDate(utc_ms, numbers_);
+}
+
+QString ReportWords::shortDate(std::int64_t utc_ms, const Numbers& numbers) {
+  return numbers.locale().toString(dayOf(utc_ms), tr("d MMM"));
 }
 
 QString ReportWords::shots(int count) const {
@@ -263,17 +267,19 @@ QString ReportWords::evidence(const WorkItem& item) const {
     case WorkKind::LongShots:
     case WorkKind::ThinCuts:
     case WorkKind::ShortShots:
-      sentences << made(item)
-                << tr("With a fifth less scatter about %1 more balls of every 100 tried would go in (%2).")
-                       .arg(balls, ballsRange);
+      sentences
+          << made(item)
+          << tr("Were these a fifth steadier, about %1 more balls of every 100 tried would go in (very probably %2).")
+                 .arg(balls, ballsRange);
       break;
     default:
       sentences << made(item)
-                << tr("Without it about %1 more balls of every 100 tried would go in (%2).").arg(balls, ballsRange);
+                << tr("Without this habit about %1 more balls of every 100 tried would go in (very probably %2).")
+                       .arg(balls, ballsRange);
   }
   if (item.frames) {
     const auto [frames, framesRange] = among(*item.frames, item.framesInterval);
-    sentences << tr("That is worth about %1 frames of every 100 (%2).").arg(frames, framesRange);
+    sentences << tr("That is worth about %1 frames of every 100 (very probably %2).").arg(frames, framesRange);
   }
   return sentencesOf(sentences);
 }
@@ -294,7 +300,7 @@ QString ReportWords::target(const WorkItem& item, std::int64_t retest_ms) const 
   }
   QStringList sentences{tr("Target: %1 of %2.").arg(numbers_.whole(item.target), numbers_.whole(item.trials))};
   if (item.convincing <= item.trials) {
-    sentences << tr("From %1 of %2 on it is more than luck.")
+    sentences << tr("%1 or more of %2 would prove by themselves that it was no luck.")
                      .arg(numbers_.whole(item.convincing), numbers_.whole(item.trials));
   }
   return sentencesOf(sentences << retest);

@@ -30,6 +30,7 @@ class ReportWords {
   [[nodiscard]] QString degrees(const Interval& interval_rad) const;
   [[nodiscard]] QString date(std::int64_t utc_ms) const;
   [[nodiscard]] QString shortDate(std::int64_t utc_ms) const;
+  [[nodiscard]] static QString shortDate(std::int64_t utc_ms, const Numbers& numbers);
   [[nodiscard]] QString shots(int count) const;
   [[nodiscard]] QString sessions(int count) const;
 

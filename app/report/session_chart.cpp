@@ -58,8 +58,13 @@ std::vector<ChartSpot> drawContent(QPainter& painter, const QRectF& area, const 
   const double first = chart.marks.empty() ? 0.0 : chart.marks.front().place;
   const double last = chart.marks.empty() ? 1.0 : chart.marks.back().place;
   const double margin = last > first ? 0.04 * (last - first) : 0.5;
-  plot.setPlane(first - margin, last + margin, least, most);
-  plot.setTicksLeft(chart.values, true);
+  // A dot on the edge is whole.
+  const double rim = (kDot_pt + 1.0) * unit / (plane.height() - 2.0 * (kDot_pt + 1.0) * unit) * (most - least);
+  plot.setPlane(first - margin, last + margin, least - rim, most + rim);
+  plot.setTicksLeft(chart.values, false);
+  // An axis of Qt Charts would draw a line at each end of the rim too.
+  for (const ChartTick& tick : chart.values)
+    plot.addLine({{first - margin, tick.value}, {last + margin, tick.value}}, style.inks.line, 0.5);
   // An axis of Qt Charts cuts words that are close to each other to dots.
   const auto below = [&](const ChartTick& tick, double from_pt, double points) {
     const double middle = plot.at(tick.value, least).x();

@@ -7,10 +7,7 @@
 
 namespace ferrule {
 
-namespace {
-
-/// What follows while consent is not there.
-QString consequence(ConsentScope scope) {
+QString withoutConsentWords(ConsentScope scope) {
   switch (scope) {
     case ConsentScope::Measuring:
       return PeopleWords::tr("Ask before shots of this person are measured and kept.");
@@ -18,12 +15,10 @@ QString consequence(ConsentScope scope) {
     case ConsentScope::FilmOfMinor:
       return PeopleWords::tr("No film is kept of this person.");
     case ConsentScope::Sharing:
-      return PeopleWords::tr("The report goes to nobody but this person.");
+      return PeopleWords::tr("The report goes to nobody but this person and, for a minor, a parent or guardian.");
   }
   return {};
 }
-
-}  // namespace
 
 QString dayWords(UtcMilliseconds time, const Numbers& numbers) {
   return numbers.locale().toString(QDateTime::fromMSecsSinceEpoch(time).toLocalTime().date(), QLocale::ShortFormat);
@@ -60,18 +55,18 @@ QString consentSentence(const ConsentState& state, ConsentScope scope, const Num
       return PeopleWords::tr("Given by %1 on %2, until it is withdrawn.")
           .arg(giverWords(*state.entry), dayWords(state.entry->from, numbers));
     case Consent::Missing:
-      return sentencesOf({PeopleWords::tr("Missing."), consequence(scope)});
+      return sentencesOf({PeopleWords::tr("Missing."), withoutConsentWords(scope)});
     case Consent::NotByGuardian:
       return sentencesOf({PeopleWords::tr("Given by %1 on %2, but for a minor a parent or guardian must give it.")
                               .arg(giverWords(*state.entry), dayWords(state.entry->from, numbers)),
-                          consequence(scope)});
+                          withoutConsentWords(scope)});
     case Consent::Expired:
-      return sentencesOf(
-          {PeopleWords::tr("Expired on %1.").arg(dayWords(*state.entry->until - 1, numbers)), consequence(scope)});
+      return sentencesOf({PeopleWords::tr("Expired on %1.").arg(dayWords(*state.entry->until - 1, numbers)),
+                          withoutConsentWords(scope)});
     case Consent::Withdrawn:
       return sentencesOf({PeopleWords::tr("Withdrawn by %1 on %2.")
                               .arg(giverWords(*state.entry), dayWords(state.entry->from, numbers)),
-                          consequence(scope)});
+                          withoutConsentWords(scope)});
   }
   return {};
 }

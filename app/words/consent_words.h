@@ -16,6 +16,8 @@ class PeopleWords {
 [[nodiscard]] QString scopeWords(ConsentScope scope);
 /// Who gave or withdrew it: "Ada's mother (parent or guardian)".
 [[nodiscard]] QString giverWords(const ConsentEntry& entry);
+/// What follows while consent is not there.
+[[nodiscard]] QString withoutConsentWords(ConsentScope scope);
 /// How consent stands and what follows from it, as sentences.
 [[nodiscard]] QString consentSentence(const ConsentState& state, ConsentScope scope, const Numbers& numbers);
 /// The scopes that matter for a person: film of a minor for minors, else film.

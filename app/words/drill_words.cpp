@@ -309,6 +309,9 @@ QString shareWords(const MetShare& share, const Numbers& numbers) {
   return DrillWords::tr("%1: %2\u00a0%, %3").arg(counted, numbers.fixed(100.0 * *share.share(), 0), between);
 }
 
+/// More tries than these nobody plays to learn whether a run was better.
+constexpr int kMostTrialsNamed = 200;
+
 QString changeSentence(const DrillHistory& history, const Numbers& numbers) {
   if (history.runs.size() < 2) return DrillWords::tr("One run more, and the two can be compared.");
   if (!history.change) {
@@ -325,10 +328,14 @@ QString changeSentence(const DrillHistory& history, const Numbers& numbers) {
         .arg(points, between);
   }
   if (!change.trialsToTell) return DrillWords::tr("The last run is as good as those before.");
-  return DrillWords::tr(
-             "The last run differs from those before by %1 points (%2): may be chance. About %3 tries on each "
-             "side would tell.")
-      .arg(points, between, numbers.whole(*change.trialsToTell));
+  const QString differs =
+      DrillWords::tr("The last run differs from those before by %1 points (%2): may be chance.").arg(points, between);
+  if (*change.trialsToTell > kMostTrialsNamed) {
+    return sentencesOf({differs, DrillWords::tr("So small a difference takes more tries to show than anyone plays.")});
+  }
+  return sentencesOf(
+      {differs,
+       DrillWords::tr("About %1 tries before and as many after would tell.").arg(numbers.whole(*change.trialsToTell))});
 }
 
 QString faultSentence(const DrillFinding& finding) {

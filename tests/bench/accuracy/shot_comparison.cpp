@@ -79,6 +79,29 @@ void compareRest(const Position& truth, const Position& reading, ShotScore& scor
   }
 }
 
+/// Whether the same events were read, and told in another order only where their times, with their uncertainties, leave
+/// the order open.
+bool orderIsOpen(const std::vector<ShotEvent>& truth, const std::vector<ShotEvent>& reading) {
+  if (truth.size() != reading.size()) return false;
+  std::vector<const ShotEvent*> inTrueOrder;
+  for (const ShotEvent& event : truth) {
+    const auto read = std::ranges::find_if(reading, [&](const ShotEvent& other) {
+      return eventWords(other) == eventWords(event) && std::ranges::find(inTrueOrder, &other) == inTrueOrder.end();
+    });
+    if (read == reading.end()) return false;
+    inTrueOrder.push_back(&*read);
+  }
+  for (std::size_t i = 0; i < inTrueOrder.size(); ++i) {
+    for (std::size_t j = i + 1; j < inTrueOrder.size(); ++j) {
+      const double late_s = inTrueOrder[i]->time_s - inTrueOrder[j]->time_s;
+      if (late_s > kCoverage * std::hypot(inTrueOrder[i]->timeUncertainty_s, inTrueOrder[j]->timeUncertainty_s)) {
+        return false;
+      }
+    }
+  }
+  return true;
+}
+
 void compareEvents(const std::vector<ShotEvent>& truth, const std::vector<ShotEvent>& reading, ShotScore& score) {
   constexpr std::size_t kFirst = 3;
   const auto words = [](const std::vector<ShotEvent>& events, std::size_t most) {
@@ -89,6 +112,7 @@ void compareEvents(const std::vector<ShotEvent>& truth, const std::vector<ShotEv
   };
   const bool same = words(truth, truth.size()) == words(reading, reading.size());
   score.events.add(same);
+  score.eventsOrOpen.add(same || orderIsOpen(truth, reading));
   if (!same) {
     std::string both = "  true:";
     for (const ShotEvent& event : truth)
@@ -119,6 +143,7 @@ void ShotScore::add(const ShotScore& other) {
   outcome.add(other.outcome);
   outcomeAside.add(other.outcomeAside);
   events.add(other.events);
+  eventsOrOpen.add(other.eventsOrOpen);
   firstEvents.add(other.firstEvents);
   append(strikeErrors_s, other.strikeErrors_s);
   append(restErrors_m, other.restErrors_m);

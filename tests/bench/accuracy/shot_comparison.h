@@ -18,6 +18,7 @@ struct ShotScore {
   Tally firstContact;                    ///< of the found shots, as are all below
   Tally pocketed;                        ///< the same balls in the same pockets
   Tally events;                          ///< all events, in their order
+  Tally eventsOrOpen;                    ///< the same, or told the other way round only where the times leave it open
   Tally firstEvents;                     ///< the first three events, in their order
   std::vector<std::string> otherEvents;  ///< where they differ: the true ones and the read ones in words
   Tally outcome;                         ///< a pot of any kind is a pot

@@ -90,6 +90,7 @@ Row shotRow(const ClipScore& clip) {
           ofAll(shots.outcome),
           std::to_string(shots.outcomeAside.hits),
           ofAll(shots.events),
+          ofAll(shots.eventsOrOpen),
           ofAll(shots.firstEvents),
           ofAll(shots.restBalls),
           rmsOf(shots.restErrors_m, 1e3, 2),
@@ -126,6 +127,7 @@ Row simulatedRow(const SimulatedScore& group) {
           ofAll(shots.found),
           std::to_string(shots.invented),
           ofAll(shots.events),
+          ofAll(shots.eventsOrOpen),
           ofAll(shots.firstEvents),
           ofAll(shots.firstContact),
           ofAll(shots.pocketed),
@@ -196,7 +198,7 @@ void printSimulatedTables(const std::vector<SimulatedScore>& groups) {
        "middle", "height rms R", "bound", "middle"},
       floors);
   print("Events and cost; reading: processor time from the cut shot to its story, the fit included",
-        {"simulated", "found", "invented", "events in order", "first three", "first contact", "pocketed",
+        {"simulated", "found", "invented", "events in order", "or open", "first three", "first contact", "pocketed",
          "strike rms ms", "reading ms", "95% ms", "max ms"},
         others);
 }
@@ -219,10 +221,12 @@ void printTables(const std::vector<ClipScore>& clips) {
         {"film", "ball-images", "slow rms mm", "95% mm", "max mm", "moving rms mm", "95% mm", "max mm", "wrong name",
          "%", "missed", "%", "false", "%", "slow in 95% %", "moving in 95% %"},
         balls);
-  print("Shots: right of found ('aside': safety read as miss or the reverse, marked as no certain verdict)",
-        {"film", "found", "invented", "first contact", "pocketed", "outcome", "aside", "events in order", "first three",
-         "rest balls", "rest rms mm", "rest max mm", "strike rms ms"},
-        shots);
+  print(
+      "Shots: right of found ('aside': safety read as miss or the reverse, marked as no certain verdict; 'or open': or "
+      "told otherwise only where the stated times leave the order open)",
+      {"film", "found", "invented", "first contact", "pocketed", "outcome", "aside", "events in order", "or open",
+       "first three", "rest balls", "rest rms mm", "rest max mm", "strike rms ms"},
+      shots);
   print("Delivery: rms errors of what was measured, and how many 95 % intervals hold the truth", kDeliveryHeader,
         deliveries);
   print("Cost of one run; analysis includes decoding; work: processor time of all threads",
