@@ -4262,7 +4262,7 @@
         </message>
         <message>
             <source>%1, %2, shot %3 to %4</source>
-            <translation>%1, %2, Stoß %3 nach %4</translation>
+            <translation>%1, %2, Stoß %3 in die Tasche %4</translation>
         </message>
         <message>
             <source>Worth looking at again</source>

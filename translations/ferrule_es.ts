@@ -4254,7 +4254,7 @@
         </message>
         <message>
             <source>%1, %2, shot %3 to %4</source>
-            <translation>%1, %2, tiro %3 a %4</translation>
+            <translation>%1, %2, tiro %3 a la tronera %4</translation>
         </message>
         <message>
             <source>Worth looking at again</source>
