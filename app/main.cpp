@@ -13,6 +13,7 @@
 #include "app/console/report_command.h"
 #include "app/film/film_file.h"
 #include "app/review/record_source.h"
+#include "app/session/demo_session.h"
 #include "app/window/appearance.h"
 #include "app/window/window_call.h"
 #include "app/window/window_host.h"
@@ -47,7 +48,8 @@ int runWindow(int argc, char** argv, const ferrule::WindowCall& call) {
   QGuiApplication::setDesktopFileName(QStringLiteral("ferrule"));
   ferrule::applyAppearance(
       ferrule::appearanceFromSetting(QSettings().value(QStringLiteral("window/appearance")).toString()));
-  ferrule::WindowHost host({ferrule::openRecordSource, ferrule::openFilmFile, demoRecord()});
+  ferrule::WindowHost host({ferrule::openRecordSource, ferrule::openFilmFile, demoRecord(),
+                            ferrule::demoFolder(QCoreApplication::applicationDirPath())});
   host.open(QString::fromStdString(call.record));
   return QApplication::exec();
 }

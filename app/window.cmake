@@ -105,6 +105,7 @@ add_library(ferrule_window STATIC
   session/answer_service.cpp
   session/ball_tray.cpp
   session/camera_choice.cpp
+  session/demo_session.cpp
   session/film_desk.cpp
   session/film_page.cpp
   session/film_words.cpp
@@ -127,6 +128,7 @@ add_library(ferrule_window STATIC
   session/rig_choice.cpp
   session/session_light.cpp
   session/session_page.cpp
+  session/session_films.cpp
   session/session_place.cpp
   session/session_shots.cpp
   session/session_words.cpp

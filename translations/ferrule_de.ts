@@ -8395,6 +8395,10 @@
             <source>Pictures (*.png)</source>
             <translation>Bilder (*.png)</translation>
         </message>
+        <message>
+            <source>Measure the demo film</source>
+            <translation>Den Demofilm messen</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigChoice</name>

@@ -8395,6 +8395,10 @@
             <source>Pictures (*.png)</source>
             <translation>Imágenes (*.png)</translation>
         </message>
+        <message>
+            <source>Measure the demo film</source>
+            <translation>Medir el vídeo de demostración</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigChoice</name>

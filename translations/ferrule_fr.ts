@@ -8395,6 +8395,10 @@
             <source>Pictures (*.png)</source>
             <translation>Images (*.png)</translation>
         </message>
+        <message>
+            <source>Measure the demo film</source>
+            <translation>Mesurer le film de démonstration</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigChoice</name>

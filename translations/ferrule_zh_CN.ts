@@ -8359,6 +8359,10 @@
             <source>Pictures (*.png)</source>
             <translation>图片 (*.png)</translation>
         </message>
+        <message>
+            <source>Measure the demo film</source>
+            <translation>测量演示影片</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::RigChoice</name>

@@ -48,7 +48,11 @@ QLabel* quietLabel() {
 }  // namespace
 
 ReviewPlace::ReviewPlace(const Openers& openers, const ActionSet& actions, QWidget* parent)
-    : Place(parent), desk_(openers.record, openers.film), clips_(openers.film), demoRecord_(openers.demoRecord) {
+    : Place(parent),
+      desk_(openers.record, openers.film),
+      clips_(openers.film),
+      demoRecord_(openers.demoRecord),
+      demoFolder_(openers.demoFolder) {
   setObjectName(QStringLiteral("reviewPlace"));
   setAccessibleName(tr("Review"));
   model_ = new ShotTreeModel(this);
@@ -266,6 +270,11 @@ QWidget* ReviewPlace::makeEmpty(const ActionSet& actions) {
       openRecord(demoRecord_);
       emit recordWanted(demoRecord_);
     });
+    buttons->addWidget(demo);
+  } else if (!demoFolder_.isEmpty()) {
+    auto* demo = new QPushButton(tr("Measure the demo film"));
+    demo->setObjectName(QStringLiteral("measureDemo"));
+    connect(demo, &QPushButton::clicked, this, [this] { emit demoWanted(demoFolder_); });
     buttons->addWidget(demo);
   }
   buttons->addStretch(1);

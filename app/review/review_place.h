@@ -133,6 +133,7 @@ class ReviewPlace : public Place {
   QTimer nudges_;
   Numbers numbers_;
   QString demoRecord_;
+  QString demoFolder_;
   PictureMode mode_ = PictureMode::Plan;
   ShotTreeModel* model_;
   QStackedWidget* stack_;

@@ -42,6 +42,7 @@ class SessionPlace : public Place {
   [[nodiscard]] bool isUnderWay() const override { return desk_.hand() != nullptr; }
   void goOn() override;
   bool openFilm(const QString& path) override;
+  bool measureDemo(const QString& folder) override;
   void setNumbers(const Numbers& numbers) override;
   void save(QSettings& settings) const override;
   void restore(const QSettings& settings) override;
@@ -60,6 +61,8 @@ class SessionPlace : public Place {
   void connectFilm();
   void connectLive();
   void look(const MeasureOptions& options, std::optional<SessionId> session);
+  /// Puts ended sessions aside; false, and said so, while one is under way.
+  bool makeRoomForFilm();
   /// Where sessions are kept.
   [[nodiscard]] QString recordPath() const;
   void refresh();

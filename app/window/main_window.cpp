@@ -89,6 +89,7 @@ MainWindow::MainWindow(const Openers& openers, QWidget* parent) : QMainWindow(pa
     connect(places_.back(), &Place::playerErased, this, &MainWindow::forgetPlayer);
     connect(places_.back(), &Place::recordWanted, this, &MainWindow::openRecord);
     connect(places_.back(), &Place::placeWanted, this, &MainWindow::showPlace);
+    connect(places_.back(), &Place::demoWanted, this, &MainWindow::measureDemo);
   }
   connect(list_, &PlaceList::chosen, stack_, &QStackedWidget::setCurrentIndex);
   connect(list_, &PlaceList::chosen, message_, [this] { message_->tell({}); });
@@ -113,6 +114,13 @@ void MainWindow::openFilm(const QString& path) {
   const auto rows = placeRows();
   for (std::size_t i = 0; i < rows.size(); ++i) {
     if (places_[i]->openFilm(path)) showPlace(QString::fromLatin1(rows[i].name));
+  }
+}
+
+void MainWindow::measureDemo(const QString& folder) {
+  const auto rows = placeRows();
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (places_[i]->measureDemo(folder)) showPlace(QString::fromLatin1(rows[i].name));
   }
 }
 

@@ -54,6 +54,7 @@ class MainWindow : public QMainWindow {
   void chooseImport();
   void openRecord(const QString& path);
   void openFilm(const QString& path);
+  void measureDemo(const QString& folder);
   void forgetPlayer(const QString& name);
   void showShots(const ShotList& shots);
   void showSettings(const QSettings& settings);

@@ -23,6 +23,8 @@ class Place : public QWidget {
   virtual void openRecord(const QString&) {}
   /// A film that somebody dropped on the window; false for the places that do nothing with one.
   virtual bool openFilm(const QString&) { return false; }
+  /// The folder of the demo's film, to be measured; false for the places that measure nothing.
+  virtual bool measureDemo(const QString&) { return false; }
   /// Lists shots, for the place that shows them one by one.
   virtual void showShots(const ShotList&) {}
   /// Somebody was erased: the name is to be forgotten, in settings too.
@@ -46,6 +48,8 @@ class Place : public QWidget {
   void playerErased(const QString& name);
   /// A record that every place should show.
   void recordWanted(const QString& path);
+  /// The demo's film, in this folder, should be measured.
+  void demoWanted(const QString& folder);
   /// Another place, by its name in placeRows().
   void placeWanted(const QString& name);
 };

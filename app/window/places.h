@@ -16,7 +16,8 @@ class ProjectorDesk;
 struct Openers {
   ReviewSourceOpener record;
   FilmOpener film;
-  QString demoRecord;  ///< path of the demo's record; empty where it is not installed
+  QString demoRecord;       ///< path of the demo's record; empty where it was not measured yet
+  QString demoFolder = {};  ///< of its film, rig and table; empty where they are not installed
   /// That all places share; null: a place has one of its own.
   ProjectorDesk* projector = nullptr;
 };

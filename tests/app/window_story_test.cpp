@@ -63,6 +63,7 @@ class WindowStoryTest : public QObject {
   void init();
   void cleanup();
   void anEmptyWindowSaysWhatToDo();
+  void theDemosFilmIsMeasuredFromAnEmptyWindow();
   void theFirstRunReachesAMeasuredSessionInThreeClicks();
   void anotherRecordIsTakenIntoTheOpenOne();
   void aRecordFileIsReadAndReviewedByKeysAlone();
@@ -117,6 +118,27 @@ void WindowStoryTest::anEmptyWindowSaysWhatToDo() {
   QVERIFY(find<QWidget>("emptyReview")->isVisible());
   QVERIFY(find<QWidget>("openRecordFromEmpty")->isVisible());
   QVERIFY(find<QWidget>("openDemo") == nullptr);  // no button without a demo
+  QVERIFY(find<QWidget>("measureDemo") == nullptr);
+}
+
+/// Nobody measured the demo before: its film is there alone.
+void WindowStoryTest::theDemosFilmIsMeasuredFromAnEmptyWindow() {
+  qputenv("XDG_DATA_HOME", folder_->filePath("data").toUtf8());
+  const auto restored = qScopeGuard([] { qunsetenv("XDG_DATA_HOME"); });
+  window_ = open({openRecordSource, openFilmFile, {}, FERRULE_SOURCE_DIR "/tests/data/clip"}, {});
+  const auto click = [&](const char* name) {
+    auto* button = find<QWidget>(name);
+    QVERIFY(button != nullptr);
+    QTRY_VERIFY(button->isVisible() && button->isEnabled());
+    QTest::mouseClick(button, Qt::LeftButton);
+  };
+  click("measureDemo");
+  QVERIFY(find<QWidget>("filmPage")->isVisible());
+  click("lookAtIt");
+  QTRY_VERIFY(review().desk().shot() != nullptr);
+  QCOMPARE(review().desk().shot()->reading.outcome, Outcome::Pot);
+  QVERIFY(review().isVisible());
+  QVERIFY(QFile::exists(folder_->filePath("data/ferrule/demo.sqlite")));
 }
 
 /// As the demo is: a film that was measured, not a picture of one.
