@@ -170,6 +170,7 @@ add_library(ferrule_window STATIC
   window/background_job.cpp
   window/card.cpp
   window/empty_place.cpp
+  window/frame_style.cpp
   window/help_page.cpp
   window/ink_icon.cpp
   window/key_page.cpp
@@ -214,7 +215,7 @@ target_sources(ferrule_window PRIVATE
   live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measured_shots.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/question_panel.h session/rig_choice.h session/session_light.h session/session_place.h
   session/start_form.h session/suggestion_desk.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
   projector/projector_desk.h projector/projector_row.h projector/projector_screen.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/lines_view.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
-  window/about_page.h window/actions.h window/background_job.h window/card.h window/help_page.h window/key_page.h window/main_window.h
+  window/about_page.h window/actions.h window/background_job.h window/card.h window/frame_style.h window/help_page.h window/key_page.h window/main_window.h
   window/message_bar.h window/place.h
   window/place_list.h window/undo_row.h window/vertical_scroll.h window/window_host.h)
 

@@ -6,7 +6,7 @@
         <name>Actions</name>
         <message>
             <source>&amp;Open a record…</source>
-            <translation>Aufzeichnung ö&amp;ffnen …</translation>
+            <translation>Aufzeichnung ö&amp;ffnen…</translation>
         </message>
         <message>
             <source>Open a record of measured sessions</source>
@@ -278,7 +278,7 @@
         </message>
         <message>
             <source>&amp;Foul…</source>
-            <translation>&amp;Foul …</translation>
+            <translation>&amp;Foul…</translation>
         </message>
         <message>
             <source>Another foul, to be chosen</source>
@@ -342,7 +342,7 @@
         </message>
         <message>
             <source>&amp;Export the chart…</source>
-            <translation>Bild &amp;ausgeben …</translation>
+            <translation>Bild &amp;ausgeben…</translation>
         </message>
         <message>
             <source>Write the chosen chart as SVG, PNG or CSV</source>
@@ -350,7 +350,7 @@
         </message>
         <message>
             <source>Fi&amp;gures</source>
-            <translation>Bil&amp;der</translation>
+            <translation>&amp;Diagramme</translation>
         </message>
         <message>
             <source>&amp;Filter the shots</source>
@@ -370,7 +370,7 @@
         </message>
         <message>
             <source>Export the &amp;report…</source>
-            <translation>Be&amp;richt ausgeben …</translation>
+            <translation>Be&amp;richt ausgeben…</translation>
         </message>
         <message>
             <source>Write the report as PDF or HTML, or its numbers as CSV</source>
@@ -442,7 +442,7 @@
         </message>
         <message>
             <source>Balls from a &amp;photo…</source>
-            <translation>Kugeln aus einem Fo&amp;to …</translation>
+            <translation>Kugeln aus einem Fo&amp;to…</translation>
         </message>
         <message>
             <source>Put the balls where a photo of the table's camera shows them</source>
@@ -546,7 +546,7 @@
         </message>
         <message>
             <source>&amp;Take in another record…</source>
-            <translation>Weitere Aufzeichnung auf&amp;nehmen …</translation>
+            <translation>Weitere Aufzeichnung auf&amp;nehmen…</translation>
         </message>
         <message>
             <source>Add what a record of another computer holds, without doubles</source>
@@ -602,7 +602,7 @@
         </message>
         <message>
             <source>Split or &amp;join shots…</source>
-            <translation>Stöße teilen oder &amp;zusammenlegen …</translation>
+            <translation>Stöße teilen oder &amp;zusammenlegen…</translation>
         </message>
         <message>
             <source>Say where a shot ends: another one began in it, or the next belongs to it</source>
@@ -610,7 +610,7 @@
         </message>
         <message>
             <source>Balls put do&amp;wn…</source>
-            <translation>&amp;Hingelegte Kugeln …</translation>
+            <translation>&amp;Hingelegte Kugeln…</translation>
         </message>
         <message>
             <source>Put right which balls were put down before the shot</source>
@@ -622,7 +622,7 @@
         </message>
         <message>
             <source>Save a &amp;clip…</source>
-            <translation>&amp;Clip speichern …</translation>
+            <translation>&amp;Clip speichern…</translation>
         </message>
         <message>
             <source>Write the shot in Review as a short film</source>
@@ -1480,7 +1480,7 @@
         </message>
         <message>
             <source>Lag to the head rail</source>
-            <translation>Anspiel zur Kopfbande</translation>
+            <translation>Ausspielen zur Kopfbande</translation>
         </message>
         <message>
             <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
@@ -1592,7 +1592,7 @@
         </message>
         <message>
             <source>Straight-back bank to the side</source>
-            <translation>Vorbande gerade zurück zur Mitte</translation>
+            <translation>Über die Bande gerade zurück in die Mitte</translation>
         </message>
         <message>
             <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
@@ -1696,7 +1696,7 @@
         </message>
         <message>
             <source>bank</source>
-            <translation>Vorbande</translation>
+            <translation>Bandenball</translation>
         </message>
         <message>
             <source>kick</source>
@@ -1952,6 +1952,11 @@
         <message>
             <source>About %1 tries before and as many after would tell.</source>
             <translation>Etwa %1 Versuche vorher und ebenso viele nachher würden es zeigen.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>in diamonds, in mm</comment>
+            <translation>%1 (%2)</translation>
         </message>
     </context>
     <context>
@@ -2472,7 +2477,7 @@
         </message>
         <message>
             <source>Deliveries on the target</source>
-            <translation>Stöße auf der Scheibe</translation>
+            <translation>Stöße auf der Zielscheibe</translation>
         </message>
         <message>
             <source>Miss map</source>
@@ -2647,7 +2652,7 @@
         </message>
         <message>
             <source>Nothing stands out beyond luck in this period.</source>
-            <translation>In diesem Zeitraum ragt nichts über den Zufall hinaus.</translation>
+            <translation>In diesem Zeitraum geht nichts über den Zufall hinaus.</translation>
         </message>
         <message>
             <source>Also looked at, and no more than luck: %1.</source>
@@ -2763,7 +2768,7 @@
         <message>
             <source>Shots whose stroke was measured: %1. Not seen well enough: %2. Corrected by a person: %3.</source>
             <comment>each a count and its share</comment>
-            <translation>Gemessene Stöße: %1. Nicht gut genug zu sehen: %2. Von einem Menschen berichtigt: %3.</translation>
+            <translation>Gemessene Stöße: %1. Nicht gut genug zu sehen: %2. Von einer Person berichtigt: %3.</translation>
         </message>
         <message>
             <source>Many shots were corrected by a person; look at the camera before the next session.</source>
@@ -4019,7 +4024,7 @@
         </message>
         <message>
             <source>Not tracked: %1. Changed by a person: %2. Waiting for a person: %3.</source>
-            <translation>Nicht verfolgt: %1. Von einem Menschen geändert: %2. Wartet auf einen Menschen: %3.</translation>
+            <translation>Nicht verfolgt: %1. Von einer Person geändert: %2. Wartet auf eine Person: %3.</translation>
         </message>
         <message>
             <source>Pocket named by a person: %1 of %2; never mixed with pockets read from the balls.</source>
@@ -4539,10 +4544,6 @@
             <translation>Dünner Schnitt</translation>
         </message>
         <message>
-            <source>Foot-spot long cut</source>
-            <translation>Langer Schnitt vom Fußpunkt</translation>
-        </message>
-        <message>
             <source>Send the cue ball alone from the head spot over the middle of the foot cushion and back; it should return over its start.</source>
             <translation>Spielen Sie die Weiße allein vom Kopfpunkt über die Mitte der Fußbande zurück; sie soll über ihren Start laufen.</translation>
         </message>
@@ -4624,7 +4625,7 @@
         </message>
         <message>
             <source>Lag to the head rail</source>
-            <translation>Anspiel zur Kopfbande</translation>
+            <translation>Ausspielen zur Kopfbande</translation>
         </message>
         <message>
             <source>Straight draw bands</source>
@@ -4677,6 +4678,10 @@
         <message>
             <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
             <translation>%1 oder mehr von %2 würden für sich allein beweisen, dass es kein Glück war.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Lange Schnitte vom Fußpunkt</translation>
         </message>
     </context>
     <context>
@@ -5438,7 +5443,7 @@
         </message>
         <message>
             <source>Deliveries on the target</source>
-            <translation>Stöße auf der Scheibe</translation>
+            <translation>Stöße auf der Zielscheibe</translation>
         </message>
         <message>
             <source>aim: left – right</source>
@@ -7441,7 +7446,7 @@
         </message>
         <message>
             <source>Taking in %1…</source>
-            <translation>%1 wird aufgenommen …</translation>
+            <translation>%1 wird aufgenommen…</translation>
         </message>
     </context>
     <context>
@@ -7883,7 +7888,7 @@
         </message>
         <message>
             <source>Figures</source>
-            <translation>Bilder</translation>
+            <translation>Diagramme</translation>
         </message>
         <message>
             <source>Nobody has played in %1 yet. Play a session with names, or open another record.</source>
@@ -7903,11 +7908,11 @@
         </message>
         <message>
             <source>What the figures rest on</source>
-            <translation>Worauf die Bilder beruhen</translation>
+            <translation>Worauf die Diagramme beruhen</translation>
         </message>
         <message>
             <source>What to work on and what the figures rest on</source>
-            <translation>Woran zu arbeiten ist und worauf die Bilder beruhen</translation>
+            <translation>Woran zu arbeiten ist und worauf die Diagramme beruhen</translation>
         </message>
         <message>
             <source>What is pointed at</source>
@@ -7919,7 +7924,7 @@
         </message>
         <message>
             <source>Open a record…</source>
-            <translation>Aufzeichnung öffnen …</translation>
+            <translation>Aufzeichnung öffnen…</translation>
         </message>
         <message>
             <source>There is no shot of this player in this selection. Choose a longer period.</source>
@@ -7931,7 +7936,7 @@
         </message>
         <message>
             <source>Export the chart</source>
-            <translation>Bild ausgeben</translation>
+            <translation>Diagramm exportieren</translation>
         </message>
         <message>
             <source>chart.svg</source>
@@ -7947,11 +7952,11 @@
         </message>
         <message>
             <source>Reading the record…</source>
-            <translation>Die Aufzeichnung wird gelesen …</translation>
+            <translation>Die Aufzeichnung wird gelesen…</translation>
         </message>
         <message>
             <source>Working it out…</source>
-            <translation>Es wird gerechnet …</translation>
+            <translation>Es wird gerechnet…</translation>
         </message>
         <message>
             <source>Point at a part of a chart for its numbers; click it for the shots behind it.</source>
@@ -8172,11 +8177,11 @@
         </message>
         <message>
             <source>Coach's note</source>
-            <translation>Wort des Trainers</translation>
+            <translation>Anmerkung des Trainers</translation>
         </message>
         <message>
             <source>Coach's &amp;note</source>
-            <translation>&amp;Wort des Trainers</translation>
+            <translation>&amp;Anmerkung des Trainers</translation>
         </message>
         <message>
             <source>Empty: lines to write on</source>
@@ -8192,7 +8197,7 @@
         </message>
         <message>
             <source>Open a record…</source>
-            <translation>Aufzeichnung öffnen …</translation>
+            <translation>Aufzeichnung öffnen…</translation>
         </message>
         <message>
             <source>There is no report yet.</source>
@@ -8235,7 +8240,7 @@
         </message>
         <message>
             <source>Find the film…</source>
-            <translation>Film suchen …</translation>
+            <translation>Film suchen…</translation>
         </message>
         <message>
             <source>Open a record to look at its shots.</source>
@@ -8243,7 +8248,7 @@
         </message>
         <message>
             <source>Open a record…</source>
-            <translation>Aufzeichnung öffnen …</translation>
+            <translation>Aufzeichnung öffnen…</translation>
         </message>
         <message>
             <source>Look at the demo</source>
@@ -8267,7 +8272,7 @@
         </message>
         <message>
             <source>Reading the film…</source>
-            <translation>Der Film wird gelesen …</translation>
+            <translation>Der Film wird gelesen…</translation>
         </message>
         <message>
             <source>Where is %1?</source>
@@ -8709,7 +8714,7 @@
         </message>
         <message>
             <source>Looking for the balls…</source>
-            <translation>Die Kugeln werden gesucht …</translation>
+            <translation>Die Kugeln werden gesucht…</translation>
         </message>
         <message>
             <source>Coach</source>
@@ -8740,7 +8745,7 @@
         </message>
         <message>
             <source>Looking for the balls…</source>
-            <translation>Die Kugeln werden gesucht …</translation>
+            <translation>Die Kugeln werden gesucht…</translation>
         </message>
     </context>
     <context>
@@ -8866,7 +8871,7 @@
         </message>
         <message>
             <source>Miss side</source>
-            <translation>Fehlerseite</translation>
+            <translation>Seite des Fehlers</translation>
         </message>
         <message>
             <source>Thick or thin</source>
@@ -8882,7 +8887,7 @@
         </message>
         <message>
             <source>Mi&amp;ss side</source>
-            <translation>&amp;Fehlerseite</translation>
+            <translation>Seite des &amp;Fehlers</translation>
         </message>
         <message>
             <source>C&amp;ut</source>
@@ -8960,13 +8965,6 @@
             <source>Shots that were asked for</source>
             <translation>Stöße, nach denen gefragt wurde</translation>
         </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n Stoß</numerusform>
-                <numerusform>%n Stöße</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Missed pots</source>
             <translation>Verfehlte Kugeln</translation>
@@ -9025,7 +9023,7 @@
         </message>
         <message>
             <source>With or without a tag</source>
-            <translation>Mit oder ohne Stichwort</translation>
+            <translation>Mit/ohne Stichwort</translation>
         </message>
         <message>
             <source>T&amp;ag</source>
@@ -9053,7 +9051,7 @@
         </message>
         <message>
             <source>Cut to the left or right</source>
-            <translation>Schnitt nach links oder rechts</translation>
+            <translation>Beide Schnittseiten</translation>
         </message>
         <message>
             <source>Cut to the left</source>
@@ -9073,7 +9071,7 @@
         </message>
         <message>
             <source>Practice, match or lesson</source>
-            <translation>Training, Match oder Unterricht</translation>
+            <translation>Jeder Anlass</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -9146,6 +9144,13 @@
         <message>
             <source>&amp;With</source>
             <translation>&amp;Mit</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln Stoß</numerusform>
+                <numerusform>%Ln Stöße</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -9533,7 +9538,7 @@
         </message>
         <message>
             <source>Looking for a shot…</source>
-            <translation>Suche nach einem Stoß …</translation>
+            <translation>Suche nach einem Stoß…</translation>
         </message>
         <message>
             <source>With this speed and tip point no aim pots the ball.</source>

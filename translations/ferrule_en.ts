@@ -330,10 +330,10 @@
     <context>
         <name>ferrule::ShotFilter</name>
         <message numerus="yes">
-            <source>%n shot(s)</source>
+            <source>%Ln shot(s)</source>
             <translation>
-                <numerusform>%n shot</numerusform>
-                <numerusform>%n shots</numerusform>
+                <numerusform>%Ln shot</numerusform>
+                <numerusform>%Ln shots</numerusform>
             </translation>
         </message>
     </context>

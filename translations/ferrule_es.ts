@@ -1953,6 +1953,11 @@
             <source>About %1 tries before and as many after would tell.</source>
             <translation>Unos %1 intentos antes y otros tantos después lo dirían.</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>in diamonds, in mm</comment>
+            <translation>%1 (%2)</translation>
+        </message>
     </context>
     <context>
         <name>EraseWords</name>
@@ -4551,10 +4556,6 @@
             <translation>Corte fino</translation>
         </message>
         <message>
-            <source>Foot-spot long cut</source>
-            <translation>Corte largo desde el punto de pie</translation>
-        </message>
-        <message>
             <source>Lag to the head rail</source>
             <translation>Arrime a la banda de cabecera</translation>
         </message>
@@ -4677,6 +4678,10 @@
         <message>
             <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
             <translation>%1 o más de %2 probarían por sí solas que no fue suerte.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Cortes largos desde el punto de pie</translation>
         </message>
     </context>
     <context>
@@ -9012,13 +9017,6 @@
             <source>Shots that were asked for</source>
             <translation>Tiros filtrados</translation>
         </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n tiro</numerusform>
-                <numerusform>%n tiros</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Tag</source>
             <translation>Etiqueta</translation>
@@ -9053,7 +9051,7 @@
         </message>
         <message>
             <source>Cut to the left or right</source>
-            <translation>Corte a izquierda o derecha</translation>
+            <translation>Corte a ambos lados</translation>
         </message>
         <message>
             <source>Cut to the left</source>
@@ -9073,7 +9071,7 @@
         </message>
         <message>
             <source>Practice, match or lesson</source>
-            <translation>Práctica, partido o clase</translation>
+            <translation>Cualquier ocasión</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -9146,6 +9144,13 @@
         <message>
             <source>&amp;With</source>
             <translation>Contra &amp;quién</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln tiro</numerusform>
+                <numerusform>%Ln tiros</numerusform>
+            </translation>
         </message>
     </context>
     <context>

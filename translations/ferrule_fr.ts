@@ -1953,6 +1953,11 @@
             <source>About %1 tries before and as many after would tell.</source>
             <translation>Environ %1 essais avant et autant après trancheraient.</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>in diamonds, in mm</comment>
+            <translation>%1 (%2)</translation>
+        </message>
     </context>
     <context>
         <name>EraseWords</name>
@@ -4551,10 +4556,6 @@
             <translation>Coupe fine</translation>
         </message>
         <message>
-            <source>Foot-spot long cut</source>
-            <translation>Longue coupe depuis la mouche de pied</translation>
-        </message>
-        <message>
             <source>Lag to the head rail</source>
             <translation>Tirage vers la bande de tête</translation>
         </message>
@@ -4677,6 +4678,10 @@
         <message>
             <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
             <translation>%1 ou plus sur %2 prouveraient à elles seules que ce n’est pas de la chance.</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>Longues coupes depuis la mouche de pied</translation>
         </message>
     </context>
     <context>
@@ -9012,13 +9017,6 @@
             <source>Shots that were asked for</source>
             <translation>Coups recherchés</translation>
         </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n coup</numerusform>
-                <numerusform>%n coups</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Tag</source>
             <translation>Étiquette</translation>
@@ -9053,7 +9051,7 @@
         </message>
         <message>
             <source>Cut to the left or right</source>
-            <translation>Coupe à gauche ou à droite</translation>
+            <translation>Coupes des deux côtés</translation>
         </message>
         <message>
             <source>Cut to the left</source>
@@ -9073,7 +9071,7 @@
         </message>
         <message>
             <source>Practice, match or lesson</source>
-            <translation>Entraînement, match ou cours</translation>
+            <translation>Toute occasion</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -9141,11 +9139,18 @@
         </message>
         <message>
             <source>Whoever else played</source>
-            <translation>Peu importe qui jouait aussi</translation>
+            <translation>Avec n’importe qui</translation>
         </message>
         <message>
             <source>&amp;With</source>
             <translation>&amp;Face à</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln coup</numerusform>
+                <numerusform>%Ln coups</numerusform>
+            </translation>
         </message>
     </context>
     <context>

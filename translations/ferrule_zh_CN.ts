@@ -446,7 +446,7 @@
         </message>
         <message>
             <source>Put the balls where a photo of the table's camera shows them</source>
-            <translation>按球台摄像机拍的照片摆放各球</translation>
+            <translation>按球台相机拍的照片摆放各球</translation>
         </message>
         <message>
             <source>&amp;Correct the shot…</source>
@@ -618,7 +618,7 @@
         </message>
         <message>
             <source>Write the picture that Review shows as PNG, or the plan as SVG</source>
-            <translation>将回看中显示的画面存为PNG，俯视图也可存为SVG</translation>
+            <translation>将复盘中显示的画面存为PNG，俯视图也可存为SVG</translation>
         </message>
         <message>
             <source>Save a &amp;clip…</source>
@@ -626,7 +626,7 @@
         </message>
         <message>
             <source>Write the shot in Review as a short film</source>
-            <translation>将回看中的这一杆存为短片</translation>
+            <translation>将复盘中的这一杆存为短片</translation>
         </message>
         <message>
             <source>&amp;Compare shots</source>
@@ -1484,7 +1484,7 @@
         </message>
         <message>
             <source>From behind the head string to the foot cushion and back. The cue ball rests within half a diamond of the head cushion.</source>
-            <translation>从开球线后打到置球端库边再弹回。母球停在距开球端库边半个星位以内。</translation>
+            <translation>从开球线后打到置球端库边再弹回。母球停在距开球端库边半个颗星以内。</translation>
         </message>
         <message>
             <source>Bare-table stop lines</source>
@@ -1500,7 +1500,7 @@
         </message>
         <message>
             <source>A full hit sends the object ball down the table; it rests within half a diamond of the foot cushion.</source>
-            <translation>正面撞击把目标球送向远端；它停在距置球端库边半个星位以内。</translation>
+            <translation>正面撞击把目标球送向远端；它停在距置球端库边半个颗星以内。</translation>
         </message>
         <message>
             <source>Cut fan</source>
@@ -1592,7 +1592,7 @@
         </message>
         <message>
             <source>Straight-back bank to the side</source>
-            <translation>反弹中袋</translation>
+            <translation>翻袋进中袋</translation>
         </message>
         <message>
             <source>The ball goes to the opposite long cushion and back into the side pocket. Note whether misses are long or short; pace changes the angle.</source>
@@ -1732,7 +1732,7 @@
         </message>
         <message>
             <source>zone at %1 diamonds along, %2 across</source>
-            <translation>区域在纵向%1、横向%2星位</translation>
+            <translation>区域在纵向%1、横向%2颗星</translation>
         </message>
         <message numerus="yes">
             <source>by way of %n cushion(s)</source>
@@ -1828,7 +1828,7 @@
         </message>
         <message>
             <source>%1: %2 diamonds along, %3 across</source>
-            <translation>%1：纵向%2星位，横向%3</translation>
+            <translation>%1：纵向%2颗星，横向%3</translation>
         </message>
         <message>
             <source>%1 from the head cushion</source>
@@ -1948,6 +1948,11 @@
             <source>About %1 tries before and as many after would tell.</source>
             <translation>之前和之后各约%1次才能分辨。</translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>in diamonds, in mm</comment>
+            <translation>%1（%2）</translation>
+        </message>
     </context>
     <context>
         <name>EraseWords</name>
@@ -2061,7 +2066,7 @@
         </message>
         <message>
             <source>Films: the files are yours and are deleted only when you ask for it</source>
-            <translation>影片：文件属于您，只有在您要求时才删除</translation>
+            <translation>视频：文件属于您，只有在您要求时才删除</translation>
         </message>
         <message>
             <source>%1 (others play in it too: it stays in the record)</source>
@@ -2467,7 +2472,7 @@
         </message>
         <message>
             <source>Deliveries on the target</source>
-            <translation>出杆靶图</translation>
+            <translation>出杆分布图</translation>
         </message>
         <message>
             <source>Miss map</source>
@@ -2970,15 +2975,15 @@
         </message>
         <message>
             <source>The picture is too dark: put more light on the table, or let the camera expose longer.</source>
-            <translation>画面太暗：增加球台照明，或延长摄像机曝光。</translation>
+            <translation>画面太暗：增加球台照明，或延长相机曝光。</translation>
         </message>
         <message>
             <source>Part of the picture is burnt out: dim the lamps, or let the camera expose for a shorter time.</source>
-            <translation>画面部分过曝：调暗灯光，或缩短摄像机曝光。</translation>
+            <translation>画面部分过曝：调暗灯光，或缩短相机曝光。</translation>
         </message>
         <message>
             <source>Fast balls become streaks: the camera exposes about %1 ms; with more light it can be shorter.</source>
-            <translation>快速球拖影：摄像机曝光约%1毫秒；光线更足时可以缩短。</translation>
+            <translation>快速球拖影：相机曝光约%1毫秒；光线更足时可以缩短。</translation>
         </message>
         <message>
             <source>Rig not checked at %1: %2</source>
@@ -3051,7 +3056,7 @@
         <message numerus="yes">
             <source>The camera moved %n time(s): shots during a move are doubtful.</source>
             <translation>
-                <numerusform>摄像机移动了 %n 次：移动期间的杆数据存疑。</numerusform>
+                <numerusform>相机移动了 %n 次：移动期间的杆数据存疑。</numerusform>
             </translation>
         </message>
         <message>
@@ -3326,7 +3331,7 @@
         </message>
         <message>
             <source>No film is kept of this person.</source>
-            <translation>不保存此人的影片。</translation>
+            <translation>不保存此人的视频。</translation>
         </message>
         <message>
             <source>Not known</source>
@@ -3350,11 +3355,11 @@
         </message>
         <message>
             <source>Film</source>
-            <translation>影片</translation>
+            <translation>视频</translation>
         </message>
         <message>
             <source>Film of a minor</source>
-            <translation>未成年人的影片</translation>
+            <translation>未成年人的视频</translation>
         </message>
         <message>
             <source>Handing on the report</source>
@@ -3565,7 +3570,7 @@
         </message>
         <message>
             <source>What is missing or has expired is said in words, with what follows: without consent no film is kept.</source>
-            <translation>缺少或到期的同意会用文字说明，并说明后果：没有同意就不保存影片。</translation>
+            <translation>缺少或到期的同意会用文字说明，并说明后果：没有同意就不保存视频。</translation>
         </message>
         <message>
             <source>Nothing leaves the list of consents: withdrawal, renewal and mistakes are lines of their own.</source>
@@ -3577,15 +3582,15 @@
         </message>
         <message>
             <source>From a film or live, what the referee cannot see is asked on the right: press the number of the answer.</source>
-            <translation>从视频或现场测量时，裁判看不到的会在右侧询问：按答案编号即可。</translation>
+            <translation>从视频或实时测量时，裁判看不到的会在右侧询问：按答案编号即可。</translation>
         </message>
         <message>
             <source>A live session can keep its film beside the record, of people whose consent is noted in Players.</source>
-            <translation>现场活动可在记录旁保存视频，仅限“球员”中记有同意的人。</translation>
+            <translation>实时活动可在记录旁保存视频，仅限“球员”中记有同意的人。</translation>
         </message>
         <message>
             <source>Once Set-up has made a rig, the camera says how far each ball is from its place.</source>
-            <translation>在“设置”中建立机位后，摄像机会显示各球与其位置的偏差。</translation>
+            <translation>在“设置”中建立机位后，相机会显示各球与其位置的偏差。</translation>
         </message>
         <message>
             <source>Hold a shot to set another one beside it, with what differs below.</source>
@@ -4524,10 +4529,6 @@
             <translation>薄球</translation>
         </message>
         <message>
-            <source>Foot-spot long cut</source>
-            <translation>置球点长台切球</translation>
-        </message>
-        <message>
             <source>Lag to the head rail</source>
             <translation>比球到开球端库边</translation>
         </message>
@@ -4650,6 +4651,10 @@
         <message>
             <source>%1 or more of %2 would prove by themselves that it was no luck.</source>
             <translation>%2次中达到%1次或更多，本身就能证明不是运气。</translation>
+        </message>
+        <message>
+            <source>Foot-spot long cuts</source>
+            <translation>置球点长台切球组</translation>
         </message>
     </context>
     <context>
@@ -5409,7 +5414,7 @@
         </message>
         <message>
             <source>Deliveries on the target</source>
-            <translation>出杆靶图</translation>
+            <translation>出杆分布图</translation>
         </message>
         <message>
             <source>aim: left – right</source>
@@ -5951,7 +5956,7 @@
         </message>
         <message>
             <source>Hang a camera or a projector over people only from fixings rated for the load, with a safety tether.</source>
-            <translation>在人的上方悬挂摄像机或投影仪，必须使用额定承重的固定件，并加装安全绳。</translation>
+            <translation>在人的上方悬挂相机或投影仪，必须使用额定承重的固定件，并加装安全绳。</translation>
         </message>
         <message>
             <source>Leave mains work to a licensed electrician; local codes come first.</source>
@@ -6052,7 +6057,7 @@
         <name>ferrule::CameraChoice</name>
         <message>
             <source>Camera</source>
-            <translation>摄像机</translation>
+            <translation>相机</translation>
         </message>
         <message>
             <source>Size and rate of the images</source>
@@ -6060,7 +6065,7 @@
         </message>
         <message>
             <source>Choose a film that stands in for the camera</source>
-            <translation>选择代替摄像机的视频</translation>
+            <translation>选择代替相机的视频</translation>
         </message>
         <message>
             <source>Films (*.mp4 *.mkv *.mov *.avi *.webm *.m4v);;All files (*)</source>
@@ -6068,11 +6073,11 @@
         </message>
         <message>
             <source>A film of this camera, played at its own pace</source>
-            <translation>此摄像机的视频，按原速播放</translation>
+            <translation>此相机的视频，按原速播放</translation>
         </message>
         <message>
             <source>Set the camera to a fixed focus and exposure: a whole number of mains periods against flicker, short enough that a fast ball is no streak. What set-up was made with must stay.</source>
-            <translation>请固定摄像机的对焦与曝光：曝光取市电周期的整数倍以防闪烁，并短到快球不拖影。设置时的状态必须保持不变。</translation>
+            <translation>请固定相机的对焦与曝光：曝光取市电周期的整数倍以防闪烁，并短到快球不拖影。设置时的状态必须保持不变。</translation>
         </message>
         <message>
             <source>The rig was made at %1 × %2; images of another size cannot be measured with it.</source>
@@ -6080,15 +6085,15 @@
         </message>
         <message>
             <source>A film in place of a camera</source>
-            <translation>用视频代替摄像机</translation>
+            <translation>用视频代替相机</translation>
         </message>
         <message>
             <source>No camera was found: connect one, or let a film stand in to try it.</source>
-            <translation>未找到摄像机：请连接一台，或用视频代替试用。</translation>
+            <translation>未找到相机：请连接一台，或用视频代替试用。</translation>
         </message>
         <message>
             <source>Everything happens as with a camera, also when measuring cannot keep up.</source>
-            <translation>一切与使用摄像机时相同，包括测量跟不上的情形。</translation>
+            <translation>一切与使用相机时相同，包括测量跟不上的情形。</translation>
         </message>
     </context>
     <context>
@@ -6143,18 +6148,18 @@
         </message>
         <message>
             <source>the camera's name</source>
-            <translation>摄像机名称</translation>
+            <translation>相机名称</translation>
         </message>
     </context>
     <context>
         <name>ferrule::CameraSource</name>
         <message>
             <source>The camera %1 sends no images (%2). Look at its cable, whether another program uses it, and whether this program may use cameras.</source>
-            <translation>摄像机 %1 没有图像（%2）。请检查连线、是否被其他程序占用，以及本程序是否有权使用摄像机。</translation>
+            <translation>相机 %1 没有图像（%2）。请检查连线、是否被其他程序占用，以及本程序是否有权使用相机。</translation>
         </message>
         <message>
             <source>The camera %1 is gone; what it saw until then is kept.</source>
-            <translation>摄像机 %1 已断开；此前看到的内容予以保留。</translation>
+            <translation>相机 %1 已断开；此前看到的内容予以保留。</translation>
         </message>
     </context>
     <context>
@@ -6733,7 +6738,7 @@
         </message>
         <message>
             <source>Delete the films of this player alone</source>
-            <translation>删除只有此球员的影片</translation>
+            <translation>删除只有此球员的视频</translation>
         </message>
         <message>
             <source>Delete the older copies</source>
@@ -7819,7 +7824,7 @@
         </message>
         <message>
             <source>Nobody is in %1 yet. Add a player first: name, groups and consent; then sessions and films know them by name.</source>
-            <translation>%1 中还没有人。请先添加一名球员：姓名、分组和同意；之后场次和影片就能按姓名识别。</translation>
+            <translation>%1 中还没有人。请先添加一名球员：姓名、分组和同意；之后场次和视频就能按姓名识别。</translation>
         </message>
         <message>
             <source>Every group</source>
@@ -8285,7 +8290,7 @@
         </message>
         <message>
             <source>This frame was measured live: nobody kept its film. The plan shows it.</source>
-            <translation>此局为现场测量：未保留视频。平面图予以显示。</translation>
+            <translation>此局为实时测量：未保留视频。平面图予以显示。</translation>
         </message>
         <message>
             <source>No guardian's consent to films that are handed on is noted for: %1.</source>
@@ -8361,7 +8366,7 @@
         </message>
         <message>
             <source>Measure the demo film</source>
-            <translation>测量演示影片</translation>
+            <translation>测量演示视频</translation>
         </message>
     </context>
     <context>
@@ -8396,7 +8401,7 @@
         </message>
         <message>
             <source>There is no rig yet. It tells where the camera sits over the table; Set-up makes one from a film or still.</source>
-            <translation>还没有机位。机位说明摄像机在球台上方的位置；可在设置中用视频或照片得出。</translation>
+            <translation>还没有机位。机位说明相机在球台上方的位置；可在设置中用视频或照片得出。</translation>
         </message>
         <message>
             <source>Make one in Set-&amp;up</source>
@@ -8665,7 +8670,7 @@
         </message>
         <message>
             <source>A photo needs the rig of the camera that took it: make one in Set-up first.</source>
-            <translation>照片需要拍摄它的摄像机的机位：请先在“设置”中建立。</translation>
+            <translation>照片需要拍摄它的相机的机位：请先在“设置”中建立。</translation>
         </message>
         <message>
             <source>Looking for the balls…</source>
@@ -8684,11 +8689,11 @@
         <name>ferrule::SetUpSection</name>
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
-            <translation>请先选择摄像机，或代替它的视频。</translation>
+            <translation>请先选择相机，或代替它的视频。</translation>
         </message>
         <message>
             <source>The camera needs its rig to see where balls lie: make one in Set-up first.</source>
-            <translation>摄像机需要机位才能看出球的位置：请先在“设置”中建立。</translation>
+            <translation>相机需要机位才能看出球的位置：请先在“设置”中建立。</translation>
         </message>
         <message>
             <source>Stop looking</source>
@@ -8972,12 +8977,6 @@
             <source>Shots that were asked for</source>
             <translation>筛选出的击球</translation>
         </message>
-        <message numerus="yes">
-            <source>%n shot(s)</source>
-            <translation>
-                <numerusform>%n杆</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Tag</source>
             <translation>标签</translation>
@@ -9106,6 +9105,12 @@
             <source>&amp;With</source>
             <translation>同场(&amp;W)</translation>
         </message>
+        <message numerus="yes">
+            <source>%Ln shot(s)</source>
+            <translation>
+                <numerusform>%Ln杆</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ferrule::ShotPanel</name>
@@ -9135,7 +9140,7 @@
         </message>
         <message>
             <source>not observable: %1</source>
-            <translation>看不出：%1</translation>
+            <translation>无法观测：%1</translation>
         </message>
         <message>
             <source>Only one direction of the offset can be seen: the band holds the tip point.</source>
@@ -9222,7 +9227,7 @@
         </message>
         <message>
             <source>The camera moved by %1 mm while this shot was played: its places are doubtful.</source>
-            <translation>打这一杆时摄像机移动了%1毫米：其位置存疑。</translation>
+            <translation>打这一杆时相机移动了%1毫米：其位置存疑。</translation>
         </message>
     </context>
     <context>
@@ -9271,7 +9276,7 @@
         <name>ferrule::StartForm</name>
         <message>
             <source>A session without a camera</source>
-            <translation>不用相机的场次</translation>
+            <translation>不使用相机的场次</translation>
         </message>
         <message>
             <source>Put the balls down, say what was played and what happened; the referee keeps turn and score.</source>
@@ -9391,7 +9396,7 @@
         </message>
         <message>
             <source>Choose the rig of this camera first; Set-up makes one from a film or still of the table.</source>
-            <translation>请先选择此摄像机的机位；设置可用球台的视频或照片得出。</translation>
+            <translation>请先选择此相机的机位；设置可用球台的视频或照片得出。</translation>
         </message>
         <message>
             <source>Choose the table first: the table.json that was measured, or a usual size such as 9ft.</source>
@@ -9399,7 +9404,7 @@
         </message>
         <message>
             <source>Live</source>
-            <translation>现场</translation>
+            <translation>实时</translation>
         </message>
         <message>
             <source>A session while it is played</source>
@@ -9407,15 +9412,15 @@
         </message>
         <message>
             <source>A camera looks on: every shot is measured and ruled as soon as the balls rest. Ask those who play before you film them.</source>
-            <translation>摄像机在旁观看：球一静止，每一杆即被测量和判定。拍摄前请征得球手同意。</translation>
+            <translation>相机在旁观看：球一静止，每一杆即被测量和判定。拍摄前请征得球手同意。</translation>
         </message>
         <message>
             <source>&amp;Camera</source>
-            <translation>摄像机(&amp;C)</translation>
+            <translation>相机(&amp;C)</translation>
         </message>
         <message>
             <source>Choose a camera first, or the film that stands in for one.</source>
-            <translation>请先选择摄像机，或代替它的视频。</translation>
+            <translation>请先选择相机，或代替它的视频。</translation>
         </message>
         <message>
             <source>&amp;Keep the film beside the record</source>

@@ -26,13 +26,6 @@ namespace {
 
 constexpr int kBetweenCounts_ms = 2000;
 
-/// Narrow panels hold long names: the box is as wide as its place, the list as its words.
-void keepNarrow(QComboBox* box) {
-  box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  box->setMinimumContentsLength(12);
-  box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-}
-
 }  // namespace
 
 DetailPanel::DetailPanel(DrillDesk& desk, QWidget* parent) : QWidget(parent), desk_(desk) {
@@ -78,19 +71,17 @@ QWidget* DetailPanel::makeBegin() {
   form->setContentsMargins(0, 0, 0, 0);
   form->setVerticalSpacing(8);
   form->setRowWrapPolicy(QFormLayout::WrapLongRows);
-  player_ = new QComboBox;
+  player_ = narrowBox();
   player_->setObjectName(QStringLiteral("runPlayer"));
   player_->setEditable(true);
   player_->setToolTip(tr("Whose run it is; may stay empty"));
-  keepNarrow(player_);
   form->addRow(tr("&Player"), player_);
-  table_ = new QComboBox;
+  table_ = narrowBox();
   table_->setObjectName(QStringLiteral("runTable"));
   table_->setEditable(true);
   for (const TableSize& size : tableSizes())
     table_->addItem(QString::fromUtf8(size.name));
   table_->setToolTip(tr("A usual size, or the path of a table file"));
-  keepNarrow(table_);
   connect(table_, &QComboBox::textActivated, this, [this] { takeTable(); });
   connect(table_->lineEdit(), &QLineEdit::editingFinished, this, [this] { takeTable(); });
   form->addRow(tr("&Table"), table_);
@@ -117,10 +108,9 @@ QWidget* DetailPanel::makeCount() {
   column->setSpacing(8);
   auto* words = new QLabel(tr("Or find the tries in a session that was recorded:"));
   words->setWordWrap(true);
-  session_ = new QComboBox;
+  session_ = narrowBox();
   session_->setObjectName(QStringLiteral("countedSession"));
   session_->setAccessibleName(tr("Recorded session"));
-  keepNarrow(session_);
   count_ = namedButton(tr("Count its tries"), "countSession");
   connect(count_, &QPushButton::clicked, this, [this] {
     if (session_->currentIndex() >= 0) desk_.countSession(SessionId{session_->currentData().toLongLong()});

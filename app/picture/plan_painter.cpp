@@ -3,6 +3,7 @@
 
 #include <QtMath>
 #include <cmath>
+#include <numbers>
 
 #include "app/picture/coverage.h"
 
@@ -31,6 +32,9 @@ void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapp
 
 namespace {
 
+/// Of the playing surface.
+constexpr double kMostFilled = 0.3;
+
 /// The outline has a casing and its full strength, whatever the cloth is; only what fills it lets the cloth through.
 void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
                   const Inks& inks, const QPen& pen, const QBrush& brush, double opacity) {
@@ -48,11 +52,15 @@ void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, con
   painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
   const double a = kEllipse95 * leave.along_m * mapping.scale();
   const double b = kEllipse95 * leave.across_m * mapping.scale();
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(brush);
-  painter.setOpacity(opacity);
-  painter.drawEllipse(QPointF(), a, b);
-  painter.setOpacity(1.0);
+  // Filled, a leave that may be anywhere would pass for a cloth of another colour.
+  const double surface = table.length_m * table.width_m * mapping.scale() * mapping.scale();
+  if (std::numbers::pi * a * b < kMostFilled * surface) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(brush);
+    painter.setOpacity(opacity);
+    painter.drawEllipse(QPointF(), a, b);
+    painter.setOpacity(1.0);
+  }
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(inks.casing, pen.widthF() + kCasing_px));
   painter.drawEllipse(QPointF(), a, b);

@@ -85,8 +85,8 @@ QString basisWords(const DataQuality& quality, const ReportWords& words) {
 }
 
 QString listedWords(const PlayedSession& session, const PlayedShot& shot, const ReportWords& words) {
-  return words.date(session.started_ms) + kDot + QString::fromStdString(session.name) + kDot +
-         words.numbers().whole(shot.number);
+  return words.numbers().whole(shot.number) + kDot + words.date(session.started_ms) + kDot +
+         QString::fromStdString(session.name);
 }
 
 }  // namespace ferrule

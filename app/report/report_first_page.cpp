@@ -170,7 +170,8 @@ class FirstPage {
     add(TextKind::Heading, tr("What we can be sure of"));
     for (const QString& sentence : stand)
       add(TextKind::Item, sentence);
-    if (stand.isEmpty()) add(TextKind::Item, tr("Nothing stands out beyond luck in this period."));
+    // Where nothing could be tested, nothing is said of luck.
+    if (stand.isEmpty() && !looked.isEmpty()) add(TextKind::Item, tr("Nothing stands out beyond luck in this period."));
     if (!looked.isEmpty()) {
       add(TextKind::Small, tr("Also looked at, and no more than luck: %1.").arg(listApart(looked)));
     }

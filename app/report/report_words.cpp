@@ -175,7 +175,7 @@ QString ReportWords::name(WorkDrill drill) const {
     case WorkDrill::ThinCut:
       return tr("Thin cut");
     case WorkDrill::LongCut:
-      return tr("Foot-spot long cut");
+      return tr("Foot-spot long cuts");
     case WorkDrill::Lag:
       return tr("Lag to the head rail");
     case WorkDrill::DrawBands:

@@ -16,6 +16,7 @@
 
 #include "app/window/card.h"
 #include "app/window/inks.h"
+#include "app/window/plain_parts.h"
 #include "app/window/vertical_scroll.h"
 #include "app/words/trade_words.h"
 #include "core/geometry/units.h"
@@ -28,6 +29,7 @@ namespace {
 constexpr double kMostCut_deg = 90.0;
 constexpr double kMostSpeed_mps = 15.0;
 constexpr int kMostMinutes = 600;
+constexpr int kRowSpacing_px = 3;
 constexpr int kLeastList_px = 120;
 constexpr double kMostProduct = 50.0;  ///< squares of a diamond: longer than any pot
 
@@ -87,20 +89,20 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
     widget->setAccessibleName(what);
     return widget;
   };
-  player_ = named(new QComboBox, "filterPlayer", tr("Player"));
+  player_ = named(narrowBox(), "filterPlayer", tr("Player"));
   player_->addItem(tr("Everybody"));
   form->addRow(tr("&Player"), player_);
-  group_ = named(new QComboBox, "filterGroup", tr("Which shots"));
+  group_ = named(narrowBox(), "filterGroup", tr("Which shots"));
   group_->addItem(tr("All shots"));
   for (const ShotGroup group : kShotGroups)
     group_->addItem(shotGroupWords(group), static_cast<int>(group));
   form->addRow(tr("Sho&ts"), group_);
-  side_ = named(new QComboBox, "filterSide", tr("Miss side"));
+  side_ = named(narrowBox(), "filterSide", tr("Miss side"));
   side_->addItem(tr("Thick or thin"));
   side_->addItem(tr("Too thick"), static_cast<int>(MissSide::Under));
   side_->addItem(tr("Too thin"), static_cast<int>(MissSide::Over));
   form->addRow(tr("Mi&ss side"), side_);
-  cutSide_ = named(new QComboBox, "filterCutSide", tr("Side of the cut"));
+  cutSide_ = named(narrowBox(), "filterCutSide", tr("Side of the cut"));
   cutSide_->addItem(tr("Cut to the left or right"));
   cutSide_->addItem(tr("Cut to the left"), static_cast<int>(CutSide::Left));
   cutSide_->addItem(tr("Cut to the right"), static_cast<int>(CutSide::Right));
@@ -134,32 +136,33 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   product_->setDecimals(0);
   product_->setKeyboardTracking(false);
   product_->setValue(kMostProduct);
+  product_->setSuffix(QStringLiteral(" \u25c7\u00b2"));
   product_->setToolTip(
       tr("Way of the cue ball times way of the object ball, in diamonds: of straight pots, 2 is short and 12 long"));
   form->addRow(tr("&Longest"), product_);
   connect(product_, &QDoubleSpinBox::valueChanged, this, &ShotFilter::changed);
-  pocket_ = named(new QComboBox, "filterPocket", tr("Pocket"));
+  pocket_ = named(narrowBox(), "filterPocket", tr("Pocket"));
   pocket_->addItem(tr("Every pocket"));
   for (const PocketName pocket : kPocketNames)
     pocket_->addItem(atStart(pocketWords(pocket)), static_cast<int>(pocket));
   form->addRow(tr("P&ocket"), pocket_);
-  game_ = named(new QComboBox, "filterGame", tr("Game"));
+  game_ = named(narrowBox(), "filterGame", tr("Game"));
   game_->addItem(tr("Every game"));
   for (const Game game : kGames) {
     const QString text = QString::fromUtf8(toText(game));
     game_->addItem(atStart(gameWords(text.toStdString())), text);
   }
   form->addRow(tr("&Game"), game_);
-  table_ = named(new QComboBox, "filterTable", tr("Table"));
+  table_ = named(narrowBox(), "filterTable", tr("Table"));
   table_->addItem(tr("Every table"));
   form->addRow(tr("Ta&ble"), table_);
-  opponent_ = named(new QComboBox, "filterOpponent", tr("Who else played"));
+  opponent_ = named(narrowBox(), "filterOpponent", tr("Who else played"));
   opponent_->addItem(tr("Whoever else played"));
   form->addRow(tr("&With"), opponent_);
-  tag_ = named(new QComboBox, "filterTag", tr("Tag"));
+  tag_ = named(narrowBox(), "filterTag", tr("Tag"));
   tag_->addItem(tr("With or without a tag"));
   form->addRow(tr("T&ag"), tag_);
-  occasion_ = named(new QComboBox, "filterOccasion", tr("Occasion"));
+  occasion_ = named(narrowBox(), "filterOccasion", tr("Occasion"));
   occasion_->addItem(tr("Practice, match or lesson"));
   occasion_->addItem(tr("Practice"), static_cast<int>(Occasion::Practice));
   occasion_->addItem(tr("Match"), static_cast<int>(Occasion::Match));
@@ -214,13 +217,16 @@ ShotFilter::ShotFilter(QWidget* parent) : QWidget(parent) {
   rows_->setEditTriggers(QAbstractItemView::NoEditTriggers);
   rows_->setFrameShape(QFrame::NoFrame);
   rows_->setTextElideMode(Qt::ElideRight);
+  rows_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  rows_->setSpacing(kRowSpacing_px);
   model_ = new QStringListModel(this);
   rows_->setModel(model_);
   rows_->setMinimumHeight(kLeastList_px);
   column->addWidget(rows_, 1);
 
-  for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, table_, opponent_, tag_, occasion_})
+  for (QComboBox* combo : {player_, group_, side_, cutSide_, pocket_, game_, table_, opponent_, tag_, occasion_}) {
     connect(combo, &QComboBox::currentIndexChanged, this, &ShotFilter::changed);
+  }
   connect(close, &QPushButton::clicked, this, &ShotFilter::closed);
   connect(rows_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
     if (index.isValid()) emit chosen(list_.shots[static_cast<std::size_t>(index.row())]);
@@ -254,8 +260,8 @@ void ShotFilter::setList(const ShotList& list) {
   QStringList rows;
   rows.reserve(static_cast<qsizetype>(list.shots.size()));
   for (const ListedShot& shot : list.shots)
-    rows << QStringLiteral("%1 \u00b7 %2").arg(shot.words, outcomeWords(shot.outcome));
-  const QString count = tr("%n shot(s)", nullptr, static_cast<int>(list.shots.size()));
+    rows << QStringLiteral("%1 \u00b7 %2").arg(outcomeWords(shot.outcome), shot.words);
+  const QString count = tr("%Ln shot(s)", nullptr, static_cast<int>(list.shots.size()));
   title_->setText(list.title.isEmpty() ? count : QStringLiteral("%1 (%2)").arg(list.title, count));
   model_->setStringList(rows);
   if (!rows.isEmpty()) rows_->setCurrentIndex(model_->index(0));

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QStyle>
 
+#include "app/window/frame_style.h"
 #include "app/window/inks.h"
 
 namespace ferrule {
@@ -25,6 +26,11 @@ bool isToolkitDefault(const QPalette& palette) {
 
 void applyAppearance(Appearance appearance) {
   const QPalette& system = systemPalette();
+  static const bool framed = [] {
+    QApplication::setStyle(new FrameStyle);
+    return true;
+  }();
+  Q_UNUSED(framed)
   switch (appearance) {
     case Appearance::Light:
       QApplication::setPalette(lightPalette());

@@ -38,7 +38,7 @@ QPalette paletteOf(const QColor& window, const QColor& base, const QColor& text,
   palette.setColor(QPalette::Base, base);
   palette.setColor(QPalette::AlternateBase, mixed(base, window, 0.5));
   palette.setColor(QPalette::ToolTipBase, base);
-  palette.setColor(QPalette::PlaceholderText, faint);
+  palette.setColor(QPalette::PlaceholderText, mixed(text, base, 0.38));
   palette.setColor(QPalette::BrightText, highlighted);
   palette.setColor(QPalette::Highlight, highlight);
   palette.setColor(QPalette::HighlightedText, highlighted);
@@ -119,7 +119,7 @@ QFont scaled(const QFont& font, double factor, bool bold) {
   } else {
     result.setPixelSize(std::max(10, static_cast<int>(std::lround(font.pixelSize() * factor))));
   }
-  if (bold) result.setWeight(QFont::DemiBold);
+  if (bold) result.setWeight(QFont::Bold);
   return result;
 }
 

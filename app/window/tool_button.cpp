@@ -2,6 +2,7 @@
 #include "app/window/tool_button.h"
 
 #include <QAction>
+#include <QRegularExpression>
 #include <QToolButton>
 
 namespace ferrule {
@@ -14,6 +15,9 @@ constexpr int kIcon_px = 18;
 
 QToolButton* toolButton(QAction* action) {
   auto* button = new QToolButton;
+  // Chinese writes the key's letter in brackets behind the words; without its underline it says nothing.
+  static const QRegularExpression kLetter(QStringLiteral("\\s*\\(&.\\)"));
+  if (action->text().contains(kLetter)) action->setIconText(QString(action->text()).remove(kLetter));
   button->setDefaultAction(action);
   button->setObjectName(action->objectName() + QStringLiteral("Button"));
   button->setIconSize({kIcon_px, kIcon_px});

@@ -296,7 +296,7 @@ QString placeSentence(const BallAt& ball, const MeasuredTable& measured, const N
                                        : DrillWords::tr("%1 from the foot cushion").arg(along);
   const QString widthWords =
       fromRight ? DrillWords::tr("%1 from the right").arg(across) : DrillWords::tr("%1 from the left").arg(across);
-  return QStringLiteral("%1 (%2, %3)").arg(diamonds, lengthWords, widthWords);
+  return DrillWords::tr("%1 (%2)", "in diamonds, in mm").arg(diamonds, listOf({lengthWords, widthWords}));
 }
 
 QString shareWords(const MetShare& share, const Numbers& numbers) {

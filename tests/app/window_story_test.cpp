@@ -18,6 +18,7 @@
 #include "app/review/shot_tree_model.h"
 #include "app/review/time_line.h"
 #include "app/setup/setup_place.h"
+#include "app/session/demo_session.h"
 #include "app/window/main_window.h"
 #include "app/window/window_call.h"
 #include "core/measure/measure.h"
@@ -123,8 +124,9 @@ void WindowStoryTest::anEmptyWindowSaysWhatToDo() {
 
 /// Nobody measured the demo before: its film is there alone.
 void WindowStoryTest::theDemosFilmIsMeasuredFromAnEmptyWindow() {
-  qputenv("XDG_DATA_HOME", folder_->filePath("data").toUtf8());
-  const auto restored = qScopeGuard([] { qunsetenv("XDG_DATA_HOME"); });
+  QStandardPaths::setTestModeEnabled(true);
+  const auto restored = qScopeGuard([] { QStandardPaths::setTestModeEnabled(false); });
+  QFile::remove(demoRecordPath());
   window_ = open({openRecordSource, openFilmFile, {}, FERRULE_SOURCE_DIR "/tests/data/clip"}, {});
   const auto click = [&](const char* name) {
     auto* button = find<QWidget>(name);
@@ -138,7 +140,7 @@ void WindowStoryTest::theDemosFilmIsMeasuredFromAnEmptyWindow() {
   QTRY_VERIFY(review().desk().shot() != nullptr);
   QCOMPARE(review().desk().shot()->reading.outcome, Outcome::Pot);
   QVERIFY(review().isVisible());
-  QVERIFY(QFile::exists(folder_->filePath("data/ferrule/demo.sqlite")));
+  QVERIFY(QFile::exists(demoRecordPath()));
 }
 
 /// As the demo is: a film that was measured, not a picture of one.
