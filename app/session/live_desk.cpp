@@ -8,6 +8,7 @@
 #include "app/session/film_words.h"
 #include "app/session/record_folder.h"
 #include "core/measure/film_permission.h"
+#include "core/measure/image_follower.h"
 #include "core/measure/plan_situation.h"
 #include "core/measure/record_entries.h"
 #include "core/vision/lean_watch.h"
