@@ -21,6 +21,7 @@
 #include "app/setup/figure_table.h"
 #include "app/setup/print_sheets.h"
 #include "app/setup/setup_words.h"
+#include "app/setup/still_camera.h"
 #include "app/words/error_sentence.h"
 #include "core/geometry/units.h"
 
@@ -54,6 +55,8 @@ LensPage::LensPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   setAcceptDrops(true);
   makeBoardForm();
   makeStills();
+  camera_ = new StillCamera(desk);
+  column()->addWidget(camera_);
   withoutBoard_ = new QCheckBox(tr("&No board: take the lens from the straightness of the cushions"));
   withoutBoard_->setObjectName(QStringLiteral("withoutBoard"));
   column()->addWidget(withoutBoard_);
@@ -271,6 +274,7 @@ void LensPage::refresh() {
   rulerAcross_->setValue(state.rulerAcross_mm);
   rulerDown_->setValue(state.rulerDown_mm);
   withoutBoard_->setChecked(state.withoutBoard);
+  camera_->refresh(numbers());
   showStills();
   showResult();
 }
