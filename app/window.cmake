@@ -58,6 +58,7 @@ add_library(ferrule_window STATIC
   progress/progress_place.cpp
   progress/progress_service.cpp
   progress/progress_words.cpp
+  projector/light_image.cpp
   projector/projector_desk.cpp
   projector/projector_row.cpp
   projector/projector_screen.cpp
