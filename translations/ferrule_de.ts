@@ -7172,10 +7172,6 @@
             <translation>innere Ecken, Felder zu</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>Marken</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Anzahl</translation>
         </message>
@@ -7342,6 +7338,10 @@
             <source>the board</source>
             <translation>Tafel</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marken</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesList</name>
@@ -7393,16 +7393,8 @@
             <translation>&amp;Wie sie gefunden wurden</translation>
         </message>
         <message>
-            <source>Put it &amp;here</source>
-            <translation>&amp;Hierher setzen</translation>
-        </message>
-        <message>
             <source>The sight or pocket counts where it shows (insert)</source>
             <translation>Der Diamant oder die Tasche zählt, wo sie angezeigt ist (Einfügen)</translation>
-        </message>
-        <message>
-            <source>It is not &amp;there</source>
-            <translation>Ist &amp;nicht da</translation>
         </message>
         <message>
             <source>The sight or pocket no longer counts (delete)</source>
@@ -7475,6 +7467,14 @@
         <message>
             <source>No sight was found; with them, places would be surer.</source>
             <translation>Kein Diamant wurde gefunden; mit ihnen wären die Orte sicherer.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>&amp;Hier zählen</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>Ist &amp;nicht da</translation>
         </message>
     </context>
     <context>
@@ -7623,7 +7623,7 @@
         </message>
         <message>
             <source>Cue ball a&amp;way</source>
-            <translation>Ab&amp;stand der Weißen</translation>
+            <translation>Abstan&amp;d der Weißen</translation>
         </message>
         <message>
             <source>Places that are off by so much</source>
@@ -9585,10 +9585,6 @@
     <context>
         <name>ferrule::StillCamera</name>
         <message>
-            <source>&amp;Take this still</source>
-            <translation>Diese Aufnahme n&amp;ehmen</translation>
-        </message>
-        <message>
             <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
             <translation>Keine Kamera ist gewählt; schließen Sie eine an, oder wählen Sie einen Film, der für sie einspringt.</translation>
         </message>
@@ -9652,6 +9648,10 @@
         <message>
             <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
             <translation>Oder hier aufnehmen: die Kamera laufen lassen, die Tafel davorhalten und überall dort eine Aufnahme machen, wo das Bild noch leer ist.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Diese A&amp;ufnahme nehmen</translation>
         </message>
     </context>
     <context>
@@ -9869,7 +9869,7 @@
         </message>
         <message>
             <source>The picture has the table's &amp;head at its</source>
-            <translation>Das Bild hat das &amp;Kopfende des Tisches</translation>
+            <translation>Das Bild hat das Kopfen&amp;de des Tisches</translation>
         </message>
         <message>
             <source>Side of the tags' black square</source>

@@ -7164,10 +7164,6 @@
             <translation>Juego de marcadores</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>marcadores</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Cantidades</translation>
         </message>
@@ -7342,6 +7338,10 @@
             <source>the board</source>
             <translation>tablero</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marcadores</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesList</name>
@@ -7390,19 +7390,11 @@
         </message>
         <message>
             <source>&amp;As they were found</source>
-            <translation>&amp;Como se encontraron</translation>
-        </message>
-        <message>
-            <source>Put it &amp;here</source>
-            <translation>Ponerla &amp;aquí</translation>
+            <translation>Como se &amp;encontraron</translation>
         </message>
         <message>
             <source>The sight or pocket counts where it shows (insert)</source>
             <translation>La mira o la tronera cuenta donde se muestra (insertar)</translation>
-        </message>
-        <message>
-            <source>It is not &amp;there</source>
-            <translation>&amp;No está</translation>
         </message>
         <message>
             <source>The sight or pocket no longer counts (delete)</source>
@@ -7475,6 +7467,14 @@
         <message>
             <source>No sight was found; with them, places would be surer.</source>
             <translation>No se encontró ninguna mira; con ellas, los lugares serían más seguros.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>Contarla &amp;aquí</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>&amp;No está</translation>
         </message>
     </context>
     <context>
@@ -8177,7 +8177,7 @@
         </message>
         <message>
             <source>A &amp;position file…</source>
-            <translation>Un archivo de &amp;posición…</translation>
+            <translation>Un archi&amp;vo de posición…</translation>
         </message>
         <message>
             <source>A position file</source>
@@ -9585,10 +9585,6 @@
     <context>
         <name>ferrule::StillCamera</name>
         <message>
-            <source>&amp;Take this still</source>
-            <translation>&amp;Tomar esta foto</translation>
-        </message>
-        <message>
             <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
             <translation>No hay cámara elegida; conecte una, o elija un video en su lugar.</translation>
         </message>
@@ -9652,6 +9648,10 @@
         <message>
             <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
             <translation>O tómelas aquí: deje correr la cámara, muéstrele el tablero y tome una foto donde la imagen aún esté vacía.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Tomar esta &amp;foto</translation>
         </message>
     </context>
     <context>

@@ -7164,10 +7164,6 @@
             <translation>Jeu de marqueurs</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>marqueurs</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Nombres</translation>
         </message>
@@ -7342,6 +7338,10 @@
             <source>the board</source>
             <translation>mire</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marqueurs</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesList</name>
@@ -7393,16 +7393,8 @@
             <translation>&amp;Telles qu’elles ont été trouvées</translation>
         </message>
         <message>
-            <source>Put it &amp;here</source>
-            <translation>Le placer &amp;ici</translation>
-        </message>
-        <message>
             <source>The sight or pocket counts where it shows (insert)</source>
             <translation>La mouche ou la poche compte là où elle est montrée (inser)</translation>
-        </message>
-        <message>
-            <source>It is not &amp;there</source>
-            <translation>&amp;N’y est pas</translation>
         </message>
         <message>
             <source>The sight or pocket no longer counts (delete)</source>
@@ -7475,6 +7467,14 @@
         <message>
             <source>No sight was found; with them, places would be surer.</source>
             <translation>Aucune mouche n’a été trouvée ; avec elles, les positions seraient plus sûres.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>La compter &amp;ici</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>&amp;N’y est pas</translation>
         </message>
     </context>
     <context>
@@ -9585,10 +9585,6 @@
     <context>
         <name>ferrule::StillCamera</name>
         <message>
-            <source>&amp;Take this still</source>
-            <translation>Prendre ce&amp;tte photo</translation>
-        </message>
-        <message>
             <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
             <translation>Aucune caméra n’est choisie ; branchez-en une, ou choisissez un film qui la remplace.</translation>
         </message>
@@ -9643,15 +9639,19 @@
         </message>
         <message>
             <source>Stop the ca&amp;mera</source>
-            <translation>Arrêter la ca&amp;méra</translation>
+            <translation>Arrêter la &amp;caméra</translation>
         </message>
         <message>
             <source>Look through the ca&amp;mera</source>
-            <translation>Regarder par la ca&amp;méra</translation>
+            <translation>Regarder par la &amp;caméra</translation>
         </message>
         <message>
             <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
             <translation>Ou prenez-les ici : laissez tourner la caméra, présentez-lui la mire, et prenez une photo partout où l’image est encore vide.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Prendre cette ph&amp;oto</translation>
         </message>
     </context>
     <context>

@@ -7132,10 +7132,6 @@
             <translation>码字典</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>码边长</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>格数</translation>
         </message>
@@ -7309,6 +7305,10 @@
             <source>the board</source>
             <translation>标定板</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>标记</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesList</name>
@@ -7360,16 +7360,8 @@
             <translation>恢复为找到的线条(&amp;A)</translation>
         </message>
         <message>
-            <source>Put it &amp;here</source>
-            <translation>放在这里(&amp;H)</translation>
-        </message>
-        <message>
             <source>The sight or pocket counts where it shows (insert)</source>
             <translation>该标记点或袋口按显示位置计入（插入键）</translation>
-        </message>
-        <message>
-            <source>It is not &amp;there</source>
-            <translation>不存在(&amp;T)</translation>
         </message>
         <message>
             <source>The sight or pocket no longer counts (delete)</source>
@@ -7439,6 +7431,14 @@
         <message>
             <source>No sight was found; with them, places would be surer.</source>
             <translation>未找到标记点；有了它们，位置会更可靠。</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>在这里计入(&amp;C)</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>不存在(&amp;N)</translation>
         </message>
     </context>
     <context>
@@ -9542,10 +9542,6 @@
     <context>
         <name>ferrule::StillCamera</name>
         <message>
-            <source>&amp;Take this still</source>
-            <translation>拍下这张(&amp;T)</translation>
-        </message>
-        <message>
             <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
             <translation>未选择摄像机；请连接一台，或选择一段代替它的视频。</translation>
         </message>
@@ -9609,6 +9605,10 @@
         <message>
             <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
             <translation>也可在此拍摄：让摄像机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>拍下这张(&amp;K)</translation>
         </message>
     </context>
     <context>

@@ -102,11 +102,15 @@ void LensPage::makeBoardForm() {
   counted_ = new QLabel;
   counts->addWidget(counted_);
   counts->addWidget(square_);
-  counts->addWidget(new QLabel(tr("markers")));
-  counts->addWidget(marker_);
-  counts->addWidget(dictionary_);
   counts->addStretch(1);
   form->addRow(tr("Counts"), counts);
+  // In a row of their own: in some languages all of it is wider than the window.
+  auto* markers = new QHBoxLayout;
+  markers->setSpacing(8);
+  markers->addWidget(marker_);
+  markers->addWidget(dictionary_);
+  markers->addStretch(1);
+  form->addRow(tr("Markers"), markers);
   auto* print = new QHBoxLayout;
   print->setSpacing(8);
   paper_ = new QComboBox;

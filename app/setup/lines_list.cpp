@@ -16,6 +16,7 @@ namespace ferrule {
 namespace {
 
 constexpr int kRowsShown = 7;
+constexpr int kLeastWidth_px = 280;
 
 }  // namespace
 
@@ -32,7 +33,9 @@ LinesList::LinesList(QWidget* parent) : QTableWidget(0, 3, parent) {
   setSelectionMode(QAbstractItemView::SingleSelection);
   setTabKeyNavigation(false);
   setShowGrid(false);
+  setWordWrap(false);
   setMinimumHeight(horizontalHeader()->sizeHint().height() + kRowsShown * kFigureRow_px + 4);
+  setMinimumWidth(kLeastWidth_px);
   connect(this, &QTableWidget::currentCellChanged, this, [this](int row) {
     if (row >= 0) emit thingChosen(static_cast<std::size_t>(row));
   });
@@ -42,9 +45,12 @@ void LinesList::put(int row, int column, const QString& words, bool number) {
   QTableWidgetItem* there = item(row, column);
   if (there == nullptr) {
     setFigure(this, row, column, words, number);
+    there = item(row, column);
   } else {
     there->setText(words);
   }
+  // Where the list is narrow, the whole of a long name.
+  there->setToolTip(words);
 }
 
 void LinesList::show(const LinesView& view, const std::vector<LineTrace>& lines, const std::vector<MarkSighting>& marks,

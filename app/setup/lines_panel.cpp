@@ -51,7 +51,13 @@ LinesPanel::LinesPanel(SetupDesk& desk, QWidget* parent) : QWidget(parent), desk
   words_->setWordWrap(true);
   column->addWidget(words_);
   view_ = new LinesView;
-  column->addWidget(view_, 1);
+  list_ = new LinesList;
+  // The picture keeps its proportions; what it leaves free beside it is the list's.
+  auto* pictures = new QHBoxLayout;
+  pictures->setSpacing(12);
+  pictures->addWidget(view_, 2);
+  pictures->addWidget(list_, 1);
+  column->addLayout(pictures, 1);
   handle_ = wrapped("linesHandle");
   column->addWidget(handle_);
   auto* row = new QHBoxLayout;
@@ -62,8 +68,6 @@ LinesPanel::LinesPanel(SetupDesk& desk, QWidget* parent) : QWidget(parent), desk
   column->addLayout(row);
   agree_ = wrapped("linesAgree");
   column->addWidget(agree_);
-  list_ = new LinesList;
-  column->addWidget(list_);
   connect(&desk_, &SetupDesk::linesFound, this, &LinesPanel::take);
   connect(view_, &LinesView::placed, this, &LinesPanel::place);
   connect(view_, &LinesView::marked, this, &LinesPanel::mark);
@@ -86,9 +90,9 @@ void LinesPanel::makeButtons() {
   };
   adjust_ = button("adjustLines", tr("Look at the &lines, adjust them by hand…"));
   asFound_ = button("linesAsFound", tr("&As they were found"));
-  putHere_ = button("putMarkHere", tr("Put it &here"));
+  putHere_ = button("putMarkHere", tr("&Count it here"));
   putHere_->setToolTip(tr("The sight or pocket counts where it shows (insert)"));
-  notThere_ = button("markNotThere", tr("It is not &there"));
+  notThere_ = button("markNotThere", tr("It is &not there"));
   notThere_->setToolTip(tr("The sight or pocket no longer counts (delete)"));
   auto* row = new QHBoxLayout;
   row->setSpacing(8);

@@ -6,6 +6,7 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -26,6 +27,9 @@ constexpr double kSightRadius_px = 6.0;
 constexpr double kPocketRadius_px = 9.0;
 constexpr double kChosenLarger_px = 2.0;
 constexpr double kGrab_px = 14.0;
+/// How many times the loupe enlarges: an edge to a quarter of a pixel; an opening so that all of its rim shows.
+constexpr double kEdge = 8.0;
+constexpr double kWholeOpening = 2.0;
 constexpr double kStep_px = 0.25;  ///< of the picture, by an arrow key
 constexpr double kLargeStep_px = 4.0;
 constexpr double kEndLeftOut_m = 0.06;
@@ -233,6 +237,21 @@ void LinesView::mouseReleaseEvent(QMouseEvent*) {
   update();
 }
 
+bool LinesView::event(QEvent* event) {
+  // The window's keys for stepping through a film are the ones that move a handle here.
+  if (event->type() == QEvent::ShortcutOverride && !isEmpty()) {
+    constexpr std::array kOurs{Qt::Key_Left,     Qt::Key_Right,  Qt::Key_Up,     Qt::Key_Down,
+                               Qt::Key_PageDown, Qt::Key_PageUp, Qt::Key_Delete, Qt::Key_Insert};
+    const auto* key = static_cast<QKeyEvent*>(event);
+    const bool plain = (key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
+    if (plain && std::ranges::find(kOurs, key->key()) != kOurs.end()) {
+      event->accept();
+      return true;
+    }
+  }
+  return QWidget::event(event);
+}
+
 void LinesView::keyPressEvent(QKeyEvent* event) {
   if (isEmpty()) return QWidget::keyPressEvent(event);
   const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? kLargeStep_px : kStep_px;
@@ -325,7 +344,9 @@ void LinesView::paintEvent(QPaintEvent*) {
   if (!dragging_ && !hasFocus()) return;
   const ImagePoint at = placeOf(handle_);
   const std::vector<ImagePoint> line = isNose(handle_) ? noses_[handle_ / kHandles].places : std::vector<ImagePoint>();
-  paintLoupe(painter, loupeBeside(screenFromImage(at), size()), picture_, at, line);
+  const ShownMark* mark = chosenMark();
+  const bool pocket = mark != nullptr && mark->mark.kind == MarkKind::Pocket;
+  paintLoupe(painter, loupeBeside(screenFromImage(at), size()), picture_, at, pocket ? kWholeOpening : kEdge, line);
 }
 
 }  // namespace ferrule

@@ -23,9 +23,9 @@ QRectF loupeBeside(QPointF place, QSizeF room) {
   return {beside(place.x(), room.width()), beside(place.y(), room.height()), kLoupe_px, kLoupe_px};
 }
 
-void paintLoupe(QPainter& painter, const QRectF& frame, const QImage& picture, ImagePoint at,
+void paintLoupe(QPainter& painter, const QRectF& frame, const QImage& picture, ImagePoint at, double magnified,
                 const std::vector<ImagePoint>& line) {
-  const double span = kLoupe_px / kMagnified;
+  const double span = kLoupe_px / magnified;
   painter.save();
   painter.setClipRect(frame);
   painter.fillRect(frame, Qt::black);
@@ -35,7 +35,7 @@ void paintLoupe(QPainter& painter, const QRectF& frame, const QImage& picture, I
   painter.setRenderHint(QPainter::Antialiasing);
   QPolygonF enlarged;
   for (const ImagePoint& place : line)
-    enlarged << frame.center() + QPointF(place.x - at.x, place.y - at.y) * kMagnified;
+    enlarged << frame.center() + QPointF(place.x - at.x, place.y - at.y) * magnified;
   const QPointF middle = frame.center();
   for (const auto& [ink, width] : {std::pair{Qt::black, 3.0}, std::pair{Qt::white, 1.2}}) {
     painter.setPen(QPen(ink, width));

@@ -37,7 +37,7 @@ StillCamera::StillCamera(SetupDesk& desk, QWidget* parent) : QWidget(parent), de
   camera_ = new CameraChoice;
   start_ = new QPushButton;
   start_->setObjectName(QStringLiteral("watchBoard"));
-  take_ = new QPushButton(tr("&Take this still"));
+  take_ = new QPushButton(tr("Ta&ke this still"));
   take_->setObjectName(QStringLiteral("takeStill"));
   words_ = new QLabel;
   words_->setObjectName(QStringLiteral("liveStillWords"));
@@ -144,6 +144,7 @@ void StillCamera::show(const std::shared_ptr<const LiveStill>& image) {
   view_->setImage(smallOf(image->picture), still.size, still.corners, faultOf(still).isEmpty());
   words_->setText(wordsOf(still));
   take_->setEnabled(true);
+  view_->show();
 }
 
 void StillCamera::take() {
@@ -171,6 +172,7 @@ void StillCamera::refresh(const Numbers& numbers) {
   showRunning();
   take_->setEnabled(last_ != nullptr);
   view_->setTaken(usableViews(desk_.stills()));
+  view_->setVisible(last_ != nullptr);
   if (!last_) {
     view_->clear();
     words_->setText(tr(

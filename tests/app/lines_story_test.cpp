@@ -145,6 +145,13 @@ void LinesStoryTest::aSightIsPutRightByHandAndTheFitSaysSo() {
   QCOMPARE(view->chosenThing(), std::size_t{6 + 4});
   const ShownMark before = *view->chosenMark();
   QVERIFY(view->accessibleDescription().contains("Sight 5 of 6 on the right rail, from the head"));
+  // Whatever the window's own shortcuts are, these keys are the picture's.
+  for (const int key : {Qt::Key_Delete, Qt::Key_Insert, Qt::Key_PageUp, Qt::Key_PageDown, Qt::Key_Left, Qt::Key_Up}) {
+    QKeyEvent asked(QEvent::ShortcutOverride, key, Qt::NoModifier);
+    asked.ignore();
+    QCoreApplication::sendEvent(view, &asked);
+    QVERIFY(asked.isAccepted());
+  }
   QTest::keyClick(view, Qt::Key_Delete);
   QCOMPARE(desk().state().handMarks.size(), std::size_t{1});
   QVERIFY(!desk().state().handMarks.front().isThere);
