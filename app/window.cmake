@@ -58,6 +58,7 @@ add_library(ferrule_window STATIC
   progress/progress_place.cpp
   progress/progress_service.cpp
   progress/progress_words.cpp
+  projector/light_image.cpp
   projector/projector_desk.cpp
   projector/projector_row.cpp
   projector/projector_screen.cpp
@@ -147,10 +148,16 @@ add_library(ferrule_window STATIC
   setup/figure_table.cpp
   setup/keep_page.cpp
   setup/lens_page.cpp
+  setup/lines_fitting.cpp
+  setup/lines_list.cpp
+  setup/lines_panel.cpp
   setup/lines_view.cpp
+  setup/loupe.cpp
   setup/made_rig.cpp
   setup/map_page.cpp
+  setup/mark_words.cpp
   setup/measure_picture.cpp
+  setup/picture_guess.cpp
   setup/print_sheets.cpp
   setup/projector_page.cpp
   setup/rig_in_use.cpp
@@ -162,6 +169,9 @@ add_library(ferrule_window STATIC
   setup/setup_state.cpp
   setup/setup_words.cpp
   setup/setup_work.cpp
+  setup/still_camera.cpp
+  setup/still_view.cpp
+  setup/still_watch.cpp
   setup/table_page.cpp
   setup/tags_page.cpp
   window/about_page.cpp
@@ -214,7 +224,7 @@ target_sources(ferrule_window PRIVATE
   review/tip_point_view.h session/answer_service.h session/ball_tray.h session/camera_choice.h session/film_desk.h session/film_page.h session/guest_bar.h session/guest_service.h session/hand_desk.h session/hand_service.h session/judge_service.h
   live/camera_source.h live/live_source.h live/paced_film.h session/live_desk.h session/live_page.h session/measured_shot_list.h session/measured_shots.h session/measuring_feed.h session/measuring_pictures.h session/path_field.h session/question_panel.h session/rig_choice.h session/session_light.h session/session_place.h
   session/start_form.h session/suggestion_desk.h session/suggestion_panel.h session/suggestion_searcher.h session/suggestion_service.h session/table_editor.h
-  projector/projector_desk.h projector/projector_row.h projector/projector_screen.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/lines_view.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/table_page.h setup/tags_page.h
+  projector/projector_desk.h projector/projector_row.h projector/projector_screen.h setup/camera_page.h setup/chain_row.h setup/check_page.h setup/coverage_view.h setup/error_map_view.h setup/keep_page.h setup/lens_page.h setup/lines_fitting.h setup/lines_list.h setup/lines_panel.h setup/lines_view.h setup/map_page.h setup/measure_picture.h setup/projector_page.h setup/rig_page.h setup/setup_desk.h setup/setup_page.h setup/setup_place.h setup/still_camera.h setup/still_view.h setup/still_watch.h setup/table_page.h setup/tags_page.h
   window/about_page.h window/actions.h window/background_job.h window/card.h window/frame_style.h window/help_page.h window/key_page.h window/main_window.h
   window/message_bar.h window/place.h
   window/place_list.h window/undo_row.h window/vertical_scroll.h window/window_host.h)

@@ -3009,6 +3009,30 @@
         </message>
     </context>
     <context>
+        <name>MarkWords</name>
+        <message>
+            <source>the %1 pocket</source>
+            <comment>a pocket's place</comment>
+            <translation>die Tasche %1</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the left rail, from the head</source>
+            <translation>Diamant %1 von %2 auf dem linken Rahmen, vom Kopf aus</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the right rail, from the head</source>
+            <translation>Diamant %1 von %2 auf dem rechten Rahmen, vom Kopf aus</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the foot rail, from the left</source>
+            <translation>Diamant %1 von %2 auf dem Rahmen am Fuß, von links</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the head rail, from the left</source>
+            <translation>Diamant %1 von %2 auf dem Rahmen am Kopf, von links</translation>
+        </message>
+    </context>
+    <context>
         <name>MeasuringWords</name>
         <message>
             <source>aim %1</source>
@@ -7204,10 +7228,6 @@
             <translation>innere Ecken, Felder zu</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>Marken</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Anzahl</translation>
         </message>
@@ -7374,17 +7394,175 @@
             <source>the board</source>
             <translation>Tafel</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marken</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesList</name>
+        <message>
+            <source>Noses, sights and pockets, and how far each is off</source>
+            <translation>Nasen, Diamanten und Taschen, und wie weit jede Stelle abweicht</translation>
+        </message>
+        <message>
+            <source>Nose, sight or pocket</source>
+            <translation>Nase, Diamant oder Tasche</translation>
+        </message>
+        <message>
+            <source>Known from</source>
+            <translation>Bekannt aus</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <translation>Weicht ab um</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>by hand</source>
+            <translation>von Hand</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>nicht gefunden</translation>
+        </message>
+        <message>
+            <source>the picture</source>
+            <translation>dem Bild</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <translation>nicht da</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesPanel</name>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>&amp;Linien ansehen und von Hand berichtigen…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>&amp;Wie sie gefunden wurden</translation>
+        </message>
+        <message>
+            <source>The sight or pocket counts where it shows (insert)</source>
+            <translation>Der Diamant oder die Tasche zählt, wo sie angezeigt ist (Einfügen)</translation>
+        </message>
+        <message>
+            <source>The sight or pocket no longer counts (delete)</source>
+            <translation>Der Diamant oder die Tasche zählt nicht mehr (Entfernen)</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>Linien wie gefunden</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1 von Hand gesetzt</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1 von Hand gesetzt</translation>
+        </message>
+        <message>
+            <source>%1 is not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1 ist nicht da</translation>
+        </message>
+        <message>
+            <source>&amp;Look for them again</source>
+            <translation>Noch einma&amp;l suchen</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, the sights and the pockets, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>Der Kamerastandort wird aus den Nasen der Banden, den Diamanten und den Taschen bestimmt, wie das Bild sie zeigt; wo etwas fehlt oder verwechselt ist, von Hand setzen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n place(s) are set by hand.</source>
+            <translation>
+                <numerusform>%n Stelle ist von Hand gesetzt.</numerusform>
+                <numerusform>%n Stellen sind von Hand gesetzt.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag a nose's handles to where its cloth ends above the bed, spread from end to end and a hand's breadth from the pockets; drag a sight's diamond onto its middle, a pocket's ring onto the middle of its opening. Arrow keys move what is chosen, page up and page down go from one to the next.</source>
+            <translation>Die Griffe einer Nase dorthin ziehen, wo ihr Tuch über der Spielfläche endet, von Ende zu Ende verteilt und eine Handbreit von den Taschen; die Raute eines Diamanten auf seine Mitte, den Ring einer Tasche auf die Mitte ihrer Öffnung. Pfeiltasten bewegen das Gewählte, Bild auf und Bild ab gehen von einem zum nächsten.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n Bande wurde nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
+                <numerusform>%n Banden wurden nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Working out how well they agree…</source>
+            <translation>Wird geprüft, wie gut sie zusammenpassen…</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>The noses agree to %1 (rms).</source>
+            <translation>Die Nasen stimmen auf %1 (Effektivwert) überein.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sight(s) agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</source>
+            <translation>
+                <numerusform>%n Diamant stimmt längs des Rahmens auf %1 (Effektivwert); am weitesten ab, um %2, liegt %3.</numerusform>
+                <numerusform>%n Diamanten stimmen längs der Rahmen auf %1 (Effektivwert); am weitesten ab, um %2, liegt %3.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No sight was found; with them, places would be surer.</source>
+            <translation>Kein Diamant wurde gefunden; mit ihnen wären die Orte sicherer.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>&amp;Hier zählen</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>Ist &amp;nicht da</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesView</name>
         <message>
-            <source>The cushions' noses in the film's picture</source>
-            <translation>Die Bandennasen im Bild des Films</translation>
-        </message>
-        <message>
             <source>%1, place %2 of %3</source>
             <comment>a cushion</comment>
             <translation>%1, Stelle %2 von %3</translation>
+        </message>
+        <message>
+            <source>The cushions' noses, the sights and the pockets in the film's picture</source>
+            <translation>Die Bandennasen, Diamanten und Taschen im Bild des Films</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <comment>a sight or pocket</comment>
+            <translation>gefunden</translation>
+        </message>
+        <message>
+            <source>placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>von Hand gesetzt</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>nicht da</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <comment>a sight or pocket</comment>
+            <translation>nicht gefunden</translation>
         </message>
     </context>
     <context>
@@ -7501,7 +7679,7 @@
         </message>
         <message>
             <source>Cue ball a&amp;way</source>
-            <translation>Ab&amp;stand der Weißen</translation>
+            <translation>Abstan&amp;d der Weißen</translation>
         </message>
         <message>
             <source>Places that are off by so much</source>
@@ -8503,10 +8681,6 @@
             <translation>noch kein Objektiv</translation>
         </message>
         <message>
-            <source>From %1, with %2 and the cushions.</source>
-            <translation>Aus %1, mit %2 und den Banden.</translation>
-        </message>
-        <message>
             <source>From %1, with %2 and the tags on the rails.</source>
             <translation>Aus %1, mit %2 und den Marken auf dem Rahmen.</translation>
         </message>
@@ -8567,43 +8741,8 @@
             <translation>%1 nach rechts</translation>
         </message>
         <message>
-            <source>Look at the &amp;lines, adjust them by hand…</source>
-            <translation>&amp;Linien ansehen und von Hand berichtigen…</translation>
-        </message>
-        <message>
-            <source>&amp;As they were found</source>
-            <translation>&amp;Wie sie gefunden wurden</translation>
-        </message>
-        <message>
-            <source>the lines as found</source>
-            <translation>Linien wie gefunden</translation>
-        </message>
-        <message>
-            <source>%1 placed by hand</source>
-            <comment>a cushion</comment>
-            <translation>%1 von Hand gesetzt</translation>
-        </message>
-        <message>
-            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
-            <translation>Der Kamerastandort wird aus den Nasen der Banden bestimmt, wie das Bild sie zeigt; wo eine fehlt oder verwechselt ist, von Hand setzen.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) are placed by hand.</source>
-            <translation>
-                <numerusform>%n Bande ist von Hand gesetzt.</numerusform>
-                <numerusform>%n Banden sind von Hand gesetzt.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
-            <translation>Die Griffe auf die Nase ziehen, wo das Tuch der Bande über der Spielfläche endet, oder mit den Pfeiltasten bewegen; Bild auf und Bild ab gehen von einem zum nächsten. Sie sollen von Ende zu Ende verteilt bleiben, eine Handbreit von den Taschen.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) were not found (dashed): place them.</source>
-            <translation>
-                <numerusform>%n Bande wurde nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
-                <numerusform>%n Banden wurden nicht gefunden (gestrichelt): von Hand setzen.</numerusform>
-            </translation>
+            <source>From %1, with %2, the cushions and the sights.</source>
+            <translation>Aus %1, mit %2, den Banden und den Diamanten.</translation>
         </message>
     </context>
     <context>
@@ -8662,6 +8801,24 @@
         <message>
             <source>After an interruption: show where balls must be put back</source>
             <translation>Nach einer Unterbrechung: zeigen, wohin Kugeln zurückgelegt werden müssen</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>a ball</comment>
+            <translation>nicht gesehen</translation>
+        </message>
+        <message>
+            <source>Every ball lies where it belongs.</source>
+            <translation>Jede Kugel liegt, wo sie hingehört.</translation>
+        </message>
+        <message>
+            <source>To be put back: %1.</source>
+            <comment>balls</comment>
+            <translation>Zurückzulegen: %1.</translation>
         </message>
     </context>
     <context>
@@ -8821,6 +8978,10 @@
         <message>
             <source>the projector</source>
             <translation>Projektor</translation>
+        </message>
+        <message>
+            <source>a still taken</source>
+            <translation>eine Aufnahme gemacht</translation>
         </message>
     </context>
     <context>
@@ -9482,6 +9643,85 @@
         </message>
     </context>
     <context>
+        <name>ferrule::StillCamera</name>
+        <message>
+            <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
+            <translation>Keine Kamera ist gewählt; schließen Sie eine an, oder wählen Sie einen Film, der für sie einspringt.</translation>
+        </message>
+        <message>
+            <source>Blurred: the board's edges are %1 px wide. Hold it still, or light it better.</source>
+            <translation>Unscharf: Die Kanten der Tafel sind %1 px breit. Ruhig halten oder besser beleuchten.</translation>
+        </message>
+        <message>
+            <source>The camera's image is mirrored; switch that off in the camera's own settings.</source>
+            <translation>Das Bild der Kamera ist gespiegelt; in den Einstellungen der Kamera abschalten.</translation>
+        </message>
+        <message>
+            <source>This print has the old layout, its first square light; print the board anew.</source>
+            <translation>Dieser Druck hat das alte Muster, mit hellem erstem Feld; Tafel neu drucken.</translation>
+        </message>
+        <message>
+            <source>The board is not seen; hold it so that most of its squares show.</source>
+            <translation>Die Tafel ist nicht zu sehen; so halten, dass die meisten Felder sichtbar sind.</translation>
+        </message>
+        <message>
+            <source>The board is where %1 has it already; move or tilt it.</source>
+            <translation>Die Tafel ist, wo %1 sie schon zeigt; bewegen oder neigen.</translation>
+        </message>
+        <message>
+            <source>The stills so far are %1 × %2 px and this image has %3 × %4 px; a lens belongs to one image size.</source>
+            <translation>Die Aufnahmen bisher haben %1 × %2 px, dieses Bild hat %3 × %4 px; ein Objektiv gehört zu einer Bildgröße.</translation>
+        </message>
+        <message>
+            <source>Sharp: the board's edges are %1 px wide.</source>
+            <translation>Scharf: Die Kanten der Tafel sind %1 px breit.</translation>
+        </message>
+        <message>
+            <source>The board is seen; it is too small in the picture to say how sharp it is.</source>
+            <translation>Die Tafel ist zu sehen; sie ist im Bild zu klein, um die Schärfe zu beurteilen.</translation>
+        </message>
+        <message>
+            <source>With it the board was in %1 % of the picture, after %2 %.</source>
+            <translation>Mit ihr war die Tafel in %1 % des Bildes, bisher in %2 %.</translation>
+        </message>
+        <message>
+            <source>The board was here before; the empty parts of the picture would gain more.</source>
+            <translation>Hier war die Tafel schon; in den leeren Teilen des Bildes brächte sie mehr.</translation>
+        </message>
+        <message>
+            <source>The board was changed; start the camera anew, so that it is looked for.</source>
+            <translation>Die Tafel wurde geändert; die Kamera neu starten, damit nach ihr gesucht wird.</translation>
+        </message>
+        <message>
+            <source>Not taken. %1</source>
+            <comment>a sentence that says why</comment>
+            <translation>Nicht genommen. %1</translation>
+        </message>
+        <message>
+            <source>Stop the ca&amp;mera</source>
+            <translation>Ka&amp;mera anhalten</translation>
+        </message>
+        <message>
+            <source>Look through the ca&amp;mera</source>
+            <translation>Durch die Ka&amp;mera sehen</translation>
+        </message>
+        <message>
+            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>Oder hier aufnehmen: die Kamera laufen lassen, die Tafel davorhalten und überall dort eine Aufnahme machen, wo das Bild noch leer ist.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Diese A&amp;ufnahme nehmen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StillView</name>
+        <message>
+            <source>What the camera sees of the board</source>
+            <translation>Was die Kamera von der Tafel sieht</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::SuggestionPanel</name>
         <message>
             <source>For whom a shot is suggested</source>
@@ -9689,7 +9929,7 @@
         </message>
         <message>
             <source>The picture has the table's &amp;head at its</source>
-            <translation>Das Bild hat das &amp;Kopfende des Tisches</translation>
+            <translation>Das Bild hat das Kopfen&amp;de des Tisches</translation>
         </message>
         <message>
             <source>Side of the tags' black square</source>
@@ -9837,6 +10077,10 @@
         <message>
             <source>tag %1, as measured</source>
             <translation>Marke %1, wie gemessen</translation>
+        </message>
+        <message>
+            <source>From its lines alone a table cannot be told from the same one turned end for end, seen in a mirror, or a twentieth larger or smaller: the head's side here, a picture that is not mirrored and the size in the step Table are taken on your word.</source>
+            <translation>An seinen Linien allein ist ein Tisch nicht von demselben zu unterscheiden, der umgedreht, im Spiegel gesehen oder ein Zwanzigstel größer oder kleiner ist: Die Seite des Kopfendes hier, ein nicht gespiegeltes Bild und die Größe im Schritt Tisch gelten auf Ihr Wort.</translation>
         </message>
     </context>
     <context>

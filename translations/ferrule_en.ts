@@ -267,6 +267,30 @@
         </message>
     </context>
     <context>
+        <name>ferrule::LinesPanel</name>
+        <message numerus="yes">
+            <source>%n place(s) are set by hand.</source>
+            <translation>
+                <numerusform>%n place is set by hand.</numerusform>
+                <numerusform>%n places are set by hand.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n cushion was not found (dashed): place it.</numerusform>
+                <numerusform>%n cushions were not found (dashed): place them.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sight(s) agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</source>
+            <translation>
+                <numerusform>%n sight agrees to %1 (rms) along its rail; furthest off, by %2, lies %3.</numerusform>
+                <numerusform>%n sights agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::QuestionPanel</name>
         <message numerus="yes">
             <source>%n more shot(s) wait for an answer.</source>
@@ -290,23 +314,6 @@
             <translation>
                 <numerusform>Suggestions worked out anew: %n shot.</numerusform>
                 <numerusform>Suggestions worked out anew: %n shots.</numerusform>
-            </translation>
-        </message>
-    </context>
-    <context>
-        <name>ferrule::RigPage</name>
-        <message numerus="yes">
-            <source>%n cushion(s) are placed by hand.</source>
-            <translation>
-                <numerusform>%n cushion is placed by hand.</numerusform>
-                <numerusform>%n cushions are placed by hand.</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) were not found (dashed): place them.</source>
-            <translation>
-                <numerusform>%n cushion was not found (dashed): place it.</numerusform>
-                <numerusform>%n cushions were not found (dashed): place them.</numerusform>
             </translation>
         </message>
     </context>

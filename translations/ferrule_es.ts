@@ -3009,6 +3009,30 @@
         </message>
     </context>
     <context>
+        <name>MarkWords</name>
+        <message>
+            <source>the %1 pocket</source>
+            <comment>a pocket's place</comment>
+            <translation>la tronera %1</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the left rail, from the head</source>
+            <translation>mira %1 de %2 en el marco izquierdo, desde la cabecera</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the right rail, from the head</source>
+            <translation>mira %1 de %2 en el marco derecho, desde la cabecera</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the foot rail, from the left</source>
+            <translation>mira %1 de %2 en el marco del pie, desde la izquierda</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the head rail, from the left</source>
+            <translation>mira %1 de %2 en el marco de cabecera, desde la izquierda</translation>
+        </message>
+    </context>
+    <context>
         <name>MeasuringWords</name>
         <message>
             <source>aim %1</source>
@@ -7196,10 +7220,6 @@
             <translation>Juego de marcadores</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>marcadores</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Cantidades</translation>
         </message>
@@ -7374,17 +7394,175 @@
             <source>the board</source>
             <translation>tablero</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marcadores</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesList</name>
+        <message>
+            <source>Noses, sights and pockets, and how far each is off</source>
+            <translation>Narices, miras y troneras, y cuánto se desvía cada una</translation>
+        </message>
+        <message>
+            <source>Nose, sight or pocket</source>
+            <translation>Nariz, mira o tronera</translation>
+        </message>
+        <message>
+            <source>Known from</source>
+            <translation>Conocido por</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <translation>Desvío</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>by hand</source>
+            <translation>a mano</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>no encontrado</translation>
+        </message>
+        <message>
+            <source>the picture</source>
+            <translation>la imagen</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <translation>no está</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesPanel</name>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>Ver las &amp;líneas, ajustarlas a mano…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>Como se &amp;encontraron</translation>
+        </message>
+        <message>
+            <source>The sight or pocket counts where it shows (insert)</source>
+            <translation>La mira o la tronera cuenta donde se muestra (insertar)</translation>
+        </message>
+        <message>
+            <source>The sight or pocket no longer counts (delete)</source>
+            <translation>La mira o la tronera ya no cuenta (suprimir)</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>líneas como se encontraron</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1: colocada a mano</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1: colocada a mano</translation>
+        </message>
+        <message>
+            <source>%1 is not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1: no está</translation>
+        </message>
+        <message>
+            <source>&amp;Look for them again</source>
+            <translation>Vo&amp;lver a buscarlas</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, the sights and the pockets, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>El montaje se calcula con las narices de las bandas, las miras y las troneras, como las muestra la imagen; donde falte una o esté confundida, colóquela a mano.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n place(s) are set by hand.</source>
+            <translation>
+                <numerusform>%n punto está colocado a mano.</numerusform>
+                <numerusform>%n puntos están colocados a mano.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag a nose's handles to where its cloth ends above the bed, spread from end to end and a hand's breadth from the pockets; drag a sight's diamond onto its middle, a pocket's ring onto the middle of its opening. Arrow keys move what is chosen, page up and page down go from one to the next.</source>
+            <translation>Arrastre los tiradores de una nariz hasta donde su paño termina sobre la mesa, repartidos de punta a punta y a un palmo de las troneras; el rombo de una mira hasta su centro, el anillo de una tronera hasta el centro de su boca. Las flechas mueven lo elegido; retroceder y avanzar página van de uno a otro.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n banda no se encontró (a trazos): colóquela.</numerusform>
+                <numerusform>%n bandas no se encontraron (a trazos): colóquelas.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Working out how well they agree…</source>
+            <translation>Calculando cuánto concuerdan…</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>The noses agree to %1 (rms).</source>
+            <translation>Las narices concuerdan en %1 (eficaz).</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sight(s) agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</source>
+            <translation>
+                <numerusform>%n mira concuerda en %1 (eficaz) a lo largo del marco; la más desviada, por %2: %3.</numerusform>
+                <numerusform>%n miras concuerdan en %1 (eficaz) a lo largo de los marcos; la más desviada, por %2: %3.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No sight was found; with them, places would be surer.</source>
+            <translation>No se encontró ninguna mira; con ellas, los lugares serían más seguros.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>Contarla &amp;aquí</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>&amp;No está</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesView</name>
         <message>
-            <source>The cushions' noses in the film's picture</source>
-            <translation>Las narices de las bandas en la imagen del video</translation>
-        </message>
-        <message>
             <source>%1, place %2 of %3</source>
             <comment>a cushion</comment>
             <translation>%1, punto %2 de %3</translation>
+        </message>
+        <message>
+            <source>The cushions' noses, the sights and the pockets in the film's picture</source>
+            <translation>Las narices de las bandas, las miras y las troneras en la imagen del video</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <comment>a sight or pocket</comment>
+            <translation>encontrada</translation>
+        </message>
+        <message>
+            <source>placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>colocada a mano</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>no está</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <comment>a sight or pocket</comment>
+            <translation>no encontrada</translation>
         </message>
     </context>
     <context>
@@ -8055,7 +8233,7 @@
         </message>
         <message>
             <source>A &amp;position file…</source>
-            <translation>Un archivo de &amp;posición…</translation>
+            <translation>Un archi&amp;vo de posición…</translation>
         </message>
         <message>
             <source>A position file</source>
@@ -8503,10 +8681,6 @@
             <translation>aún sin lente</translation>
         </message>
         <message>
-            <source>From %1, with %2 and the cushions.</source>
-            <translation>A partir de: %1, %2 y las bandas.</translation>
-        </message>
-        <message>
             <source>From %1, with %2 and the tags on the rails.</source>
             <translation>A partir de: %1, %2 y las marcas del marco.</translation>
         </message>
@@ -8567,43 +8741,8 @@
             <translation>Cuatro marcas y una lente sacada de un tablero lo llevan a cerca de 1 mm: unos %1 menos en la esquina.</translation>
         </message>
         <message>
-            <source>Look at the &amp;lines, adjust them by hand…</source>
-            <translation>Ver las &amp;líneas, ajustarlas a mano…</translation>
-        </message>
-        <message>
-            <source>&amp;As they were found</source>
-            <translation>&amp;Como se encontraron</translation>
-        </message>
-        <message>
-            <source>the lines as found</source>
-            <translation>líneas como se encontraron</translation>
-        </message>
-        <message>
-            <source>%1 placed by hand</source>
-            <comment>a cushion</comment>
-            <translation>%1: colocada a mano</translation>
-        </message>
-        <message>
-            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
-            <translation>El montaje se calcula con las narices de las bandas, como las muestra la imagen; donde falte una o esté confundida, colóquela a mano.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) are placed by hand.</source>
-            <translation>
-                <numerusform>%n banda está colocada a mano.</numerusform>
-                <numerusform>%n bandas están colocadas a mano.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
-            <translation>Arrastre los tiradores hasta la nariz, donde el paño de la banda termina sobre la mesa, o muévalos con las flechas; retroceder y avanzar página van de uno a otro. Manténgalos repartidos de punta a punta, a un palmo de las troneras.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) were not found (dashed): place them.</source>
-            <translation>
-                <numerusform>%n banda no se encontró (a trazos): colóquela.</numerusform>
-                <numerusform>%n bandas no se encontraron (a trazos): colóquelas.</numerusform>
-            </translation>
+            <source>From %1, with %2, the cushions and the sights.</source>
+            <translation>A partir de: %1, %2, las bandas y las miras.</translation>
         </message>
     </context>
     <context>
@@ -8662,6 +8801,24 @@
         <message>
             <source>After an interruption: show where balls must be put back</source>
             <translation>Tras una interrupción: mostrar dónde hay que reponer las bolas</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>a ball</comment>
+            <translation>no se ve</translation>
+        </message>
+        <message>
+            <source>Every ball lies where it belongs.</source>
+            <translation>Cada bola está en su lugar.</translation>
+        </message>
+        <message>
+            <source>To be put back: %1.</source>
+            <comment>balls</comment>
+            <translation>Por devolver a su lugar: %1.</translation>
         </message>
     </context>
     <context>
@@ -8821,6 +8978,10 @@
         <message>
             <source>the projector</source>
             <translation>proyector</translation>
+        </message>
+        <message>
+            <source>a still taken</source>
+            <translation>una foto tomada</translation>
         </message>
     </context>
     <context>
@@ -9482,6 +9643,85 @@
         </message>
     </context>
     <context>
+        <name>ferrule::StillCamera</name>
+        <message>
+            <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
+            <translation>No hay cámara elegida; conecte una, o elija un video en su lugar.</translation>
+        </message>
+        <message>
+            <source>Blurred: the board's edges are %1 px wide. Hold it still, or light it better.</source>
+            <translation>Borrosa: los bordes del tablero miden %1 px de ancho. Sosténgalo quieto, o ilumínelo mejor.</translation>
+        </message>
+        <message>
+            <source>The camera's image is mirrored; switch that off in the camera's own settings.</source>
+            <translation>La imagen de la cámara está en espejo; desactívelo en los ajustes de la cámara.</translation>
+        </message>
+        <message>
+            <source>This print has the old layout, its first square light; print the board anew.</source>
+            <translation>Esta impresión tiene el diseño antiguo, con la primera casilla clara; imprima otra vez el tablero.</translation>
+        </message>
+        <message>
+            <source>The board is not seen; hold it so that most of its squares show.</source>
+            <translation>No se ve el tablero; sosténgalo de modo que se vean casi todas sus casillas.</translation>
+        </message>
+        <message>
+            <source>The board is where %1 has it already; move or tilt it.</source>
+            <translation>El tablero está donde ya lo tiene %1; muévalo o inclínelo.</translation>
+        </message>
+        <message>
+            <source>The stills so far are %1 × %2 px and this image has %3 × %4 px; a lens belongs to one image size.</source>
+            <translation>Las fotos hasta ahora son de %1 × %2 px y esta imagen de %3 × %4 px; una lente corresponde a un solo tamaño de imagen.</translation>
+        </message>
+        <message>
+            <source>Sharp: the board's edges are %1 px wide.</source>
+            <translation>Nítida: los bordes del tablero miden %1 px de ancho.</translation>
+        </message>
+        <message>
+            <source>The board is seen; it is too small in the picture to say how sharp it is.</source>
+            <translation>Se ve el tablero; es demasiado pequeño en la imagen para juzgar la nitidez.</translation>
+        </message>
+        <message>
+            <source>With it the board was in %1 % of the picture, after %2 %.</source>
+            <translation>Con ella el tablero habrá estado en el %1 % de la imagen, antes en el %2 %.</translation>
+        </message>
+        <message>
+            <source>The board was here before; the empty parts of the picture would gain more.</source>
+            <translation>El tablero ya estuvo aquí; en las partes vacías de la imagen aportaría más.</translation>
+        </message>
+        <message>
+            <source>The board was changed; start the camera anew, so that it is looked for.</source>
+            <translation>Se cambió el tablero; reinicie la cámara para que se busque.</translation>
+        </message>
+        <message>
+            <source>Not taken. %1</source>
+            <comment>a sentence that says why</comment>
+            <translation>No tomada. %1</translation>
+        </message>
+        <message>
+            <source>Stop the ca&amp;mera</source>
+            <translation>Detener la cá&amp;mara</translation>
+        </message>
+        <message>
+            <source>Look through the ca&amp;mera</source>
+            <translation>Mirar por la cá&amp;mara</translation>
+        </message>
+        <message>
+            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>O tómelas aquí: deje correr la cámara, muéstrele el tablero y tome una foto donde la imagen aún esté vacía.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Tomar esta &amp;foto</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StillView</name>
+        <message>
+            <source>What the camera sees of the board</source>
+            <translation>Lo que la cámara ve del tablero</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::SuggestionPanel</name>
         <message>
             <source>For whom a shot is suggested</source>
@@ -9837,6 +10077,10 @@
         <message>
             <source>tag %1, as measured</source>
             <translation>marca %1, medida</translation>
+        </message>
+        <message>
+            <source>From its lines alone a table cannot be told from the same one turned end for end, seen in a mirror, or a twentieth larger or smaller: the head's side here, a picture that is not mirrored and the size in the step Table are taken on your word.</source>
+            <translation>Solo por sus líneas, una mesa no se distingue de la misma girada de punta a punta, vista en un espejo, o una vigésima parte mayor o menor: el lado de la cabecera aquí, una imagen sin espejo y el tamaño en el paso Mesa se toman bajo su palabra.</translation>
         </message>
     </context>
     <context>

@@ -3009,6 +3009,30 @@
         </message>
     </context>
     <context>
+        <name>MarkWords</name>
+        <message>
+            <source>the %1 pocket</source>
+            <comment>a pocket's place</comment>
+            <translation>la poche %1</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the left rail, from the head</source>
+            <translation>mouche %1 sur %2 du cadre gauche, depuis la tête</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the right rail, from the head</source>
+            <translation>mouche %1 sur %2 du cadre droit, depuis la tête</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the foot rail, from the left</source>
+            <translation>mouche %1 sur %2 du cadre de pied, depuis la gauche</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the head rail, from the left</source>
+            <translation>mouche %1 sur %2 du cadre de tête, depuis la gauche</translation>
+        </message>
+    </context>
+    <context>
         <name>MeasuringWords</name>
         <message>
             <source>aim %1</source>
@@ -7196,10 +7220,6 @@
             <translation>Jeu de marqueurs</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>marqueurs</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>Nombres</translation>
         </message>
@@ -7374,17 +7394,175 @@
             <source>the board</source>
             <translation>mire</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>Marqueurs</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesList</name>
+        <message>
+            <source>Noses, sights and pockets, and how far each is off</source>
+            <translation>Nez, mouches et poches, et l’écart de chacun</translation>
+        </message>
+        <message>
+            <source>Nose, sight or pocket</source>
+            <translation>Nez, mouche ou poche</translation>
+        </message>
+        <message>
+            <source>Known from</source>
+            <translation>Connu par</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <translation>Écart</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>by hand</source>
+            <translation>à la main</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>non trouvé</translation>
+        </message>
+        <message>
+            <source>the picture</source>
+            <translation>l’image</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <translation>absent</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesPanel</name>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>Voir les &amp;lignes, les ajuster à la main…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>&amp;Telles qu’elles ont été trouvées</translation>
+        </message>
+        <message>
+            <source>The sight or pocket counts where it shows (insert)</source>
+            <translation>La mouche ou la poche compte là où elle est montrée (inser)</translation>
+        </message>
+        <message>
+            <source>The sight or pocket no longer counts (delete)</source>
+            <translation>La mouche ou la poche ne compte plus (suppr)</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>lignes telles que trouvées</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>%1 : placée à la main</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1 : placée à la main</translation>
+        </message>
+        <message>
+            <source>%1 is not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>%1 : absente</translation>
+        </message>
+        <message>
+            <source>&amp;Look for them again</source>
+            <translation>Les chercher de nouveau (&amp;l)</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, the sights and the pockets, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>Le calage est fait d’après les nez des bandes, les mouches et les poches, tels que l’image les montre ; si l’un manque ou est confondu, placez-le à la main.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n place(s) are set by hand.</source>
+            <translation>
+                <numerusform>%n repère est placé à la main.</numerusform>
+                <numerusform>%n repères sont placés à la main.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag a nose's handles to where its cloth ends above the bed, spread from end to end and a hand's breadth from the pockets; drag a sight's diamond onto its middle, a pocket's ring onto the middle of its opening. Arrow keys move what is chosen, page up and page down go from one to the next.</source>
+            <translation>Glissez les poignées d’un nez là où son tapis finit au-dessus du plateau, réparties d’un bout à l’autre et à une largeur de main des poches ; glissez le losange d’une mouche sur son milieu, l’anneau d’une poche sur le milieu de son ouverture. Les flèches déplacent ce qui est choisi, page précédente et page suivante vont de l’un à l’autre.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>%n bande n’a pas été trouvée (en tirets) : placez-la.</numerusform>
+                <numerusform>%n bandes n’ont pas été trouvées (en tirets) : placez-les.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Working out how well they agree…</source>
+            <translation>Calcul de leur accord…</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>The noses agree to %1 (rms).</source>
+            <translation>Les nez concordent à %1 près (efficace).</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sight(s) agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</source>
+            <translation>
+                <numerusform>%n mouche concorde à %1 près (efficace) le long du cadre ; la plus écartée, de %2 : %3.</numerusform>
+                <numerusform>%n mouches concordent à %1 près (efficace) le long des cadres ; la plus écartée, de %2 : %3.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No sight was found; with them, places would be surer.</source>
+            <translation>Aucune mouche n’a été trouvée ; avec elles, les positions seraient plus sûres.</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>La compter &amp;ici</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>&amp;N’y est pas</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesView</name>
         <message>
-            <source>The cushions' noses in the film's picture</source>
-            <translation>Les nez des bandes dans l’image du film</translation>
-        </message>
-        <message>
             <source>%1, place %2 of %3</source>
             <comment>a cushion</comment>
             <translation>%1, point %2 sur %3</translation>
+        </message>
+        <message>
+            <source>The cushions' noses, the sights and the pockets in the film's picture</source>
+            <translation>Les nez des bandes, les mouches et les poches dans l’image du film</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <comment>a sight or pocket</comment>
+            <translation>trouvée</translation>
+        </message>
+        <message>
+            <source>placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>placée à la main</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>absente</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <comment>a sight or pocket</comment>
+            <translation>non trouvée</translation>
         </message>
     </context>
     <context>
@@ -8503,10 +8681,6 @@
             <translation>pas encore d’objectif</translation>
         </message>
         <message>
-            <source>From %1, with %2 and the cushions.</source>
-            <translation>Sources : %1, %2 et les bandes.</translation>
-        </message>
-        <message>
             <source>From %1, with %2 and the tags on the rails.</source>
             <translation>Sources : %1, %2 et les repères sur le cadre.</translation>
         </message>
@@ -8567,43 +8741,8 @@
             <translation>Quatre repères et un objectif étalonné sur une mire ramènent cela à environ 1 mm : quelque %1 de moins dans le coin.</translation>
         </message>
         <message>
-            <source>Look at the &amp;lines, adjust them by hand…</source>
-            <translation>Voir les &amp;lignes, les ajuster à la main…</translation>
-        </message>
-        <message>
-            <source>&amp;As they were found</source>
-            <translation>&amp;Telles qu’elles ont été trouvées</translation>
-        </message>
-        <message>
-            <source>the lines as found</source>
-            <translation>lignes telles que trouvées</translation>
-        </message>
-        <message>
-            <source>%1 placed by hand</source>
-            <comment>a cushion</comment>
-            <translation>%1 : placée à la main</translation>
-        </message>
-        <message>
-            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
-            <translation>Le calage est fait d’après les nez des bandes, tels que l’image les montre ; si l’un manque ou est confondu, placez-le à la main.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) are placed by hand.</source>
-            <translation>
-                <numerusform>%n bande est placée à la main.</numerusform>
-                <numerusform>%n bandes sont placées à la main.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
-            <translation>Glissez les poignées sur le nez, là où le tapis de la bande finit au-dessus du plateau, ou déplacez-les avec les flèches ; page précédente et page suivante vont de l’une à l’autre. Gardez-les réparties d’un bout à l’autre, à une largeur de main des poches.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) were not found (dashed): place them.</source>
-            <translation>
-                <numerusform>%n bande n’a pas été trouvée (en tirets) : placez-la.</numerusform>
-                <numerusform>%n bandes n’ont pas été trouvées (en tirets) : placez-les.</numerusform>
-            </translation>
+            <source>From %1, with %2, the cushions and the sights.</source>
+            <translation>Sources : %1, %2, les bandes et les mouches.</translation>
         </message>
     </context>
     <context>
@@ -8662,6 +8801,24 @@
         <message>
             <source>After an interruption: show where balls must be put back</source>
             <translation>Après une interruption : montrer où les billes doivent être remises</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>a ball</comment>
+            <translation>non vue</translation>
+        </message>
+        <message>
+            <source>Every ball lies where it belongs.</source>
+            <translation>Chaque bille est à sa place.</translation>
+        </message>
+        <message>
+            <source>To be put back: %1.</source>
+            <comment>balls</comment>
+            <translation>À remettre en place : %1.</translation>
         </message>
     </context>
     <context>
@@ -8821,6 +8978,10 @@
         <message>
             <source>the projector</source>
             <translation>projecteur</translation>
+        </message>
+        <message>
+            <source>a still taken</source>
+            <translation>une photo prise</translation>
         </message>
     </context>
     <context>
@@ -9482,6 +9643,85 @@
         </message>
     </context>
     <context>
+        <name>ferrule::StillCamera</name>
+        <message>
+            <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
+            <translation>Aucune caméra n’est choisie ; branchez-en une, ou choisissez un film qui la remplace.</translation>
+        </message>
+        <message>
+            <source>Blurred: the board's edges are %1 px wide. Hold it still, or light it better.</source>
+            <translation>Flou : les bords de la mire font %1 px de large. Tenez-la immobile, ou éclairez mieux.</translation>
+        </message>
+        <message>
+            <source>The camera's image is mirrored; switch that off in the camera's own settings.</source>
+            <translation>L’image de la caméra est en miroir ; désactivez-le dans les réglages de la caméra.</translation>
+        </message>
+        <message>
+            <source>This print has the old layout, its first square light; print the board anew.</source>
+            <translation>Cette impression a l’ancienne disposition, première case claire ; réimprimez la mire.</translation>
+        </message>
+        <message>
+            <source>The board is not seen; hold it so that most of its squares show.</source>
+            <translation>La mire n’est pas vue ; tenez-la de façon que la plupart de ses cases se voient.</translation>
+        </message>
+        <message>
+            <source>The board is where %1 has it already; move or tilt it.</source>
+            <translation>La mire est là où %1 l’a déjà ; déplacez-la ou inclinez-la.</translation>
+        </message>
+        <message>
+            <source>The stills so far are %1 × %2 px and this image has %3 × %4 px; a lens belongs to one image size.</source>
+            <translation>Les photos jusqu’ici font %1 × %2 px et cette image %3 × %4 px ; un objectif va avec une seule taille d’image.</translation>
+        </message>
+        <message>
+            <source>Sharp: the board's edges are %1 px wide.</source>
+            <translation>Net : les bords de la mire font %1 px de large.</translation>
+        </message>
+        <message>
+            <source>The board is seen; it is too small in the picture to say how sharp it is.</source>
+            <translation>La mire est vue ; elle est trop petite dans l’image pour juger de la netteté.</translation>
+        </message>
+        <message>
+            <source>With it the board was in %1 % of the picture, after %2 %.</source>
+            <translation>Avec elle, la mire aura été dans %1 % de l’image, contre %2 %.</translation>
+        </message>
+        <message>
+            <source>The board was here before; the empty parts of the picture would gain more.</source>
+            <translation>La mire est déjà passée ici ; les parties vides de l’image y gagneraient plus.</translation>
+        </message>
+        <message>
+            <source>The board was changed; start the camera anew, so that it is looked for.</source>
+            <translation>La mire a été changée ; relancez la caméra pour qu’elle soit cherchée.</translation>
+        </message>
+        <message>
+            <source>Not taken. %1</source>
+            <comment>a sentence that says why</comment>
+            <translation>Non prise. %1</translation>
+        </message>
+        <message>
+            <source>Stop the ca&amp;mera</source>
+            <translation>Arrêter la &amp;caméra</translation>
+        </message>
+        <message>
+            <source>Look through the ca&amp;mera</source>
+            <translation>Regarder par la &amp;caméra</translation>
+        </message>
+        <message>
+            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>Ou prenez-les ici : laissez tourner la caméra, présentez-lui la mire, et prenez une photo partout où l’image est encore vide.</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>Prendre cette ph&amp;oto</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StillView</name>
+        <message>
+            <source>What the camera sees of the board</source>
+            <translation>Ce que la caméra voit de la mire</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::SuggestionPanel</name>
         <message>
             <source>For whom a shot is suggested</source>
@@ -9837,6 +10077,10 @@
         <message>
             <source>tag %1, as measured</source>
             <translation>repère %1, mesuré</translation>
+        </message>
+        <message>
+            <source>From its lines alone a table cannot be told from the same one turned end for end, seen in a mirror, or a twentieth larger or smaller: the head's side here, a picture that is not mirrored and the size in the step Table are taken on your word.</source>
+            <translation>À ses seules lignes, une table ne se distingue pas de la même retournée bout pour bout, vue dans un miroir, ou plus grande ou plus petite d’un vingtième : le côté de la tête ici, une image non inversée et la taille à l’étape Table sont pris sur votre parole.</translation>
         </message>
     </context>
     <context>

@@ -3001,6 +3001,30 @@
         </message>
     </context>
     <context>
+        <name>MarkWords</name>
+        <message>
+            <source>the %1 pocket</source>
+            <comment>a pocket's place</comment>
+            <translation>%1</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the left rail, from the head</source>
+            <translation>左侧木边第%1个标记点（共%2个，从开球端数）</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the right rail, from the head</source>
+            <translation>右侧木边第%1个标记点（共%2个，从开球端数）</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the foot rail, from the left</source>
+            <translation>置球端木边第%1个标记点（共%2个，从左数）</translation>
+        </message>
+        <message>
+            <source>sight %1 of %2 on the head rail, from the left</source>
+            <translation>开球端木边第%1个标记点（共%2个，从左数）</translation>
+        </message>
+    </context>
+    <context>
         <name>MeasuringWords</name>
         <message>
             <source>aim %1</source>
@@ -7164,10 +7188,6 @@
             <translation>码字典</translation>
         </message>
         <message>
-            <source>markers</source>
-            <translation>码边长</translation>
-        </message>
-        <message>
             <source>Counts</source>
             <translation>格数</translation>
         </message>
@@ -7341,17 +7361,172 @@
             <source>the board</source>
             <translation>标定板</translation>
         </message>
+        <message>
+            <source>Markers</source>
+            <translation>标记</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesList</name>
+        <message>
+            <source>Noses, sights and pockets, and how far each is off</source>
+            <translation>库边前沿、标记点和袋口，以及各自的偏差</translation>
+        </message>
+        <message>
+            <source>Nose, sight or pocket</source>
+            <translation>前沿、标记点或袋口</translation>
+        </message>
+        <message>
+            <source>Known from</source>
+            <translation>来源</translation>
+        </message>
+        <message>
+            <source>Off by</source>
+            <translation>偏差</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>by hand</source>
+            <translation>手动</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <translation>未找到</translation>
+        </message>
+        <message>
+            <source>the picture</source>
+            <translation>画面</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <translation>不存在</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::LinesPanel</name>
+        <message>
+            <source>Look at the &amp;lines, adjust them by hand…</source>
+            <translation>查看线条并手动调整(&amp;L)…</translation>
+        </message>
+        <message>
+            <source>&amp;As they were found</source>
+            <translation>恢复为找到的线条(&amp;A)</translation>
+        </message>
+        <message>
+            <source>The sight or pocket counts where it shows (insert)</source>
+            <translation>该标记点或袋口按显示位置计入（插入键）</translation>
+        </message>
+        <message>
+            <source>The sight or pocket no longer counts (delete)</source>
+            <translation>该标记点或袋口不再计入（删除键）</translation>
+        </message>
+        <message>
+            <source>the lines as found</source>
+            <translation>恢复找到的线条</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a cushion</comment>
+            <translation>手动放置：%1</translation>
+        </message>
+        <message>
+            <source>%1 placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>手动放置：%1</translation>
+        </message>
+        <message>
+            <source>%1 is not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>不存在：%1</translation>
+        </message>
+        <message>
+            <source>&amp;Look for them again</source>
+            <translation>重新查找(&amp;L)</translation>
+        </message>
+        <message>
+            <source>The rig is made from the noses of the cushions, the sights and the pockets, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
+            <translation>机位由画面中显示的库边前沿、标记点和袋口求出；若有遗漏或误认，请手动放置。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n place(s) are set by hand.</source>
+            <translation>
+                <numerusform>有%n处为手动放置。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Drag a nose's handles to where its cloth ends above the bed, spread from end to end and a hand's breadth from the pockets; drag a sight's diamond onto its middle, a pocket's ring onto the middle of its opening. Arrow keys move what is chosen, page up and page down go from one to the next.</source>
+            <translation>把前沿的控制点拖到库边台呢在台面上方结束之处，从一端到另一端分布，离袋口一掌宽；把标记点的菱形拖到其中心，把袋口的圆环拖到开口的中心。方向键移动所选项，翻页键在各项之间切换。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n cushion(s) were not found (dashed): place them.</source>
+            <translation>
+                <numerusform>有%n条库边没有找到（虚线）：请手动放置。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Working out how well they agree…</source>
+            <translation>正在计算吻合程度…</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>The noses agree to %1 (rms).</source>
+            <translation>库边前沿吻合到%1（均方根）。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sight(s) agree to %1 (rms) along their rails; furthest off, by %2, lies %3.</source>
+            <translation>
+                <numerusform>%n个标记点沿木边吻合到%1（均方根）；偏差最大的相差%2：%3。</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No sight was found; with them, places would be surer.</source>
+            <translation>未找到标记点；有了它们，位置会更可靠。</translation>
+        </message>
+        <message>
+            <source>&amp;Count it here</source>
+            <translation>在这里计入(&amp;C)</translation>
+        </message>
+        <message>
+            <source>It is &amp;not there</source>
+            <translation>不存在(&amp;N)</translation>
+        </message>
     </context>
     <context>
         <name>ferrule::LinesView</name>
         <message>
-            <source>The cushions' noses in the film's picture</source>
-            <translation>视频画面中的库边前沿</translation>
-        </message>
-        <message>
             <source>%1, place %2 of %3</source>
             <comment>a cushion</comment>
             <translation>%1，第%2点，共%3点</translation>
+        </message>
+        <message>
+            <source>The cushions' noses, the sights and the pockets in the film's picture</source>
+            <translation>视频画面中的库边前沿、标记点和袋口</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <comment>a sight or pocket</comment>
+            <translation>已找到</translation>
+        </message>
+        <message>
+            <source>placed by hand</source>
+            <comment>a sight or pocket</comment>
+            <translation>手动放置</translation>
+        </message>
+        <message>
+            <source>not there</source>
+            <comment>a sight or pocket</comment>
+            <translation>不存在</translation>
+        </message>
+        <message>
+            <source>not found</source>
+            <comment>a sight or pocket</comment>
+            <translation>未找到</translation>
         </message>
     </context>
     <context>
@@ -8467,10 +8642,6 @@
             <translation>尚无镜头</translation>
         </message>
         <message>
-            <source>From %1, with %2 and the cushions.</source>
-            <translation>根据%1，使用%2和库边。</translation>
-        </message>
-        <message>
             <source>From %1, with %2 and the tags on the rails.</source>
             <translation>根据%1，使用%2和台边标记。</translation>
         </message>
@@ -8531,41 +8702,8 @@
             <translation>用四个标记加上标定板求出的镜头，误差可降到约1 mm：角落处约减小%1。</translation>
         </message>
         <message>
-            <source>Look at the &amp;lines, adjust them by hand…</source>
-            <translation>查看线条并手动调整(&amp;L)…</translation>
-        </message>
-        <message>
-            <source>&amp;As they were found</source>
-            <translation>恢复为找到的线条(&amp;A)</translation>
-        </message>
-        <message>
-            <source>the lines as found</source>
-            <translation>恢复找到的线条</translation>
-        </message>
-        <message>
-            <source>%1 placed by hand</source>
-            <comment>a cushion</comment>
-            <translation>手动放置：%1</translation>
-        </message>
-        <message>
-            <source>The rig is made from the noses of the cushions, as the picture shows them; where one is missed or mistaken, place it by hand.</source>
-            <translation>机位由画面中显示的库边前沿求出；若有遗漏或误认，请手动放置。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) are placed by hand.</source>
-            <translation>
-                <numerusform>%n条库边为手动放置。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with the arrow keys; page up and page down go from one to the next. Keep them spread from end to end, a hand's breadth from the pockets.</source>
-            <translation>把控制点拖到前沿上，即库边台呢在台面上方结束之处，或用方向键移动；翻页键在各点之间切换。请让各点从一端到另一端分布，离袋口一掌宽。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n cushion(s) were not found (dashed): place them.</source>
-            <translation>
-                <numerusform>有%n条库边没有找到（虚线）：请手动放置。</numerusform>
-            </translation>
+            <source>From %1, with %2, the cushions and the sights.</source>
+            <translation>根据%1，使用%2、库边和标记点。</translation>
         </message>
     </context>
     <context>
@@ -8624,6 +8762,24 @@
         <message>
             <source>After an interruption: show where balls must be put back</source>
             <translation>中断之后：显示球必须放回的位置</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>not seen</source>
+            <comment>a ball</comment>
+            <translation>未看到</translation>
+        </message>
+        <message>
+            <source>Every ball lies where it belongs.</source>
+            <translation>每颗球都在应在的位置。</translation>
+        </message>
+        <message>
+            <source>To be put back: %1.</source>
+            <comment>balls</comment>
+            <translation>需要放回：%1。</translation>
         </message>
     </context>
     <context>
@@ -8781,6 +8937,10 @@
         <message>
             <source>the projector</source>
             <translation>投影仪</translation>
+        </message>
+        <message>
+            <source>a still taken</source>
+            <translation>拍摄一张照片</translation>
         </message>
     </context>
     <context>
@@ -9440,6 +9600,85 @@
         </message>
     </context>
     <context>
+        <name>ferrule::StillCamera</name>
+        <message>
+            <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
+            <translation>未选择摄像机；请连接一台，或选择一段代替它的视频。</translation>
+        </message>
+        <message>
+            <source>Blurred: the board's edges are %1 px wide. Hold it still, or light it better.</source>
+            <translation>模糊：标定板的边缘宽%1像素。请拿稳，或改善照明。</translation>
+        </message>
+        <message>
+            <source>The camera's image is mirrored; switch that off in the camera's own settings.</source>
+            <translation>摄像机画面是镜像的；请在摄像机设置中关闭镜像。</translation>
+        </message>
+        <message>
+            <source>This print has the old layout, its first square light; print the board anew.</source>
+            <translation>这份打印件是旧版式，首格为浅色；请重新打印标定板。</translation>
+        </message>
+        <message>
+            <source>The board is not seen; hold it so that most of its squares show.</source>
+            <translation>看不到标定板；请让大部分方格可见。</translation>
+        </message>
+        <message>
+            <source>The board is where %1 has it already; move or tilt it.</source>
+            <translation>标定板的位置与%1相同；请移动或倾斜它。</translation>
+        </message>
+        <message>
+            <source>The stills so far are %1 × %2 px and this image has %3 × %4 px; a lens belongs to one image size.</source>
+            <translation>已有照片为%1 × %2像素，此画面为%3 × %4像素；一个镜头只对应一种图像尺寸。</translation>
+        </message>
+        <message>
+            <source>Sharp: the board's edges are %1 px wide.</source>
+            <translation>清晰：标定板的边缘宽%1像素。</translation>
+        </message>
+        <message>
+            <source>The board is seen; it is too small in the picture to say how sharp it is.</source>
+            <translation>看到标定板；它在画面中太小，无法判断清晰度。</translation>
+        </message>
+        <message>
+            <source>With it the board was in %1 % of the picture, after %2 %.</source>
+            <translation>加上这张，标定板覆盖画面的%1%，此前为%2%。</translation>
+        </message>
+        <message>
+            <source>The board was here before; the empty parts of the picture would gain more.</source>
+            <translation>标定板到过这里；放到画面的空白处收益更大。</translation>
+        </message>
+        <message>
+            <source>The board was changed; start the camera anew, so that it is looked for.</source>
+            <translation>标定板已更改；请重新启动摄像机以便查找它。</translation>
+        </message>
+        <message>
+            <source>Not taken. %1</source>
+            <comment>a sentence that says why</comment>
+            <translation>未拍下。%1</translation>
+        </message>
+        <message>
+            <source>Stop the ca&amp;mera</source>
+            <translation>停止摄像机(&amp;M)</translation>
+        </message>
+        <message>
+            <source>Look through the ca&amp;mera</source>
+            <translation>通过摄像机查看(&amp;M)</translation>
+        </message>
+        <message>
+            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>也可在此拍摄：让摄像机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke this still</source>
+            <translation>拍下这张(&amp;K)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ferrule::StillView</name>
+        <message>
+            <source>What the camera sees of the board</source>
+            <translation>摄像机看到的标定板</translation>
+        </message>
+    </context>
+    <context>
         <name>ferrule::SuggestionPanel</name>
         <message>
             <source>For whom a shot is suggested</source>
@@ -9794,6 +10033,10 @@
         <message>
             <source>tag %1, as measured</source>
             <translation>标记%1的测量值</translation>
+        </message>
+        <message>
+            <source>From its lines alone a table cannot be told from the same one turned end for end, seen in a mirror, or a twentieth larger or smaller: the head's side here, a picture that is not mirrored and the size in the step Table are taken on your word.</source>
+            <translation>仅凭线条，无法区分一张球台与它掉头、镜像或大小相差二十分之一的样子：此处的开球端方位、画面未镜像以及“球台”步骤中的尺寸都以您所说为准。</translation>
         </message>
     </context>
     <context>

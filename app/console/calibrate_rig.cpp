@@ -100,8 +100,15 @@ void printGain(const Call& call, const Rig& rig) {
 Result<Rig> rigOf(const Call& call, const JobControl& job) {
   const auto measured = measuredTableFrom(call.table);
   if (!measured) return tl::make_unexpected(measured.error());
-  return rigFromFilm({call.lens, call.table, *measured, call.film, call.noTags, kSides.at(call.head), {}, today()},
-                     job);
+  RigWanted wanted;
+  wanted.lensFile = call.lens;
+  wanted.table = call.table;
+  wanted.measured = *measured;
+  wanted.film = call.film;
+  wanted.withoutTags = call.noTags;
+  wanted.head = kSides.at(call.head);
+  wanted.date = today();
+  return rigFromFilm(wanted, job);
 }
 
 int run(const Call& call) {

@@ -190,6 +190,10 @@ QWidget* DrillsPlace::makeTable() {
   connect(setUp_, &SetUpSection::tableFound, this, [this](const QString& path) {
     if (desk_.run() == nullptr) detail_->putTable(path);
   });
+  // The camera that looks at the set-up sees who leans over the table.
+  connect(projector_, &ProjectorDesk::changed, this,
+          [this] { setUp_->watch().watchForPeople(!projector_->shown().isEmpty()); });
+  connect(&setUp_->watch(), &SetUpWatch::somebodyLeans, projector_, &ProjectorDesk::setSomebodyLeans);
   connect(setUp_, &SetUpSection::said, this, &DrillsPlace::tell);
   connect(setUp_, &SetUpSection::failed, this, [this](const Error& error) { tell(errorSentence(error)); });
   return middle;

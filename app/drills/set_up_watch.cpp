@@ -7,6 +7,7 @@
 #include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
 #include "core/measure/live_readings.h"
+#include "core/vision/lean_watch.h"
 
 namespace ferrule {
 
@@ -15,22 +16,39 @@ namespace {
 /// Whoever moves a ball by hand sees no more often where it lies.
 constexpr double kBetween_s = 0.2;
 
+/// Whoever hears of what the images show, on the thread that looks at them.
+struct Told {
+  std::function<void(Position)> balls;
+  std::function<void(bool)> leans;
+  std::shared_ptr<const std::atomic<bool>> watchesPeople;
+};
+
 /// Until the images end. Answers what went wrong.
 Result<void> watch(const std::string& rigFile, const std::string& tableFile, const std::string& camera,
-                   ImageQueue& images, const std::stop_token& stop, const std::function<void(Position)>& tell) {
+                   ImageQueue& images, const std::stop_token& stop, const Told& tell) {
   const auto rig = readRigFile(rigFile);
   if (!rig) return tl::make_unexpected(rig.error());
   const auto measured = measuredTableFrom(tableFile);
   if (!measured) return tl::make_unexpected(measured.error());
   LiveReadings source(images, *rig, *measured, stop);
+  source.keepPictures();
+  std::optional<LeanWatch> people;
   double told_s = -kBetween_s;
   while (const auto readings = source.next()) {
+    if (!*tell.watchesPeople) people.reset();
+    for (const ImageReading& reading : *readings) {
+      if (!*tell.watchesPeople) break;
+      const auto kept = source.picture(reading.image);
+      if (!kept) continue;
+      if (!people || people->rig() != kept->rig) people.emplace(kept->rig, *measured);
+      if (const auto leans = people->look(kept->picture)) tell.leans(*leans);
+    }
     if (readings->empty() || readings->back().time_s - told_s < kBetween_s) continue;
     told_s = readings->back().time_s;
     Position balls;
     for (const BallSample& ball : readings->back().balls)
       balls.push_back({ball.ball, ball.position});
-    tell(std::move(balls));
+    tell.balls(std::move(balls));
   }
   if (!source.misfit()) return {};
   return tl::make_unexpected(imageSizeMismatch(camera, *source.misfit(), rigFile, rig->lens.size));
@@ -55,15 +73,18 @@ void SetUpWatch::start(const QString& rig, const QString& table, std::shared_ptr
   });
   job_.start<Result<void>>(
       [this, rig = rig.toStdString(), table = table.toStdString(), name = source_->name().toStdString(),
-       images = images_](const JobControl& job) {
-        return watch(rig, table, name, *images, job.stop, [this, images](Position balls) {
+       images = images_, watches = watchesPeople_](const JobControl& job) {
+        const auto later = [this, images](auto say) {
           QMetaObject::invokeMethod(
               this,
-              [this, images, balls = std::move(balls)] {
-                if (images == images_) emit seen(balls);
+              [this, images, say] {
+                if (images == images_) say();
               },
               Qt::QueuedConnection);
-        });
+        };
+        return watch(rig, table, name, *images, job.stop,
+                     {[&](Position balls) { later([this, balls = std::move(balls)] { emit seen(balls); }); },
+                      [&](bool leans) { later([this, leans] { emit somebodyLeans(leans); }); }, watches});
       },
       [this](const Result<void>& done) {
         stop();
@@ -78,6 +99,8 @@ void SetUpWatch::stop() {
   source_->stop();
   images_->close();
   source_->disconnect(this);
+  // Nobody looks any more: light must not stay away for somebody who was seen last.
+  emit somebodyLeans(false);
   // It may be the source that called.
   QMetaObject::invokeMethod(
       this, [source = std::exchange(source_, nullptr)] {}, Qt::QueuedConnection);

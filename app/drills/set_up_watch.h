@@ -22,11 +22,14 @@ class SetUpWatch : public QObject {
   void start(const QString& rig, const QString& table, std::shared_ptr<LiveSource> source);
   void stop();
   [[nodiscard]] bool isRunning() const { return source_ != nullptr; }
+  /// Whether the pictures are to be asked who leans over the table; answered by somebodyLeans().
+  void watchForPeople(bool watches) { *watchesPeople_ = watches; }
 
  signals:
   void runningChanged();
   /// Some times a second.
   void seen(const ferrule::Position& balls);
+  void somebodyLeans(bool leans);
   /// It ended.
   void failed(const ferrule::Error& error);
   void said(const QString& sentence);
@@ -34,6 +37,7 @@ class SetUpWatch : public QObject {
  private:
   std::shared_ptr<LiveSource> source_;  ///< null while nothing is watched
   std::shared_ptr<ImageQueue> images_;
+  std::shared_ptr<std::atomic<bool>> watchesPeople_ = std::make_shared<std::atomic<bool>>(false);
   BackgroundJob job_;  ///< last: its thread ends before what it tells is gone
 };
 

@@ -9,7 +9,7 @@
 #include <QSettings>
 
 #include "app/console/position_call.h"
-#include "app/picture/image_of.h"
+#include "app/projector/light_image.h"
 #include "app/setup/rig_in_use.h"
 #include "app/words/error_sentence.h"
 
@@ -128,7 +128,7 @@ void ProjectorDesk::show(const QString& what, const LightDrawing& drawing, const
   }
   emit said({});
   open(screen);
-  job_.start<QImage>([projector, drawing](const JobControl&) { return imageOf(projectionPicture(projector, drawing)); },
+  job_.start<QImage>([projector, drawing](const JobControl&) { return lightImage(projector, drawing); },
                      [this, what](const QImage& picture) {
                        if (!isOpen()) return;
                        shown_ = what;

@@ -120,6 +120,7 @@ std::optional<PlayerLevel> LivePage::level() const {
 
 void LivePage::setNumbers(const Numbers& numbers) {
   numbers_ = numbers;
+  light_->setNumbers(numbers);
   refresh();
 }
 

@@ -21,6 +21,7 @@
 #include "app/setup/figure_table.h"
 #include "app/setup/print_sheets.h"
 #include "app/setup/setup_words.h"
+#include "app/setup/still_camera.h"
 #include "app/words/error_sentence.h"
 #include "core/geometry/units.h"
 
@@ -54,6 +55,8 @@ LensPage::LensPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
   setAcceptDrops(true);
   makeBoardForm();
   makeStills();
+  camera_ = new StillCamera(desk);
+  column()->addWidget(camera_);
   withoutBoard_ = new QCheckBox(tr("&No board: take the lens from the straightness of the cushions"));
   withoutBoard_->setObjectName(QStringLiteral("withoutBoard"));
   column()->addWidget(withoutBoard_);
@@ -99,11 +102,15 @@ void LensPage::makeBoardForm() {
   counted_ = new QLabel;
   counts->addWidget(counted_);
   counts->addWidget(square_);
-  counts->addWidget(new QLabel(tr("markers")));
-  counts->addWidget(marker_);
-  counts->addWidget(dictionary_);
   counts->addStretch(1);
   form->addRow(tr("Counts"), counts);
+  // In a row of their own: in some languages all of it is wider than the window.
+  auto* markers = new QHBoxLayout;
+  markers->setSpacing(8);
+  markers->addWidget(marker_);
+  markers->addWidget(dictionary_);
+  markers->addStretch(1);
+  form->addRow(tr("Markers"), markers);
   auto* print = new QHBoxLayout;
   print->setSpacing(8);
   paper_ = new QComboBox;
@@ -271,6 +278,7 @@ void LensPage::refresh() {
   rulerAcross_->setValue(state.rulerAcross_mm);
   rulerDown_->setValue(state.rulerDown_mm);
   withoutBoard_->setChecked(state.withoutBoard);
+  camera_->refresh(numbers());
   showStills();
   showResult();
 }

@@ -11,6 +11,7 @@ class QTableWidget;
 namespace ferrule {
 
 class CoverageView;
+class StillCamera;
 
 /// The board and its print, the stills of it, and the lens that they give.
 class LensPage : public SetupPage {
@@ -47,6 +48,7 @@ class LensPage : public SetupPage {
   QDoubleSpinBox* rulerDown_;
   QTableWidget* stills_;
   CoverageView* coverage_;
+  StillCamera* camera_;
   QLabel* covered_;
   QCheckBox* withoutBoard_;
   QLabel* result_;

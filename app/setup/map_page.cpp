@@ -83,6 +83,8 @@ QWidget* MapPage::makeShot() {
   objectY_ = millimetres("worthY", tr("The object ball, to the left"), -2500.0, 2500.0, 0);
   objectX_->setValue(600.0);
   objectY_->setValue(200.0);
+  // In some languages a row's words are longer than half of this narrow card.
+  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
   form->addRow(tr("Object ball &x"), objectX_);
   form->addRow(tr("Object ball &y"), objectY_);
   cut_ = new QDoubleSpinBox;

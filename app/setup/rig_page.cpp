@@ -10,7 +10,7 @@
 #include <algorithm>
 
 #include "app/setup/figure_table.h"
-#include "app/setup/lines_view.h"
+#include "app/setup/lines_panel.h"
 #include "app/words/joining.h"
 #include "app/words/trade_words.h"
 #include "core/camera/rig_calibration.h"
@@ -39,15 +39,6 @@ void fitRows(QTableWidget* table) {
   table->setFixedHeight(table->horizontalHeader()->sizeHint().height() + table->rowCount() * kFigureRow_px + 4);
 }
 
-/// What lines that were found in a picture belong to.
-QString linesKey(const SetupState& state) {
-  return QStringLiteral("%1\n%2\n%3\n%4")
-      .arg(state.film)
-      .arg(static_cast<int>(state.head))
-      .arg(state.measured.table.length_m)
-      .arg(state.measured.table.width_m);
-}
-
 }  // namespace
 
 RigPage::RigPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::Rig, parent) {
@@ -56,7 +47,8 @@ RigPage::RigPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::
   from_->setObjectName(QStringLiteral("rigFrom"));
   QPushButton* make = button("makeRig", tr("&Make the rig"));
   addButtons({make});
-  makeLines();
+  lines_ = new LinesPanel(desk);
+  column()->addWidget(lines_, 6);
   result_ = new QLabel;
   result_->setObjectName(QStringLiteral("rigResult"));
   result_->setWordWrap(true);
@@ -76,71 +68,14 @@ RigPage::RigPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep::
   RigPage::refresh();
 }
 
-void RigPage::makeLines() {
-  adjust_ = button("adjustLines", tr("Look at the &lines, adjust them by hand…"));
-  asFound_ = button("linesAsFound", tr("&As they were found"));
-  addButtons({adjust_, asFound_});
-  linesWords_ = addQuiet({});
-  linesWords_->setObjectName(QStringLiteral("linesWords"));
-  lines_ = new LinesView;
-  column()->addWidget(lines_, 6);
-  connect(adjust_, &QPushButton::clicked, &desk(), &SetupDesk::findLines);
-  connect(asFound_, &QPushButton::clicked, this,
-          [this] { desk().change(tr("the lines as found"), [](SetupState& state) { state.handLines.clear(); }); });
-  connect(&desk(), &SetupDesk::linesFound, this, [this](const QImage& picture, const std::vector<LineTrace>& lines) {
-    picture_ = picture;
-    found_ = lines;
-    foundIn_ = linesKey(desk().state());
-    showLines();
-    lines_->setFocus();
-  });
-  connect(lines_, &LinesView::placed, this, &RigPage::place);
-  connect(lines_, &LinesView::handleChosen, this, &RigPage::showLines);
-}
-
-void RigPage::place(const LineTrace& nose) {
-  desk().change(tr("%1 placed by hand", "a cushion").arg(cushionWords(nose.cushion)), [&](SetupState& state) {
-    std::erase_if(state.handLines, [&](const LineTrace& line) { return line.cushion == nose.cushion; });
-    state.handLines.push_back(nose);
-  });
-}
-
-void RigPage::showLines() {
-  const SetupState& state = desk().state();
-  const bool wanted = state.withoutTags;
-  const bool shown = wanted && !picture_.isNull() && foundIn_ == linesKey(state);
-  adjust_->setVisible(wanted && !shown);
-  asFound_->setVisible(wanted && !state.handLines.empty());
-  linesWords_->setVisible(wanted);
-  lines_->setVisible(shown);
-  if (!shown) {
-    lines_->clear();
-    linesWords_->setText(
-        state.handLines.empty()
-            ? tr("The rig is made from the noses of the cushions, as the picture shows them; where one is missed or "
-                 "mistaken, place it by hand.")
-            : tr("%n cushion(s) are placed by hand.", nullptr, static_cast<int>(state.handLines.size())));
-    return;
-  }
-  lines_->setLines(picture_, withHandLines(found_, state.handLines), state.measured.table, state.head);
-  QString words =
-      tr("Drag the handles onto the nose, where the cushion's cloth ends above the bed, or move them with "
-         "the arrow keys; page up and page down go from one to the next. Keep them spread from end to "
-         "end, a hand's breadth from the pockets.");
-  if (lines_->guesses() > 0) {
-    words += QLatin1Char(' ') + tr("%n cushion(s) were not found (dashed): place them.", nullptr, lines_->guesses());
-  }
-  linesWords_->setText(words + QLatin1Char('\n') + lines_->handleWords());
-}
-
 void RigPage::refresh() {
-  showLines();
+  lines_->refresh(numbers());
   const SetupState& state = desk().state();
   const QString film = state.film.isEmpty() ? tr("no film yet") : QFileInfo(state.film).fileName();
   const QString lens = state.withoutBoard     ? tr("the lens from the cushions")
                        : state.lens.isEmpty() ? tr("no lens yet")
                                               : QFileInfo(state.lens).fileName();
-  from_->setText(state.withoutTags ? tr("From %1, with %2 and the cushions.").arg(film, lens)
+  from_->setText(state.withoutTags ? tr("From %1, with %2, the cushions and the sights.").arg(film, lens)
                                    : tr("From %1, with %2 and the tags on the rails.").arg(film, lens));
   const auto& rig = desk().rig();
   for (QWidget* each : std::initializer_list<QWidget*>{tags_, noses_, gain_})

@@ -7,10 +7,10 @@ class QTableWidget;
 
 namespace ferrule {
 
-class LinesView;
+class LinesPanel;
 
-/// Makes the rig and says how well tags and cushions agree with it. Without tags, the lines that it is made from can be
-/// looked at under a loupe and placed by hand.
+/// Makes the rig and says how well tags and cushions agree with it. Without tags, the lines and marks that it is made
+/// from can be looked at under a loupe and placed by hand.
 class RigPage : public SetupPage {
   Q_OBJECT
  public:
@@ -18,18 +18,8 @@ class RigPage : public SetupPage {
   void refresh() override;
 
  private:
-  void makeLines();
-  void showLines();
-  void place(const LineTrace& nose);
-
   QLabel* from_;
-  QPushButton* adjust_;
-  QPushButton* asFound_;
-  QLabel* linesWords_;
-  LinesView* lines_;
-  QImage picture_;                ///< that the lines were found in
-  std::vector<LineTrace> found_;  ///< before a person placed any
-  QString foundIn_;               ///< the film, the head's side and the table that they belong to
+  LinesPanel* lines_;
   QLabel* result_;
   QTableWidget* tags_;
   QTableWidget* noses_;

@@ -22,7 +22,7 @@ bool sameTable(const SetupState& a, const SetupState& b) {
 
 bool sameWays(const SetupState& a, const SetupState& b) {
   return a.withoutTags == b.withoutTags && a.withoutBoard == b.withoutBoard && a.head == b.head && a.lens == b.lens &&
-         a.handLines == b.handLines;
+         a.handLines == b.handLines && a.handMarks == b.handMarks;
 }
 
 /// What was read of a set-up that was left.

@@ -8,6 +8,7 @@
 #include "app/setup/rig_in_use.h"
 #include "app/setup/setup_contents.h"
 #include "app/window/background_job.h"
+#include "core/vision/film_rig.h"
 
 namespace ferrule {
 
@@ -39,15 +40,21 @@ class SetupDesk : public QObject {
   void openTable(const QString& path);
   void look(const QString& film);
   void addStills(const QStringList& paths);
+  /// A still from a camera that runs: it becomes a file of the set-up, and counts as it was looked at. picture: 8-bit
+  /// BGR.
+  void takeStill(const cv::Mat& picture, BoardStill still);
   void removeStills(const std::vector<int>& rows);
   void calibrateLens();
   /// In place of the lens that was chosen before; the rig is void then.
   void useLensFile(const QString& path);
   /// On top of what the rig's chain holds: refused with core's own error when it holds a lens already.
   void addLensToChain(const QString& path);
-  /// Looks for the cushions' lines in the film, so that they can be adjusted by hand; answered by linesFound().
+  /// Looks for the cushions' lines and the marks in the film, so that they can be adjusted by hand; answered by
+  /// linesFound().
   void findLines();
   void makeRig();
+  /// What a rig would be made of as things stand. Errors: those of tableOf.
+  [[nodiscard]] Result<RigWanted> rigWanted() const;
   void check(const QString& film);
   /// The grid that is sent to the projector; false when it could not be kept.
   bool keepGrid(const ProjectorGrid& grid);
@@ -80,8 +87,9 @@ class SetupDesk : public QObject {
   void changed();
   /// One sentence; empty: nothing to say any more.
   void said(const QString& sentence);
-  /// The film's picture without what moves, and the lines that were found in it.
-  void linesFound(const QImage& picture, const std::vector<ferrule::LineTrace>& lines);
+  /// The film's picture without what moves, and the lines and marks that were found in it.
+  void linesFound(const QImage& picture, const std::vector<ferrule::LineTrace>& lines,
+                  const std::vector<ferrule::MarkSighting>& marks);
 
  private:
   struct Step {

@@ -64,6 +64,23 @@ std::optional<LineTrace> lineOf(const json& object) {
   return line;
 }
 
+json jsonOf(const HandMark& said) {
+  return {{"kind", said.mark.kind == MarkKind::Sight ? "sight" : "pocket"},
+          {"number", said.mark.number},
+          {"there", said.isThere},
+          {"place_px", {said.place.x, said.place.y}}};
+}
+
+/// Nothing for a mark that no table has.
+std::optional<HandMark> markOf(const json& object) {
+  HandMark said;
+  said.mark = {object.at("kind") == "sight" ? MarkKind::Sight : MarkKind::Pocket, object.at("number").get<int>()};
+  said.isThere = object.at("there").get<bool>();
+  said.place = {object.at("place_px").at(0).get<double>(), object.at("place_px").at(1).get<double>()};
+  const auto all = tableMarks();
+  return std::ranges::find(all, said.mark) == all.end() ? std::nullopt : std::optional(said);
+}
+
 double tableFileDigits(double length_m) {
   return std::round(100.0 * millimetresFromMetres(length_m)) / 100.0;
 }
@@ -147,6 +164,9 @@ std::string setupText(const SetupState& state) {
   json lines = json::array();
   for (const LineTrace& line : state.handLines)
     lines.push_back(jsonOf(line));
+  json marks = json::array();
+  for (const HandMark& said : state.handMarks)
+    marks.push_back(jsonOf(said));
   MeasuredTable bare = state.measured;
   bare.tags.clear();
   const json object{{"format", kFormat},
@@ -168,6 +188,7 @@ std::string setupText(const SetupState& state) {
                     {"tag_height_mm", state.tagHeight_mm},
                     {"tags", std::move(tags)},
                     {"lines", std::move(lines)},
+                    {"marks", std::move(marks)},
                     {"rig", state.rig.toStdString()},
                     {"folder", state.folder.toStdString()}};
   return object.dump(2) + "\n";
@@ -206,6 +227,9 @@ std::optional<SetupState> setupFromText(const std::string& text) {
     // Set-ups that were kept before lines could be placed by hand have none.
     for (const json& line : object.value("lines", json::array())) {
       if (auto read = lineOf(line)) state.handLines.push_back(std::move(*read));
+    }
+    for (const json& said : object.value("marks", json::array())) {
+      if (auto read = markOf(said)) state.handMarks.push_back(*read);
     }
     state.rig = words("rig");
     state.folder = words("folder");

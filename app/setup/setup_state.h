@@ -10,6 +10,7 @@
 #include "core/camera/board.h"
 #include "core/table/measured_table.h"
 #include "core/vision/line_survey.h"
+#include "core/vision/mark_survey.h"
 
 namespace ferrule {
 
@@ -48,6 +49,7 @@ struct SetupState {
   double tagHeight_mm = 38.0;
   std::vector<TagEntry> tags{{0, {}, {}}, {1, {}, {}}, {2, {}, {}}, {3, {}, {}}};
   std::vector<LineTrace> handLines;  ///< placed by hand in the film's picture, in place of those found
+  std::vector<HandMark> handMarks;   ///< what a person said of sights and pockets there
   QString rig;                       ///< the rig file; empty: none yet
   QString folder;                    ///< where the files were saved; empty: not yet
 

@@ -51,7 +51,10 @@ void SetupDesk::look(const QString& film) {
                                  emit said({});
                                  change(tr("the film"), [&](SetupState& state) {
                                    // Lines were placed in the picture of the film before.
-                                   if (state.film != film) state.handLines.clear();
+                                   if (state.film != film) {
+                                     state.handLines.clear();
+                                     state.handMarks.clear();
+                                   }
                                    state.film = film;
                                    if (state.camera.isEmpty()) state.camera = QFileInfo(film).dir().dirName();
                                  });
@@ -88,6 +91,31 @@ void SetupDesk::survey(const QStringList& paths, const QString& name) {
                        if (!now_.look && QFileInfo::exists(now_.state.film)) look(now_.state.film);
                        emit changed();
                      });
+}
+
+void SetupDesk::takeStill(const cv::Mat& picture, BoardStill still) {
+  const QDir folder(own("stills"));
+  folder.mkpath(QStringLiteral("."));
+  // Never a name that was used: undo may bring its still back.
+  int number = 1;
+  QString path;
+  do {
+    path = folder.filePath(QStringLiteral("still-%1.png").arg(number++, 3, 10, QLatin1Char('0')));
+  } while (QFileInfo::exists(path));
+  bool written = false;
+  try {
+    written = cv::imwrite(path.toStdString(), picture);
+  } catch (const cv::Exception&) {
+  }
+  if (!written) return fail(Error{ErrorCode::FileNotWritable, path.toStdString(), {}, {}});
+  emit said({});
+  note(tr("a still taken"));
+  still.path = path.toStdString();
+  now_.state.stills << path;
+  now_.stills.push_back(std::move(still));
+  now_.calibration.reset();
+  keep();
+  emit changed();
 }
 
 void SetupDesk::removeStills(const std::vector<int>& rows) {
@@ -147,30 +175,45 @@ void SetupDesk::calibrateLens() {
       });
 }
 
+Result<RigWanted> SetupDesk::rigWanted() const {
+  const SetupState& state = now_.state;
+  const auto measured = tableOf(state);
+  if (!measured) return tl::make_unexpected(measured.error());
+  RigWanted wanted;
+  if (!state.withoutBoard) wanted.lensFile = state.lens.toStdString();
+  wanted.table = own("table.json").toStdString();
+  wanted.measured = *measured;
+  wanted.film = state.film.toStdString();
+  wanted.withoutTags = state.withoutTags;
+  wanted.head = state.head;
+  if (state.withoutTags) {
+    wanted.handLines = state.handLines;
+    wanted.handMarks = state.handMarks;
+  }
+  wanted.date = today();
+  return wanted;
+}
+
 void SetupDesk::findLines() {
-  const auto measured = tableOf(now_.state);
-  if (!measured) return fail(measured.error());
   if (now_.state.film.isEmpty()) {
     emit said(tr("There is no film of the table yet; choose one in the step Camera."));
     return;
   }
-  RigWanted wanted;
-  wanted.measured = *measured;
-  wanted.film = now_.state.film.toStdString();
-  wanted.head = now_.state.head;
+  const auto wanted = rigWanted();
+  if (!wanted) return fail(wanted.error());
   using Answer = Result<SeenLines>;
-  job_.start<Answer>([wanted](const JobControl& job) { return linesOfFilm(wanted, job); },
+  job_.start<Answer>([wanted = *wanted](const JobControl& job) { return linesOfFilm(wanted, job); },
                      [this](const Answer& seen) {
                        if (!seen) return fail(seen.error());
                        emit said({});
-                       emit linesFound(imageOf(seen->picture), seen->lines);
+                       emit linesFound(imageOf(seen->picture), seen->lines, seen->marks);
                      });
 }
 
 void SetupDesk::makeRig() {
   const SetupState& state = now_.state;
-  const auto measured = tableOf(state);
-  if (!measured) return fail(measured.error());
+  const auto wanted = rigWanted();
+  if (!wanted) return fail(wanted.error());
   if (state.film.isEmpty()) {
     emit said(tr("There is no film of the table yet; choose one in the step Camera."));
     return;
@@ -179,17 +222,9 @@ void SetupDesk::makeRig() {
     emit said(tr("There is no lens yet; calibrate it, or set up from the table itself without tags."));
     return;
   }
-  const RigWanted wanted{state.withoutBoard ? std::string() : state.lens.toStdString(),
-                         own("table.json").toStdString(),
-                         *measured,
-                         state.film.toStdString(),
-                         state.withoutTags,
-                         state.head,
-                         state.withoutTags ? state.handLines : std::vector<LineTrace>(),
-                         today()};
   using Answer = Result<MadeRig>;
   job_.start<Answer>(
-      [wanted](const JobControl& job) -> Answer {
+      [wanted = *wanted](const JobControl& job) -> Answer {
         auto rig = rigFromFilm(wanted, job);
         if (!rig) return tl::make_unexpected(rig.error());
         return withMap(std::move(*rig), wanted.measured);

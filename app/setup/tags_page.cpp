@@ -42,6 +42,11 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
     head_->addItem(words, static_cast<int>(side));
   }
   form->addRow(tr("The picture has the table's &head at its"), head_);
+  headWords_ = addQuiet(
+      tr("From its lines alone a table cannot be told from the same one turned end for end, seen in a mirror, or a "
+         "twentieth larger or smaller: the head's side here, a picture that is not mirrored and the size in the step "
+         "Table are taken on your word."));
+  headWords_->setObjectName(QStringLiteral("headWords"));
   side_ = millimetres("tagSide", tr("Side of the tags' black square"), 10.0, 400.0);
   form->addRow(tr("&Black side"), side_);
   height_ = millimetres("tagHeight", tr("Height of the tags above the cloth"), -50.0, 300.0);
@@ -93,6 +98,7 @@ TagsPage::TagsPage(SetupDesk& desk, QWidget* parent) : SetupPage(desk, SetupStep
       state.head = static_cast<PictureSide>(head_->currentData().toInt());
       // Their cushions have other names now.
       state.handLines.clear();
+      state.handMarks.clear();
     });
   });
   connect(side_, &QDoubleSpinBox::valueChanged, this, [this](double value) {
@@ -168,6 +174,7 @@ void TagsPage::refresh() {
   for (QWidget* each : std::initializer_list<QWidget*>{side_, height_, tags_})
     each->setEnabled(!state.withoutTags);
   head_->setEnabled(state.withoutTags);
+  headWords_->setVisible(state.withoutTags);
   head_->setCurrentIndex(std::max(0, head_->findData(static_cast<int>(state.head))));
   {
     const QSignalBlocker quiet[]{QSignalBlocker(side_), QSignalBlocker(height_), QSignalBlocker(tags_)};

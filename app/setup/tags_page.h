@@ -24,6 +24,7 @@ class TagsPage : public SetupPage {
 
   QCheckBox* withoutTags_;
   QComboBox* head_;
+  QLabel* headWords_;  ///< what the lines cannot tell
   QDoubleSpinBox* side_;
   QDoubleSpinBox* height_;
   QComboBox* paper_;

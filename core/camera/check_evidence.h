@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/camera/mark_sighting.h"
 #include "core/camera/rig_calibration.h"
 #include "core/table/cushion.h"
 
@@ -37,6 +38,7 @@ struct CheckEvidence {
   ImageSize filmSize;  ///< upright
   std::vector<AveragedTag> tags;
   std::vector<LineTrace> lines;
+  std::vector<MarkSighting> marks;  ///< only where lines say how large the picture is
   std::vector<BallSighting> balls;
 
   bool operator==(const CheckEvidence&) const = default;

@@ -24,6 +24,16 @@ constexpr double kNoseTurn_m = 0.0007;
 constexpr double kBackScatter_m = 0.0005;
 constexpr double kBackOffset_m = 0.0030;
 constexpr double kBackTurn_m = 0.0015;
+/// Sights are drilled by a jig in each of the six rails, which are bolted on. Common practice, no source.
+constexpr double kSightOwn_m = 0.0006;
+constexpr double kSightRail_m = 0.0008;
+/// From the nose: 3.175 mm, half-width, rectangular (world equipment specification, sights), and each a little.
+constexpr double kSightBehind_m = 0.0018;
+constexpr double kSightBehindOwn_m = 0.0008;
+/// The middle of an opening, as light and liner show it, square to the pocket's axis and along it. Common practice, no
+/// source.
+constexpr double kPocketAcross_m = 0.0025;
+constexpr double kPocketAlong_m = 0.0200;
 /// Outlines are read too large or too small by one share everywhere, and each by a share of its own.
 constexpr double kBallShareCommon = 0.03;
 constexpr double kBallShareOwn = 0.007;
@@ -35,6 +45,12 @@ Eigen::MatrixXd inverseRoot(const Eigen::MatrixXd& covariance) {
 
 const Cushion& cushionNamed(const std::array<Cushion, 6>& all, CushionName name) {
   return *std::ranges::find(all, name, &Cushion::name);
+}
+
+/// +1 where a quarter turn counter-clockwise from what is sure of a sight leads away from the table, else -1.
+double outward(const MarkSighting& seen, const Table& table) {
+  const MarkPlace at = markPlace(table, seen.mark);
+  return dot(at.place - TablePoint{0.0, 0.0}, perpendicular(at.sure)) > 0.0 ? 1.0 : -1.0;
 }
 
 struct Functor {
@@ -81,18 +97,28 @@ std::vector<std::optional<PlaceOnLine>> placesOnLine(const LineTrace& trace, con
   return places;
 }
 
+std::optional<TableVector> missOfMark(const MarkSighting& seen, const Rig& rig, const Table& table, double height_m) {
+  const MarkPlace really = markPlace(table, seen.mark);
+  const auto place = tableFromImage(rig, seen.place, height_m);
+  if (!place) return std::nullopt;
+  const TableVector miss = *place - really.place;
+  return TableVector{dot(miss, really.sure), dot(miss, perpendicular(really.sure))};
+}
+
 EvidenceFit::EvidenceFit(const CheckEvidence& evidence, const MeasuredTable& measured) : evidence_(&evidence) {
   for (const AveragedTag& tag : evidence.tags) {
     const bool known = std::ranges::find(measured.tags, tag.tag.id, &RailTag::id) != measured.tags.end();
     if (known) size_ += 8;
   }
   const auto all = cushions(measured.table);
+  double coarsest_m = 0.0;
   for (const LineTrace& trace : evidence.lines) {
     const auto n = static_cast<Eigen::Index>(trace.places.size());
     if (n < 3) continue;
     const Cushion& cushion = cushionNamed(all, trace.cushion);
     const double length_px = distance(trace.places.front(), trace.places.back());
     const double perPixel_m = distance(cushion.nose.start, cushion.nose.end) / length_px;
+    coarsest_m = std::max(coarsest_m, perPixel_m);
     const bool nose = trace.kind == LineTrace::Kind::Nose;
     const double own_m = std::hypot(nose ? kNoseScatter_m : kBackScatter_m, trace.u_px * perPixel_m);
     const double offset_m = nose ? kNoseOffset_m : kBackOffset_m;
@@ -104,6 +130,7 @@ EvidenceFit::EvidenceFit(const CheckEvidence& evidence, const MeasuredTable& mea
     lines_.push_back({&trace, inverseRoot(covariance)});
     size_ += n;
   }
+  if (!evidence.marks.empty()) weighMarks(measured, coarsest_m);
   const auto balls = static_cast<Eigen::Index>(evidence.balls.size());
   if (balls > 0) {
     Eigen::MatrixXd covariance = Eigen::MatrixXd::Constant(balls, balls, kBallShareCommon * kBallShareCommon);
@@ -114,6 +141,35 @@ EvidenceFit::EvidenceFit(const CheckEvidence& evidence, const MeasuredTable& mea
     ballWhitening_ = inverseRoot(covariance);
     size_ += balls;
   }
+}
+
+void EvidenceFit::weighMarks(const MeasuredTable& measured, double perPixel_m) {
+  const auto& marks = evidence_->marks;
+  const auto n = static_cast<Eigen::Index>(marks.size());
+  // Two sights of one rail are told by their sign along the table or across it, and by the half of a long rail.
+  const auto rail = [&](const MarkSighting& seen) {
+    const TablePoint p = markPlace(measured.table, seen.mark).place;
+    if (std::abs(p.x) > 0.5 * measured.table.length_m) return p.x > 0.0 ? 0 : 1;
+    return 2 + (p.y > 0.0 ? 2 : 0) + (p.x > 0.0 ? 1 : 0);
+  };
+  Eigen::MatrixXd covariance = Eigen::MatrixXd::Zero(2 * n, 2 * n);
+  for (Eigen::Index i = 0; i < n; ++i) {
+    const MarkSighting& a = marks[static_cast<std::size_t>(i)];
+    const bool sight = a.mark.kind == MarkKind::Sight;
+    const double seen_m = a.u_px * perPixel_m;
+    covariance(i, i) = std::pow(sight ? kSightOwn_m : kPocketAcross_m, 2) + seen_m * seen_m;
+    covariance(n + i, n + i) = std::pow(sight ? kSightBehindOwn_m : kPocketAlong_m, 2) + seen_m * seen_m;
+    if (!sight) continue;
+    for (Eigen::Index j = 0; j < n; ++j) {
+      const MarkSighting& b = marks[static_cast<std::size_t>(j)];
+      if (b.mark.kind != MarkKind::Sight) continue;
+      if (rail(a) == rail(b)) covariance(i, j) += kSightRail_m * kSightRail_m;
+      // Outward is a quarter turn counter-clockwise of what is sure on some rails and clockwise on others.
+      covariance(n + i, n + j) += outward(a, measured.table) * outward(b, measured.table) * std::pow(kSightBehind_m, 2);
+    }
+  }
+  markWhitening_ = inverseRoot(covariance);
+  size_ += 2 * n;
 }
 
 Eigen::VectorXd EvidenceFit::residuals(const Setting& setting) const {
@@ -147,6 +203,21 @@ Eigen::VectorXd EvidenceFit::residuals(const Setting& setting) const {
       all.segment(row, n) = (line.whitening * inward).cwiseMax(-kGross).cwiseMin(kGross);
     }
     row += n;
+  }
+  if (const auto marks = static_cast<Eigen::Index>(evidence_->marks.size()); marks > 0) {
+    Eigen::VectorXd miss(2 * marks);
+    bool reached = true;
+    for (Eigen::Index i = 0; i < marks && reached; ++i) {
+      const MarkSighting& seen = evidence_->marks[static_cast<std::size_t>(i)];
+      const double higher_m = seen.mark.kind == MarkKind::Sight ? setting.sightsHigher_m : setting.pocketsHigher_m;
+      const Table& table = setting.measured.table;
+      const auto off = missOfMark(seen, rig, table, table.noseHeight_m + higher_m);
+      reached = off.has_value();
+      if (off) miss[i] = off->x;
+      if (off) miss[marks + i] = off->y;
+    }
+    if (reached) all.segment(row, 2 * marks) = (markWhitening_ * miss).cwiseMax(-kGross).cwiseMin(kGross);
+    row += 2 * marks;
   }
   const auto balls = static_cast<Eigen::Index>(evidence_->balls.size());
   if (balls > 0) {

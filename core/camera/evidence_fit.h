@@ -19,6 +19,9 @@ struct Setting {
   MeasuredTable measured;
   /// How far further inward than the file says all noses are seen: the light's doing, one value for the table.
   double noseBias_m = 0.0;
+  /// How much higher than the noses the sights lie, and the rims of the pockets that are seen.
+  double sightsHigher_m = 0.0;
+  double pocketsHigher_m = 0.0;
 
   [[nodiscard]] Rig rig() const;
 };
@@ -28,7 +31,8 @@ struct Setting {
 ///
 /// A line's places scatter by themselves, and together they may stand off or turn a little: cushions are glued by hand
 /// and table files are read from a rule (JCGM 100:2008, 4.3.7). A ball's outline may be read too large or too small by
-/// one share for all balls.
+/// one share for all balls. Sights stand off along their rail together and each by itself, and across it all together
+/// besides; of a pocket only the place square to its axis tells much.
 class EvidenceFit {
  public:
   /// measured: for the table's rough scale only.
@@ -44,8 +48,12 @@ class EvidenceFit {
     const LineTrace* trace = nullptr;
     Eigen::MatrixXd whitening;
   };
+  /// Residuals of the marks: first along the direction that is sure of each, then square to it.
+  void weighMarks(const MeasuredTable& measured, double perPixel_m);
+
   const CheckEvidence* evidence_;
   std::vector<Line> lines_;
+  Eigen::MatrixXd markWhitening_;
   Eigen::MatrixXd ballWhitening_;
   Eigen::Index size_ = 0;
 };
@@ -58,6 +66,11 @@ struct PlaceOnLine {
 };
 [[nodiscard]] std::vector<std::optional<PlaceOnLine>> placesOnLine(const LineTrace& trace, const Rig& rig,
                                                                    const Table& table);
+
+/// How far from its place a mark at a height is seen, m: (along what is sure of it, square to that by a quarter turn
+/// counter-clockwise). Nothing where the lens does not reach.
+[[nodiscard]] std::optional<TableVector> missOfMark(const MarkSighting& seen, const Rig& rig, const Table& table,
+                                                    double height_m);
 
 /// Nonlinear least squares.
 struct LeastSquares {

@@ -44,20 +44,39 @@ std::vector<LineTrace> nosesSeenBy(const Rig& rig, const Table& table) {
   return lines;
 }
 
+std::vector<MarkSighting> sightsSeenBy(const Rig& rig, const Table& table) {
+  std::vector<MarkSighting> marks;
+  for (const TableMark& mark : tableMarks()) {
+    if (mark.kind != MarkKind::Sight) continue;
+    const TablePoint p = markPlace(table, mark).place;
+    if (const auto pixel = imageFromTable(rig, {p.x, p.y, table.noseHeight_m})) marks.push_back({mark, *pixel, 0.15});
+  }
+  return marks;
+}
+
 }  // namespace
 
 FollowingPose::FollowingPose(const Rig& rig, const MeasuredTable& measured) : pose_(rig.pose) {
   seen_.filmSize = rig.lens.size;
   if (!isFromCushions(rig)) seen_.tags = tagsSeenBy(rig, measured);
-  if (seen_.tags.empty()) seen_.lines = nosesSeenBy(rig, measured.table);
+  if (!seen_.tags.empty()) return;
+  seen_.lines = nosesSeenBy(rig, measured.table);
+  if (isFromSights(rig)) seen_.marks = sightsSeenBy(rig, measured.table);
 }
 
 Eigen::Matrix<double, 6, 1> FollowingPose::step(const Lens& lens, const MeasuredTable& measured) const {
   const EvidenceFit fit(seen_, measured);
+  // The sights' height is found with the pose, as when the rig was made.
+  const Eigen::Index heights = seen_.marks.empty() ? 0 : 1;
   const auto residuals = [&](const Eigen::VectorXd& x) {
-    return fit.residuals({lens, movedPose(pose_, x), measured, 0.0});
+    Setting setting{lens, movedPose(pose_, x.head<6>()), measured, 0.0};
+    if (heights > 0) setting.sightsHigher_m = x[6];
+    Eigen::VectorXd all(fit.size() + heights);
+    all.head(fit.size()) = fit.residuals(setting);
+    if (heights > 0) all[fit.size()] = x[6] / kSightsHigherSpread_m;
+    return all;
   };
-  return leastSquares(residuals, Eigen::VectorXd::Zero(6)).parameters;
+  return leastSquares(residuals, Eigen::VectorXd::Zero(6 + heights)).parameters.head<6>();
 }
 
 }  // namespace ferrule

@@ -10,7 +10,7 @@
 namespace ferrule {
 
 /// Which pose a rig would have been given with another lens, or over another table, from the same pictures: of the tags
-/// where it was made of tags, else of the noses.
+/// where it was made of tags, else of the noses, and of the sights where they had a part in it.
 class FollowingPose {
  public:
   FollowingPose(const Rig& rig, const MeasuredTable& measured);

@@ -4,6 +4,8 @@
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
+#include <string_view>
 #include <utility>
 
 #include "core/camera/check_hypotheses.h"
@@ -24,6 +26,9 @@ constexpr double kCentreSpread = 0.02;  ///< of the picture's width
 constexpr double kBendSpread = 0.30;
 constexpr double kHighBendSpread = 0.03;
 constexpr double kTangentialSpread = 0.0005;  ///< p1 and p2
+/// The logarithm of focal y over focal x: pixels are square to a few parts in a thousand. A lens that holds them square
+/// does not know of 0.2 %, which is 1.2 mm at a long cushion.
+constexpr double kAspectSpread = 0.002;
 /// Standard deviations beyond which the lines are not those of this table.
 constexpr double kMostMisfit = 3.0;
 /// A fit's first pose takes the places of a trace as evenly spread along its cushion, so far from its ends.
@@ -31,9 +36,11 @@ constexpr double kEndLeftOut_m = 0.06;
 
 /// What the chain says of such a pose; rig files are told from others by it.
 constexpr const char* kPurpose = "where the camera is, from the cushions";
+constexpr const char* kPurposeWithSights = "where the camera is, from the cushions and sights";
 
 constexpr Eigen::Index kPoseAt = 1;  // among the parameters: after the noses' common bias
 constexpr Eigen::Index kLensAt = 7;
+constexpr Eigen::Index kLensUnknowns = 9;
 
 std::optional<CameraFromTable> roughPose(const Lens& lens, const Table& table, const std::vector<LineTrace>& lines) {
   std::vector<Sighting> sightings;
@@ -81,14 +88,65 @@ bool seesEverySide(const std::vector<LineTrace>& lines) {
          (seen(CushionName::RightHead) || seen(CushionName::RightFoot));
 }
 
+/// Those of changeLens, then the logarithm of the aspect, p1, p2.
+void changeWholeLens(Setting& setting, const Eigen::VectorXd& by) {
+  changeLens(setting, by);
+  setting.lens.focalY_px *= std::exp(by[6]);
+  setting.lens.coefficients[2] += by[7];
+  setting.lens.coefficients[3] += by[8];
+}
+
 /// (focal x, focal y, centre x, centre y, k1, k2, p1, p2, k3) by the fit's own unknowns.
 Eigen::MatrixXd lensFromUnknowns(const Lens& lens) {
-  Eigen::MatrixXd by = Eigen::MatrixXd::Zero(9, 6);
+  Eigen::MatrixXd by = Eigen::MatrixXd::Zero(9, kLensUnknowns);
   by(0, 0) = lens.focalX_px;
-  by(1, 0) = lens.focalY_px;
+  by(1, 0) = by(1, 6) = lens.focalY_px;
   by(2, 1) = by(3, 2) = lens.size.width;
   by(4, 3) = by(5, 4) = by(8, 5) = 1.0;
+  by(6, 7) = by(7, 8) = 1.0;
   return by;
+}
+
+/// All unknowns beside the pose: the lens's, where it is wanted, then how much higher sights and pockets are seen.
+Hypothesis hypothesisOf(bool lensWanted, bool marks) {
+  Hypothesis hypothesis;
+  if (lensWanted) {
+    hypothesis.priors = {kFocalSpread,    kCentreSpread, kCentreSpread,     kBendSpread,      kBendSpread,
+                         kHighBendSpread, kAspectSpread, kTangentialSpread, kTangentialSpread};
+  }
+  if (marks) {
+    hypothesis.priors.push_back(kSightsHigherSpread_m);
+    hypothesis.priors.push_back(kPocketsHigherSpread_m);
+  }
+  hypothesis.apply = [lensWanted, marks](Setting& setting, const Eigen::VectorXd& by) {
+    if (lensWanted) changeWholeLens(setting, by.head(kLensUnknowns));
+    if (!marks) return;
+    setting.sightsHigher_m = by[by.size() - 2];
+    setting.pocketsHigher_m = by[by.size() - 1];
+  };
+  return hypothesis;
+}
+
+/// How far what was seen lies from where the fit has it.
+void addMisses(LinesFit& fit, const Setting& setting, const CheckEvidence& seen) {
+  const Rig rig = setting.rig();
+  const Table& table = setting.measured.table;
+  for (const LineTrace& line : seen.lines) {
+    double sum = 0.0;
+    int n = 0;
+    for (const auto& place : placesOnLine(line, rig, table)) {
+      if (!place) continue;
+      const double bias_m = line.kind == LineTrace::Kind::Nose ? setting.noseBias_m : 0.0;
+      sum += std::pow(place->inward_m - bias_m, 2);
+      ++n;
+    }
+    fit.lineOff_m.push_back(std::sqrt(sum / std::max(n, 1)));
+  }
+  for (const MarkSighting& mark : seen.marks) {
+    const double higher_m = mark.mark.kind == MarkKind::Sight ? setting.sightsHigher_m : setting.pocketsHigher_m;
+    const auto off = missOfMark(mark, rig, table, table.noseHeight_m + higher_m);
+    fit.markOff_m.push_back(off ? std::optional(off->x) : std::nullopt);
+  }
 }
 
 }  // namespace
@@ -97,14 +155,33 @@ bool lensIsWanted(const RigEvidence& evidence) {
   return evidence.lens.model == LensModel::None && evidence.lens.focalX_px == 0.0;
 }
 
-bool isFromCushions(const Rig& rig) {
-  return std::ranges::any_of(rig.chain.corrections(), [](const Correction& correction) {
-    return correction.kind == CorrectionKind::Pose && correction.purpose == kPurpose;
+namespace {
+
+bool posedFor(const Rig& rig, std::initializer_list<std::string_view> purposes) {
+  return std::ranges::any_of(rig.chain.corrections(), [&](const Correction& correction) {
+    return correction.kind == CorrectionKind::Pose && std::ranges::find(purposes, correction.purpose) != purposes.end();
   });
 }
 
+}  // namespace
+
+bool isFromCushions(const Rig& rig) {
+  return posedFor(rig, {kPurpose, kPurposeWithSights});
+}
+
+bool isFromSights(const Rig& rig) {
+  return posedFor(rig, {kPurposeWithSights});
+}
+
 Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measured,
-                         const std::vector<LineTrace>& lines) {
+                         const std::vector<LineTrace>& lines, const std::vector<MarkSighting>& marks) {
+  auto fit = fitRigFromLines(evidence, measured, lines, marks);
+  if (!fit) return tl::make_unexpected(fit.error());
+  return std::move(fit->rig);
+}
+
+Result<LinesFit> fitRigFromLines(const RigEvidence& evidence, const MeasuredTable& measured,
+                                 const std::vector<LineTrace>& lines, const std::vector<MarkSighting>& marks) {
   const auto noses = std::ranges::count(lines, LineTrace::Kind::Nose, &LineTrace::kind);
   if (!seesEverySide(lines)) {
     return failure(ErrorCode::TagsTooFew, evidence.film, "cushions",
@@ -114,16 +191,11 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
   Rig rig;
   if (!wanted) {
     auto given = rigWithoutPose(evidence);
-    if (!given) return given;
+    if (!given) return tl::make_unexpected(given.error());
     rig = std::move(*given);
   }
 
-  Hypothesis hypothesis;
-  hypothesis.apply = [](Setting&, const Eigen::VectorXd&) {};
-  if (wanted) {
-    hypothesis.priors = {kFocalSpread, kCentreSpread, kCentreSpread, kBendSpread, kBendSpread, kHighBendSpread};
-    hypothesis.apply = changeLens;
-  }
+  Hypothesis hypothesis = hypothesisOf(wanted, !marks.empty());
   for (const Lens& lens : wanted ? lensesToStartFrom(evidence.filmSize) : std::vector{rig.lens}) {
     if (const auto pose = roughPose(lens, measured.table, lines)) {
       hypothesis.starts.push_back({lens, *pose, measured, 0.0});
@@ -133,6 +205,7 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
   CheckEvidence seen;
   seen.filmSize = evidence.filmSize;
   seen.lines = lines;
+  seen.marks = marks;
   const EvidenceFit fit(seen, measured);
   const FittedHypothesis best = fitted(hypothesis, fit);
   const double freedom = std::max(1.0, static_cast<double>(fit.size()) - best.parameters);
@@ -151,25 +224,26 @@ Result<Rig> rigFromLines(const RigEvidence& evidence, const MeasuredTable& measu
     rig.lens.camera = evidence.film;
     rig.lens.date = evidence.date;
     rig.lens.board = "the table's cushions";
-    const Eigen::MatrixXd own = covariance.block<6, 6>(kLensAt, kLensAt);
-    const Eigen::MatrixXd together = covariance.block<6, 6>(kPoseAt, kLensAt);
+    const Eigen::MatrixXd own = covariance.block<kLensUnknowns, kLensUnknowns>(kLensAt, kLensAt);
+    const Eigen::MatrixXd together = covariance.block<6, kLensUnknowns>(kPoseAt, kLensAt);
     // What the pose would still be unsure of if the lens were known; the rest goes with the lens.
     const Eigen::Matrix<double, 6, 6> shared = together * own.ldlt().solve(together.transpose());
     rig.poseCovariance -= shared;
     const Eigen::MatrixXd by = lensFromUnknowns(lens);
-    Eigen::MatrixXd ofLens = by * own * by.transpose();
-    // Straight lines hardly show these; they were held at zero.
-    ofLens(6, 6) = ofLens(7, 7) = kTangentialSpread * kTangentialSpread;
-    rig.lensUncertainty = LensUncertainty::of(ofLens);
+    rig.lensUncertainty = LensUncertainty::of(by * own * by.transpose());
     const auto added =
         rig.chain.add({CorrectionKind::Lens, evidence.film,
                        "straightens what the lens bends, by the straightness of the cushions", evidence.date});
     if (!added) return tl::make_unexpected(added.error());
   }
-  const auto added = rig.chain.add({CorrectionKind::Pose, evidence.film, kPurpose, evidence.date});
+  const bool sighted = std::ranges::any_of(marks, [](const MarkSighting& m) { return m.mark.kind == MarkKind::Sight; });
+  const auto added =
+      rig.chain.add({CorrectionKind::Pose, evidence.film, sighted ? kPurposeWithSights : kPurpose, evidence.date});
   if (!added) return tl::make_unexpected(added.error());
   rig.verdict = kFits;
-  return rig;
+  LinesFit result{std::move(rig), misfit, {}, {}};
+  addMisses(result, best.setting, seen);
+  return result;
 }
 
 }  // namespace ferrule

@@ -135,21 +135,36 @@ LightDrawing lightOfPlan(const std::vector<std::pair<BallName, std::vector<Table
   return drawing;
 }
 
-LightDrawing lightOfPuttingBack(const Position& before, const Position& now, const MeasuredTable& measured) {
-  LightDrawing drawing;
-  const double radius_m = measured.balls.radius_m();
+std::vector<DisplacedBall> displacedBalls(const Position& before, const Position& now) {
+  std::vector<DisplacedBall> displaced;
   for (const BallAt& ball : before) {
     const BallAt* there = ballIn(now, ball.ball);
-    if (there != nullptr && distance(there->position, ball.position) <= kMovedByHand_m) continue;
-    drawing.lines.push_back(ringAround(ball.position, radius_m));
-    addLabel(drawing, ball, radius_m);
-    if (there == nullptr) continue;
+    if (there == nullptr) {
+      displaced.push_back({ball.ball, ball.position, std::nullopt, 0.0});
+      continue;
+    }
+    const double apart_m = distance(there->position, ball.position);
+    if (apart_m > kMovedByHand_m) displaced.push_back({ball.ball, ball.position, there->position, apart_m});
+  }
+  return displaced;
+}
+
+LightDrawing lightOfPuttingBack(const std::vector<DisplacedBall>& balls, const MeasuredTable& measured) {
+  LightDrawing drawing;
+  for (const DisplacedBall& ball : balls) {
+    drawing.lines.push_back(ringAround(ball.belongs, measured.balls.radius_m()));
+    if (!ball.lies) continue;
     LightLine from;
-    from.places = {there->position, ball.position};
+    from.places = {*ball.lies, ball.belongs};
     from.dashed = true;
     drawing.lines.push_back(std::move(from));
   }
   return drawing;
+}
+
+TablePoint besideRing(TablePoint place, const MeasuredTable& measured) {
+  const double off_m = kBeside * measured.balls.radius_m();
+  return place + TableVector{off_m, off_m};
 }
 
 }  // namespace ferrule

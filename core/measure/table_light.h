@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <utility>
@@ -30,10 +31,23 @@ namespace ferrule {
 [[nodiscard]] LightDrawing lightOfPlan(const std::vector<std::pair<BallName, std::vector<TablePoint>>>& ways,
                                        const Leave& leave, const MeasuredTable& measured);
 
-/// Where balls must be put back after an interruption: a ring for each ball of before that lies elsewhere now, or is
-/// gone, with a dashed line from where it lies; balls that lie where they did need no light.
-[[nodiscard]] LightDrawing lightOfPuttingBack(const Position& before, const Position& now,
-                                              const MeasuredTable& measured);
+/// A ball that lies elsewhere than before an interruption, or is gone.
+struct DisplacedBall {
+  BallName ball;
+  TablePoint belongs;
+  std::optional<TablePoint> lies;  ///< nothing: nobody sees it
+  double apart_m = 0.0;            ///< 0 where nobody sees it
+
+  bool operator==(const DisplacedBall&) const = default;
+};
+/// In the order of before; balls that lie where they did are left out.
+[[nodiscard]] std::vector<DisplacedBall> displacedBalls(const Position& before, const Position& now);
+
+/// Where balls must be put back: a ring where each belongs, with a dashed line from where it lies. What they are called
+/// and how far they are off is left to whoever knows the language.
+[[nodiscard]] LightDrawing lightOfPuttingBack(const std::vector<DisplacedBall>& balls, const MeasuredTable& measured);
+/// Where words about such a ball begin, clear of its ring.
+[[nodiscard]] TablePoint besideRing(TablePoint place, const MeasuredTable& measured);
 
 /// A ball this far from its place was moved: well beyond what a camera misreads, far less than a hand moves it.
 inline constexpr double kMovedByHand_m = 0.005;

@@ -87,7 +87,16 @@ BoardStill lookAt(const Board& board, const std::string& path, std::optional<Ima
                          static_cast<double>(size->width), static_cast<double>(size->height)}};
     return still;
   }
-  BoardSight sight = findBoard(board, *grey);
+  return lookAtStill(board, *grey, path);
+}
+
+}  // namespace
+
+BoardStill lookAtStill(const Board& board, const cv::Mat& grey, const std::string& path) {
+  BoardStill still;
+  still.path = path;
+  still.size = {grey.cols, grey.rows};
+  BoardSight sight = findBoard(board, grey);
   still.fate = fateOf(sight.kind);
   if (sight.kind != BoardSight::Kind::Found) return still;
   if (sight.corners.size() < kLeastCorners) {
@@ -95,14 +104,18 @@ BoardStill lookAt(const Board& board, const std::string& path, std::optional<Ima
     return still;
   }
   still.corners = std::move(sight.corners);
-  if (const auto sharpness = boardSharpness(board, *grey, still.corners)) {
+  if (const auto sharpness = boardSharpness(board, grey, still.corners)) {
     still.edge_px = sharpness->edge_px;
     if (sharpness->isBlurred()) still.fate = StillFate::Blurred;
   }
   return still;
 }
 
-}  // namespace
+const BoardStill* sameStillAs(const BoardStill& still, std::span<const BoardStill> known) {
+  const auto same = std::ranges::find_if(
+      known, [&](const BoardStill& other) { return other.fate == StillFate::Used && showTheSame(other, still); });
+  return same == known.end() ? nullptr : &*same;
+}
 
 Result<std::vector<BoardStill>> surveyStills(const Board& board, std::span<const std::string> stills,
                                              std::span<const BoardStill> known, const JobControl& job) {
@@ -116,16 +129,9 @@ Result<std::vector<BoardStill>> surveyStills(const Board& board, std::span<const
     if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
     job.reportShare(static_cast<double>(all.size()) / static_cast<double>(stills.size()), "looking for the board");
     BoardStill still = lookAt(board, path, size);
-    const auto isSame = [&](const BoardStill& other) {
-      return other.fate == StillFate::Used && showTheSame(other, still);
-    };
     if (still.fate == StillFate::Used) {
-      auto same = std::ranges::find_if(known, isSame);
-      const BoardStill* first = same != known.end() ? &*same : nullptr;
-      if (first == nullptr) {
-        const auto own = std::ranges::find_if(all, isSame);
-        if (own != all.end()) first = &*own;
-      }
+      const BoardStill* first = sameStillAs(still, known);
+      if (first == nullptr) first = sameStillAs(still, all);
       if (first != nullptr) {
         still.fate = StillFate::Repeated;
         still.sameAs = first->path;

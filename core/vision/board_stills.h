@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <opencv2/core/mat.hpp>
 #include <optional>
 #include <span>
 #include <string>
@@ -37,6 +38,11 @@ struct BoardStill {
 
   bool operator==(const BoardStill&) const = default;
 };
+
+/// What one picture shows of a board, before it is compared with others. grey: 8-bit; path: what the still is called.
+[[nodiscard]] BoardStill lookAtStill(const Board& board, const cv::Mat& grey, const std::string& path);
+/// The one of known that counts and has the board where still has it; null where none does.
+[[nodiscard]] const BoardStill* sameStillAs(const BoardStill& still, std::span<const BoardStill> known);
 
 /// Looks at every still, one after another. Pictures are taken as the sensor gave them: an orientation note in the file
 /// is not followed, since the lens belongs to the sensor. Stills before these, of the same board, are given as known.

@@ -43,7 +43,8 @@ Result<RigEvidence> evidenceOf(const RigWanted& wanted, const FilmInfo& film) {
   return evidence;
 }
 
-Result<SeenLines> linesIn(FilmSource& film, const RigWanted& wanted, NoseSurvey* noses, const JobControl& job) {
+Result<SeenLines> linesIn(FilmSource& film, const RigWanted& wanted, const RigEvidence& evidence, NoseSurvey* noses,
+                          const JobControl& job) {
   std::vector<cv::Mat> pictures;
   FilmImage image;
   while (image.number < kMostNoseImages * kNoseStride && film.next(image)) {
@@ -60,7 +61,10 @@ Result<SeenLines> linesIn(FilmSource& film, const RigWanted& wanted, NoseSurvey*
       seen.lines = traceLines(seen.picture, *outline, wayWithHead(*outline, wanted.head), wanted.measured.table);
     }
   }
-  seen.lines = withHandLines(std::move(seen.lines), wanted.handLines);
+  // Where a nose was placed by hand, marks may be found that were not before.
+  if (!seen.picture.empty()) {
+    seen.marks = marksByLines(seen.picture, evidence, wanted.measured, withHandLines(seen.lines, wanted.handLines));
+  }
   if (job.stop.stop_requested()) return failure(ErrorCode::Cancelled);
   return seen;
 }
@@ -68,9 +72,10 @@ Result<SeenLines> linesIn(FilmSource& film, const RigWanted& wanted, NoseSurvey*
 Result<Rig> fromCushions(const RigWanted& wanted, const RigEvidence& evidence, FilmSource& film,
                          const JobControl& job) {
   NoseSurvey noses;
-  const auto seen = linesIn(film, wanted, &noses, job);
+  const auto seen = linesIn(film, wanted, evidence, &noses, job);
   if (!seen) return tl::make_unexpected(seen.error());
-  auto rig = rigFromLines(evidence, wanted.measured, seen->lines);
+  auto rig = rigFromLines(evidence, wanted.measured, withHandLines(seen->lines, wanted.handLines),
+                          withHandMarks(seen->marks, wanted.handMarks));
   if (rig) addNoses(*rig, noses.result(*rig, wanted.measured.table));
   return rig;
 }
@@ -101,9 +106,20 @@ Result<Rig> fromTags(const RigWanted& wanted, RigEvidence evidence, FilmSource& 
 Result<SeenLines> linesOfFilm(const RigWanted& wanted, const JobControl& job) {
   auto film = FilmSource::open(wanted.film);
   if (!film) return tl::make_unexpected(film.error());
-  auto seen = linesIn(*film, wanted, nullptr, job);
+  const auto evidence = evidenceOf(wanted, film->info());
+  if (!evidence) return tl::make_unexpected(evidence.error());
+  auto seen = linesIn(*film, wanted, *evidence, nullptr, job);
   if (seen && seen->picture.empty()) return failure(ErrorCode::FilmTruncated, wanted.film);
   return seen;
+}
+
+Result<LinesFit> fitOfLines(const RigWanted& wanted, const std::vector<LineTrace>& lines,
+                            const std::vector<MarkSighting>& marks) {
+  const auto film = FilmSource::open(wanted.film);
+  if (!film) return tl::make_unexpected(film.error());
+  const auto evidence = evidenceOf(wanted, film->info());
+  if (!evidence) return tl::make_unexpected(evidence.error());
+  return fitRigFromLines(*evidence, wanted.measured, lines, marks);
 }
 
 Result<Rig> rigFromFilm(const RigWanted& wanted, const JobControl& job) {

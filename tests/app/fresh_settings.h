@@ -4,11 +4,12 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QSettings>
-#include <QTemporaryDir>
+
+#include "tests/support/own_home.h"
 
 namespace ferrule {
 
-/// Settings of a person who never started the program, in a folder of their own, and the plain locale.
+/// A home and settings of a person who never started the program, and the plain locale.
 class FreshSettings {
  public:
   FreshSettings() {
@@ -23,7 +24,7 @@ class FreshSettings {
   [[nodiscard]] QString filePath(const QString& name) const { return folder_.filePath(name); }
 
  private:
-  QTemporaryDir folder_;
+  OwnHome folder_;
 };
 
 }  // namespace ferrule

@@ -17,7 +17,6 @@
 #include "app/setup/chain_row.h"
 #include "app/setup/error_map_view.h"
 #include "app/setup/lens_page.h"
-#include "app/setup/lines_view.h"
 #include "app/setup/rig_in_use.h"
 #include "app/setup/setup_place.h"
 #include "core/base/text_file.h"
@@ -48,7 +47,6 @@ class SetupStoryTest : public QObject {
   void undoingAnEditBringsBackWhatItMadeVoid();
   void aRigMadeMeanwhileOfOtherThingsIsNotKept();
   void aSetUpIsReadAgainBesideTheWindow();
-  void aCushionIsPlacedByHandUnderTheLoupe();
 
  private:
   void openPlace();
@@ -506,56 +504,6 @@ void SetupStoryTest::aSetUpIsReadAgainBesideTheWindow() {
   waitForWork();
   QCOMPARE(desk().state().tagHeight_mm, 33.0);
   QVERIFY(!desk().rig().has_value());
-}
-
-void SetupStoryTest::aCushionIsPlacedByHandUnderTheLoupe() {
-  putInClip();
-  place_->showStep(SetupStep::Rig);
-  QVERIFY(!find<QPushButton>("adjustLines")->isVisible());
-  desk().change("step", [](SetupState& state) { state.withoutTags = true; });
-  QVERIFY(find<QPushButton>("adjustLines")->isVisible());
-  find<QPushButton>("adjustLines")->click();
-  waitForWork();
-  auto* lines = find<LinesView>("linesView");
-  QVERIFY(lines->isVisible());
-  QCOMPARE(lines->noses().size(), std::size_t{6});
-  QCOMPARE(lines->guesses(), 0);
-  // Dragged away and back by keys: the loupe shows while it has the focus.
-  const LineTrace before = lines->noses().front();
-  const QPoint from = lines->screenFromImage(before.places[2]).toPoint();
-  QTest::mousePress(lines, Qt::LeftButton, {}, from);
-  QTest::mouseMove(lines, from + QPoint(12, 0));
-  QTest::mouseRelease(lines, Qt::LeftButton, {}, from + QPoint(12, 0));
-  QCOMPARE(desk().state().handLines.size(), std::size_t{1});
-  QVERIFY(lines->noses().front().places[2].x > before.places[2].x + 5.0);
-  QVERIFY2(lines->handleWords().contains("place 3 of 5"), qPrintable(lines->handleWords()));
-  const double dragged = lines->noses().front().places[2].x;
-  QTest::keyClick(lines, Qt::Key_Left);
-  QVERIFY(std::abs(lines->noses().front().places[2].x - (dragged - 0.25)) < 1e-9);
-  QTest::keyClick(lines, Qt::Key_PageDown);
-  QVERIFY(lines->handleWords().contains("place 4 of 5"));
-  actions_->at(ActionId::Undo)->trigger();
-  QVERIFY(std::abs(lines->noses().front().places[2].x - dragged) < 1e-9);
-  actions_->at(ActionId::Undo)->trigger();
-  QVERIFY(desk().state().handLines.empty());
-  QVERIFY(lines->noses().front() == before);
-  // Placed where it was found, it gives a rig like the one from the found lines.
-  desk().change("step", [&](SetupState& state) { state.handLines = lines->noses(); });
-  find<QPushButton>("makeRig")->click();
-  waitForWork();
-  QVERIFY2(desk().rig().has_value(), qPrintable(message()));
-  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
-  const double radius_m = desk().rigTable().balls.radius_m();
-  for (const TablePoint place : {TablePoint{0.0, 0.0}, TablePoint{0.9, 0.4}, TablePoint{-0.9, -0.4}}) {
-    const ImagePoint pixel = imageFromTable(shipped, {place.x, place.y, radius_m}).value();
-    const double off_m = distance(tableFromImage(*desk().rig(), pixel, radius_m).value(), place);
-    QVERIFY2(off_m < 0.003, qPrintable(QString::number(1000.0 * off_m)));
-  }
-  // They are kept, and taken back as one.
-  openPlace();
-  QTRY_COMPARE(desk().state().handLines.size(), std::size_t{6});
-  find<QPushButton>("linesAsFound")->click();
-  QVERIFY(desk().state().handLines.empty());
 }
 
 FERRULE_TEST(SetupStoryTest)

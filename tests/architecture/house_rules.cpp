@@ -112,6 +112,7 @@ class Check {
     static const QStringList kMayMovePixels{
         "core/vision/film_capture.cpp",    // the chain's rotation
         "core/vision/edge_strip.cpp",      // reads a strip; what is found there goes back the way it came
+        "core/vision/mark_survey.cpp",     // reads a patch, likewise
         "core/vision/projected_grid.cpp",  // asks whether a mirrored picture would show more
         "core/vision/tag_survey.cpp",      // asks whether a mirrored picture would show more
         "core/vision/board_finder.cpp",    // the same

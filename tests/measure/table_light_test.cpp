@@ -131,12 +131,17 @@ void TableLightTest::onlyBallsThatWereMovedArePutBack() {
   now[0].position = {-0.502, 0.0};  // misread by a hair
   now[1].position = {0.35, 0.1};
   now.pop_back();
-  const LightDrawing drawing = lightOfPuttingBack(before, now, MeasuredTable{});
+  const auto displaced = displacedBalls(before, now);
+  QCOMPARE(displaced.size(), std::size_t{2});
+  QVERIFY(displaced[0].ball == kThree && displaced[0].lies.has_value());
+  QVERIFY(std::abs(displaced[0].apart_m - 0.150) < 1e-12);
+  QVERIFY(displaced[1].ball == BallName{8} && !displaced[1].lies.has_value());
+  const LightDrawing drawing = lightOfPuttingBack(displaced, MeasuredTable{});
   QCOMPARE(drawing.lines.size(), std::size_t{3});
   QVERIFY(distance(middleOf(drawing.lines[0]), TablePoint{0.2, 0.1}) < 1e-9);
   QVERIFY(drawing.lines[1].dashed);
   QVERIFY(distance(middleOf(drawing.lines[2]), TablePoint{0.6, 0.3}) < 1e-9);
-  QVERIFY(lightOfPuttingBack(before, before, MeasuredTable{}).lines.empty());
+  QVERIFY(displacedBalls(before, before).empty());
 }
 
 FERRULE_TEST(TableLightTest)

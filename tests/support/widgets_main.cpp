@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <clocale>
 
+#include "tests/support/own_home.h"
 #include "tests/support/test_registry.h"
 
 int main(int argc, char** argv) {
+  const ferrule::OwnHome home;
   QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   return std::min(ferrule::runRegisteredTests(argc, argv), 100);

@@ -21,6 +21,7 @@
 #include "core/vision/film_check.h"
 #include "core/vision/film_source.h"
 #include "core/vision/line_survey.h"
+#include "core/vision/mark_survey.h"
 #include "tests/bench/accuracy/clip_rig.h"
 #include "tests/bench/accuracy/truth.h"
 #include "tests/bench/check/faults.h"
@@ -124,6 +125,17 @@ void printUntagged(const SoundClip& clip, const Truth& truth, const std::vector<
       continue;
     }
     printMap(withLens ? "cushions, lens from the board" : "cushions alone", *rig, truth.rig, bare);
+    const auto marks = marksByLines(median, evidence, bare, lines);
+    const auto sighted = fitRigFromLines(evidence, bare, lines, marks);
+    if (!sighted) {
+      std::printf("  no rig from %zu lines and %zu marks\n", lines.size(), marks.size());
+      continue;
+    }
+    const auto sights = std::ranges::count_if(marks, [](const auto& m) { return m.mark.kind == MarkKind::Sight; });
+    std::printf("  %zu lines, %td sights and %td pockets found; misfit %.2f\n", lines.size(), sights,
+                static_cast<std::ptrdiff_t>(marks.size()) - sights, sighted->misfit);
+    printMap(withLens ? "with marks, lens from the board" : "with marks, no board and no tags", sighted->rig, truth.rig,
+             bare);
   }
 }
 
