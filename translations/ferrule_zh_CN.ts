@@ -9603,7 +9603,7 @@
         <name>ferrule::StillCamera</name>
         <message>
             <source>No camera is chosen; connect one, or choose a film that stands in for it.</source>
-            <translation>未选择摄像机；请连接一台，或选择一段代替它的视频。</translation>
+            <translation>未选择相机；请连接一台，或选择一段代替它的视频。</translation>
         </message>
         <message>
             <source>Blurred: the board's edges are %1 px wide. Hold it still, or light it better.</source>
@@ -9611,7 +9611,7 @@
         </message>
         <message>
             <source>The camera's image is mirrored; switch that off in the camera's own settings.</source>
-            <translation>摄像机画面是镜像的；请在摄像机设置中关闭镜像。</translation>
+            <translation>相机画面是镜像的；请在相机设置中关闭镜像。</translation>
         </message>
         <message>
             <source>This print has the old layout, its first square light; print the board anew.</source>
@@ -9647,7 +9647,7 @@
         </message>
         <message>
             <source>The board was changed; start the camera anew, so that it is looked for.</source>
-            <translation>标定板已更改；请重新启动摄像机以便查找它。</translation>
+            <translation>标定板已更改；请重新启动相机以便查找它。</translation>
         </message>
         <message>
             <source>Not taken. %1</source>
@@ -9656,15 +9656,15 @@
         </message>
         <message>
             <source>Stop the ca&amp;mera</source>
-            <translation>停止摄像机(&amp;M)</translation>
+            <translation>停止相机(&amp;M)</translation>
         </message>
         <message>
             <source>Look through the ca&amp;mera</source>
-            <translation>通过摄像机查看(&amp;M)</translation>
+            <translation>通过相机查看(&amp;M)</translation>
         </message>
         <message>
             <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
-            <translation>也可在此拍摄：让摄像机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
+            <translation>也可在此拍摄：让相机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
         </message>
         <message>
             <source>Ta&amp;ke this still</source>
@@ -9675,7 +9675,7 @@
         <name>ferrule::StillView</name>
         <message>
             <source>What the camera sees of the board</source>
-            <translation>摄像机看到的标定板</translation>
+            <translation>相机看到的标定板</translation>
         </message>
     </context>
     <context>
