@@ -33,11 +33,14 @@ void paintPlannedWays(QPainter& painter, const PlannedWays& ways, const PlanMapp
 namespace {
 
 /// Of the playing surface.
-constexpr double kMostFilled = 0.3;
+constexpr double kMostOfTable = 0.4;
 
 /// The outline has a casing and its full strength, whatever the cloth is; only what fills it lets the cloth through.
 void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, const PlanMapping& mapping,
                   const Inks& inks, const QPen& pen, const QBrush& brush, double opacity) {
+  // A leave that may be anywhere is none: filled it would pass for another cloth, its outline for a ball's way.
+  const double area_m2 = std::numbers::pi * kEllipse95 * kEllipse95 * leave.along_m * leave.across_m;
+  if (area_m2 > kMostOfTable * table.length_m * table.width_m) return;
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   // A normal distribution knows no cushions; no ball rests beyond them.
@@ -52,15 +55,11 @@ void paintEllipse(QPainter& painter, const Leave& leave, const Table& table, con
   painter.rotate(qRadiansToDegrees(std::atan2(along.y(), along.x())));
   const double a = kEllipse95 * leave.along_m * mapping.scale();
   const double b = kEllipse95 * leave.across_m * mapping.scale();
-  // Filled, a leave that may be anywhere would pass for a cloth of another colour.
-  const double surface = table.length_m * table.width_m * mapping.scale() * mapping.scale();
-  if (std::numbers::pi * a * b < kMostFilled * surface) {
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(brush);
-    painter.setOpacity(opacity);
-    painter.drawEllipse(QPointF(), a, b);
-    painter.setOpacity(1.0);
-  }
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(brush);
+  painter.setOpacity(opacity);
+  painter.drawEllipse(QPointF(), a, b);
+  painter.setOpacity(1.0);
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(inks.casing, pen.widthF() + kCasing_px));
   painter.drawEllipse(QPointF(), a, b);

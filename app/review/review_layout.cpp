@@ -36,7 +36,7 @@ namespace ferrule {
 
 namespace {
 
-constexpr int kListWidth_px = 316;
+constexpr int kListWidth_px = 350;
 constexpr int kPanelWidth_px = 344;
 
 QLabel* quietLabel() {
