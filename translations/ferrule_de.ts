@@ -2468,14 +2468,6 @@
             <translation>Streuung des Tempos</translation>
         </message>
         <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Gelocht, nach Schnitt und Weg der Weißen</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Gelocht, nach Schnitt und Weg der Objektkugel</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Stöße auf der Zielscheibe</translation>
         </message>
@@ -2546,6 +2538,14 @@
         <message>
             <source>Made by the way into the pocket</source>
             <translation>Gelocht nach dem Weg in die Tasche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Gelocht, nach Schnitt und Abstand der Weißen</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Gelocht, nach Schnitt und Abstand zur Tasche</translation>
         </message>
     </context>
     <context>

@@ -2468,14 +2468,6 @@
             <translation>Dispersión de la velocidad</translation>
         </message>
         <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Embocadas, por corte y recorrido de la blanca</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Embocadas, por corte y recorrido de la bola objetivo</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Tiros en la diana</translation>
         </message>
@@ -2546,6 +2538,14 @@
         <message>
             <source>Made by the way into the pocket</source>
             <translation>Embocadas según la entrada en la tronera</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Embocadas, por corte y distancia de la blanca</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Embocadas, por corte y distancia a la tronera</translation>
         </message>
     </context>
     <context>

@@ -2468,14 +2468,6 @@
             <translation>Dispersion de la vitesse</translation>
         </message>
         <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>Réussite, par coupe et trajet de la blanche</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>Réussite, par coupe et trajet de la bille visée</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>Exécutions sur la cible</translation>
         </message>
@@ -2546,6 +2538,14 @@
         <message>
             <source>Made by the way into the pocket</source>
             <translation>Réussies selon l’entrée dans la poche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>Réussite, par coupe et distance de la blanche</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>Réussite, par coupe et distance à la poche</translation>
         </message>
     </context>
     <context>

@@ -2463,14 +2463,6 @@
             <translation>力度散布</translation>
         </message>
         <message>
-            <source>Made, by cut and way of the cue ball</source>
-            <translation>进球率：按切角与母球行程</translation>
-        </message>
-        <message>
-            <source>Made, by cut and way of the object ball</source>
-            <translation>进球率：按切角与目标球行程</translation>
-        </message>
-        <message>
             <source>Deliveries on the target</source>
             <translation>出杆分布图</translation>
         </message>
@@ -2541,6 +2533,14 @@
         <message>
             <source>Made by the way into the pocket</source>
             <translation>按进袋方向的进球率</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance of the cue ball</source>
+            <translation>进球率：按切角与母球距离</translation>
+        </message>
+        <message>
+            <source>Made, by cut and distance to the pocket</source>
+            <translation>进球率：按切角与到袋口的距离</translation>
         </message>
     </context>
     <context>

@@ -178,8 +178,8 @@ std::vector<Figure> figuresOf(const PlayerProgress& progress, const ReportWords&
          speed.fromRepeats ? FigureWords::tr("Scatter of the speed in repeated set-ups")
                            : FigureWords::tr("Scatter of the speed"),
          speed, FindingKind::SpeedTrend, SpreadUnit::Percent);
-  grid(FigureKind::MakesByCueBall, FigureWords::tr("Made, by cut and way of the cue ball"), makes.byCueBall);
-  grid(FigureKind::MakesByObjectBall, FigureWords::tr("Made, by cut and way of the object ball"), makes.byObjectBall);
+  grid(FigureKind::MakesByCueBall, FigureWords::tr("Made, by cut and distance of the cue ball"), makes.byCueBall);
+  grid(FigureKind::MakesByObjectBall, FigureWords::tr("Made, by cut and distance to the pocket"), makes.byObjectBall);
   add(FigureKind::Target, FigureWords::tr("Deliveries on the target"), targetChart(history, asked, words),
       tooFew(targetCount(history, asked), kFewestForSpread));
   add(FigureKind::MissMap, FigureWords::tr("Miss map"), missMapChart(history, words),
