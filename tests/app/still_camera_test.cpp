@@ -79,6 +79,11 @@ void StillCameraTest::init() {
   place_->show();
   desk().change("board", [](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
   place_->showStep(SetupStep::Lens);
+  // Cameras are looked for when somebody wants one.
+  auto* unfold = place_->findChild<QPushButton*>("unfoldCamera");
+  QVERIFY(unfold->isVisible() && !place_->findChild<QPushButton*>("watchBoard")->isVisible());
+  unfold->click();
+  QVERIFY(!unfold->isVisible() && place_->findChild<QPushButton*>("watchBoard")->isVisible());
   camera_ = std::make_shared<GivenSource>();
   place_->findChild<StillCamera*>()->begin(camera_);
   QVERIFY(camera_->isRunning());
