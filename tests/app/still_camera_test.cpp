@@ -99,7 +99,7 @@ void StillCameraTest::cleanup() {
 void StillCameraTest::show(const cv::Mat& picture, const QString& wanted) {
   QVERIFY(!picture.empty());
   camera_->show(picture);
-  QTRY_VERIFY2(words().contains(wanted), qPrintable(words()));
+  QTRY_VERIFY(words().contains(wanted));
 }
 
 void StillCameraTest::aSharpStillIsTakenAndCounts() {
@@ -174,7 +174,7 @@ void StillCameraTest::aFilmStandsInForTheCamera() {
   auto* camera = place_->findChild<StillCamera*>();
   camera->begin(std::make_shared<PacedFilm>(film));
   // There is no board in it, and that is said.
-  QTRY_VERIFY2(words().contains("not seen"), qPrintable(words()));
+  QTRY_VERIFY(words().contains("not seen"));
 }
 
 FERRULE_TEST(StillCameraTest)
