@@ -1,6 +1,5 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
 <TS version="2.1" language="de">
     <context>
         <name>Actions</name>
@@ -9706,12 +9705,16 @@
             <translation>Durch die Ka&amp;mera sehen</translation>
         </message>
         <message>
-            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
-            <translation>Oder hier aufnehmen: die Kamera laufen lassen, die Tafel davorhalten und überall dort eine Aufnahme machen, wo das Bild noch leer ist.</translation>
-        </message>
-        <message>
             <source>Ta&amp;ke this still</source>
             <translation>Diese A&amp;ufnahme nehmen</translation>
+        </message>
+        <message>
+            <source>Take stills with a ca&amp;mera…</source>
+            <translation>Standbilder mit einer Ka&amp;mera aufnehmen…</translation>
+        </message>
+        <message>
+            <source>Let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>Die Kamera laufen lassen, die Tafel davorhalten und überall dort eine Aufnahme machen, wo das Bild noch leer ist.</translation>
         </message>
     </context>
     <context>

@@ -1,6 +1,5 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
 <TS version="2.1" language="es">
     <context>
         <name>Actions</name>
@@ -9706,12 +9705,16 @@
             <translation>Mirar por la cá&amp;mara</translation>
         </message>
         <message>
-            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
-            <translation>O tómelas aquí: deje correr la cámara, muéstrele el tablero y tome una foto donde la imagen aún esté vacía.</translation>
-        </message>
-        <message>
             <source>Ta&amp;ke this still</source>
             <translation>Tomar esta &amp;foto</translation>
+        </message>
+        <message>
+            <source>Take stills with a ca&amp;mera…</source>
+            <translation>Tomar fotos con una cá&amp;mara…</translation>
+        </message>
+        <message>
+            <source>Let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>Deje correr la cámara, muéstrele el tablero y tome una foto donde la imagen aún esté vacía.</translation>
         </message>
     </context>
     <context>

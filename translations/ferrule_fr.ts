@@ -1,6 +1,5 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
-<!-- SPDX-License-Identifier: GPL-3.0-or-later -->
 <TS version="2.1" language="fr">
     <context>
         <name>Actions</name>
@@ -9706,12 +9705,16 @@
             <translation>Regarder par la &amp;caméra</translation>
         </message>
         <message>
-            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
-            <translation>Ou prenez-les ici : laissez tourner la caméra, présentez-lui la mire, et prenez une photo partout où l’image est encore vide.</translation>
-        </message>
-        <message>
             <source>Ta&amp;ke this still</source>
             <translation>Prendre cette ph&amp;oto</translation>
+        </message>
+        <message>
+            <source>Take stills with a ca&amp;mera…</source>
+            <translation>Prendre des photos avec une &amp;caméra…</translation>
+        </message>
+        <message>
+            <source>Let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>Laissez tourner la caméra, présentez-lui la mire, et prenez une photo partout où l’image est encore vide.</translation>
         </message>
     </context>
     <context>

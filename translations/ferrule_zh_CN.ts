@@ -9663,12 +9663,16 @@
             <translation>通过相机查看(&amp;M)</translation>
         </message>
         <message>
-            <source>Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
-            <translation>也可在此拍摄：让相机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
-        </message>
-        <message>
             <source>Ta&amp;ke this still</source>
             <translation>拍下这张(&amp;K)</translation>
+        </message>
+        <message>
+            <source>Take stills with a ca&amp;mera…</source>
+            <translation>用相机拍摄照片(&amp;M)…</translation>
+        </message>
+        <message>
+            <source>Let the camera run, hold the board to it, and take a still wherever the picture is still empty.</source>
+            <translation>让相机运行，把标定板对着它，在画面还空着的地方各拍一张。</translation>
         </message>
     </context>
     <context>

@@ -187,6 +187,8 @@ void LinesPanel::refresh(const Numbers& numbers) {
   asFound_->setVisible(byHand > 0);
   for (QWidget* each : std::initializer_list<QWidget*>{view_, handle_, putHere_, notThere_, agree_, list_})
     each->setVisible(shown);
+  // Without the picture it takes no more room than its words.
+  setSizePolicy(QSizePolicy::Preferred, shown ? QSizePolicy::Expanding : QSizePolicy::Maximum);
   if (!shown) {
     view_->clear();
     fitting_.forget();

@@ -54,11 +54,23 @@ StillCamera::StillCamera(SetupDesk& desk, QWidget* parent) : QWidget(parent), de
   left->addLayout(buttons);
   left->addWidget(words_);
   left->addStretch(1);
-  auto* row = new QHBoxLayout(this);
+  unfold_ = new QPushButton(tr("Take stills with a ca&mera…"));
+  unfold_->setObjectName(QStringLiteral("unfoldCamera"));
+  panel_ = new QWidget;
+  panel_->hide();
+  auto* folded = new QHBoxLayout;
+  folded->addWidget(unfold_);
+  folded->addStretch(1);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addLayout(folded);
+  column->addWidget(panel_);
+  auto* row = new QHBoxLayout(panel_);
   row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(12);
   row->addLayout(left, 2);
   row->addWidget(view_, 3);
+  connect(unfold_, &QPushButton::clicked, this, &StillCamera::unfold);
   connect(start_, &QPushButton::clicked, this, &StillCamera::startOrStop);
   connect(take_, &QPushButton::clicked, this, &StillCamera::take);
   connect(&watch_, &StillWatch::seen, this, &StillCamera::show);
@@ -70,6 +82,12 @@ StillCamera::StillCamera(SetupDesk& desk, QWidget* parent) : QWidget(parent), de
 void StillCamera::hideEvent(QHideEvent* event) {
   watch_.stop();
   QWidget::hideEvent(event);
+}
+
+void StillCamera::unfold() {
+  unfold_->hide();
+  panel_->show();
+  camera_->setFocus();
 }
 
 void StillCamera::startOrStop() {
@@ -86,6 +104,7 @@ void StillCamera::begin(std::shared_ptr<LiveSource> source) {
   const auto board = parseBoard(desk_.state().board.toStdString());
   if (!board) return emit desk_.said(errorSentence(board.error()));
   emit desk_.said({});
+  unfold();
   last_.reset();
   watched_ = desk_.state().board;
   watch_.start(*board, std::move(source));
@@ -175,9 +194,8 @@ void StillCamera::refresh(const Numbers& numbers) {
   view_->setVisible(last_ != nullptr);
   if (!last_) {
     view_->clear();
-    words_->setText(tr(
-        "Or take them here: let the camera run, hold the board to it, and take a still wherever the picture is still "
-        "empty."));
+    words_->setText(
+        tr("Let the camera run, hold the board to it, and take a still wherever the picture is still empty."));
   } else {
     words_->setText(wordsOf(last_->still));
   }

@@ -31,6 +31,8 @@ class StillCamera : public QWidget {
   void hideEvent(QHideEvent* event) override;
 
  private:
+  /// Shows the choice of cameras: looking for them costs time and may start one, so nobody does unasked.
+  void unfold();
   void startOrStop();
   void showRunning();
   void show(const std::shared_ptr<const LiveStill>& image);
@@ -41,6 +43,8 @@ class StillCamera : public QWidget {
 
   SetupDesk& desk_;
   Numbers numbers_;
+  QPushButton* unfold_;
+  QWidget* panel_;
   CameraChoice* camera_;
   QPushButton* start_;
   QPushButton* take_;

@@ -139,7 +139,7 @@ void LinesStoryTest::aSightIsPutRightByHandAndTheFitSaysSo() {
   QCOMPARE(view->marks().size(), std::size_t{24});
   QVERIFY(std::ranges::all_of(view->marks(), [](const ShownMark& mark) { return mark.state == MarkState::Found; }));
   QCOMPARE(list->rowCount(), 6 + 24);
-  QTRY_VERIFY2(words("linesAgree").contains("18 sight(s) agree to"), qPrintable(words("linesAgree")));
+  QTRY_VERIFY(words("linesAgree").contains("18 sight(s) agree to"));
   // By its name in the list, and what the picture's widget then says to a screen reader.
   list->setCurrentCell(6 + 4, 0);
   QCOMPARE(view->chosenThing(), std::size_t{6 + 4});
@@ -157,7 +157,7 @@ void LinesStoryTest::aSightIsPutRightByHandAndTheFitSaysSo() {
   QVERIFY(!desk().state().handMarks.front().isThere);
   QCOMPARE(list->item(6 + 4, 1)->text(), QString("not there"));
   QVERIFY(!find<QPushButton>("markNotThere")->isEnabled());
-  QTRY_VERIFY2(words("linesAgree").contains("17 sight(s) agree to"), qPrintable(words("linesAgree")));
+  QTRY_VERIFY(words("linesAgree").contains("17 sight(s) agree to"));
   find<QPushButton>("putMarkHere")->click();
   QVERIFY(view->chosenMark()->state == MarkState::ByHand);
   QVERIFY(view->chosenMark()->place == before.place);
@@ -167,7 +167,7 @@ void LinesStoryTest::aSightIsPutRightByHandAndTheFitSaysSo() {
   QTest::mouseMove(view, from + QPoint(12, 0));
   QTest::mouseRelease(view, Qt::LeftButton, {}, from + QPoint(12, 0));
   QVERIFY(view->chosenMark()->place.x > before.place.x + 5.0);
-  QTRY_VERIFY2(words("linesAgree").contains("sight 5 of 6 on the right rail"), qPrintable(words("linesAgree")));
+  QTRY_VERIFY(words("linesAgree").contains("sight 5 of 6 on the right rail"));
   QVERIFY(list->item(6 + 4, 2)->text().split(' ').front().toDouble() > 8.0);
   actions_->at(ActionId::Undo)->trigger();
   actions_->at(ActionId::Undo)->trigger();

@@ -18,6 +18,7 @@
 #include "app/window/appearance.h"
 #include "app/window/languages.h"
 #include "app/window/main_window.h"
+#include "tests/support/own_home.h"
 
 namespace {
 
@@ -69,6 +70,7 @@ QString copyInto(const QTemporaryDir& folder, const QString& record) {
 
 /// FOLDER LANGUAGE RECORD [RECORD...]: the pictures of each record's places go to FOLDER/NAME-PLACE-LOOK.png.
 int main(int argc, char** argv) {
+  const ferrule::OwnHome home;
   QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   if (argc < 4) {

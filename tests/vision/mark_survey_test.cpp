@@ -27,6 +27,7 @@ class MarkSurveyTest : public QObject {
   void aPersonsWordStands();
   void withoutTagsAndBoardPlacesAreRightToThreeMillimetres();
   void marksMakeTheRigSurer();
+  void aNoseThatAPersonPlacedLetsMarksBeFound();
 
  private:
   /// Nothing but sights on a rail that fills the picture.
@@ -229,6 +230,22 @@ void MarkSurveyTest::marksMakeTheRigSurer() {
   const auto without = rigFromLines(nothing_, bare_, seen_.lines);
   QVERIFY(with.has_value() && without.has_value());
   QVERIFY(ErrorMap(*with, bare_).at({0.9, 0.4})->u_m() < ErrorMap(*without, bare_).at({0.9, 0.4})->u_m());
+}
+
+/// Without a rig from the lines nothing says where marks may be.
+void MarkSurveyTest::aNoseThatAPersonPlacedLetsMarksBeFound() {
+  auto lines = seen_.lines;
+  std::erase_if(lines, [](const LineTrace& line) { return line.cushion == CushionName::Foot; });
+  QVERIFY(marksByLines(seen_.picture, nothing_, bare_, lines).empty());
+  const auto isFoot = [](const LineTrace& line) {
+    return line.cushion == CushionName::Foot && line.kind == LineTrace::Kind::Nose;
+  };
+  const LineTrace& whole = *std::ranges::find_if(seen_.lines, isFoot);
+  LineTrace placed{LineTrace::Kind::Nose, CushionName::Foot, {}, kHandPlaced_px};
+  for (const std::size_t at : {0U, 6U, 12U, 17U, 23U})
+    placed.places.push_back(whole.places.at(at));
+  const auto found = marksByLines(seen_.picture, nothing_, bare_, withHandLines(lines, {placed}));
+  QVERIFY2(found.size() >= 20, qPrintable(QString::number(found.size())));
 }
 
 FERRULE_TEST(MarkSurveyTest)

@@ -83,8 +83,17 @@ cv::Mat withoutTags(const cv::Mat& picture, const SoundClip& clip) {
   return result;
 }
 
+/// What rigs without tags and without a board come to over all films.
+struct Untagged {
+  double squares = 0.0;  ///< of the films' rms, m^2
+  int films = 0;
+  int held = 0;
+  int places = 0;
+};
+
 /// Share of places whose truth lies in the 95 % region about what the rig says, and the map's own rms.
-void printMap(const char* what, const Rig& rig, const Rig& truth, const MeasuredTable& measured) {
+void printMap(const char* what, const Rig& rig, const Rig& truth, const MeasuredTable& measured,
+              Untagged* all = nullptr) {
   const RigDifference difference = differenceOf(rig, truth, measured);
   const ErrorMap map(rig, measured, {0.0, 0.0005, 0.0, 0.0, 0.0});
   int held = 0;
@@ -101,9 +110,14 @@ void printMap(const char* what, const Rig& rig, const Rig& truth, const Measured
       millimetresFromMetres(std::sqrt(sum / std::max(1, difference.points))),
       100.0 * held / std::max(1, difference.points), difference.points);
   std::fflush(stdout);
+  if (all == nullptr) return;
+  all->squares += difference.rms_m * difference.rms_m;
+  ++all->films;
+  all->held += held;
+  all->places += difference.points;
 }
 
-void printUntagged(const SoundClip& clip, const Truth& truth, const std::vector<cv::Mat>& pictures) {
+void printUntagged(const SoundClip& clip, const Truth& truth, const std::vector<cv::Mat>& pictures, Untagged& all) {
   std::vector<cv::Mat> painted;
   for (std::size_t i = 0; i < pictures.size() && painted.size() < 7; i += 4)
     painted.push_back(withoutTags(pictures[i], clip));
@@ -135,7 +149,7 @@ void printUntagged(const SoundClip& clip, const Truth& truth, const std::vector<
     std::printf("  %zu lines, %td sights and %td pockets found; misfit %.2f\n", lines.size(), sights,
                 static_cast<std::ptrdiff_t>(marks.size()) - sights, sighted->misfit);
     printMap(withLens ? "with marks, lens from the board" : "with marks, no board and no tags", sighted->rig, truth.rig,
-             bare);
+             bare, withLens ? nullptr : &all);
   }
 }
 
@@ -232,6 +246,7 @@ int main(int argc, char** argv) {
   int all = 0;
   int held = 0;
   int balls = 0;
+  Untagged untagged;
   for (const fs::path& path : clips) {
     const std::string name = path.filename().string();
     const auto truth = readTruth((path / "truth.json").string());
@@ -247,7 +262,7 @@ int main(int argc, char** argv) {
     std::printf("%s\n", name.c_str());
     printMap("tags, lens from the board", *rig, truth->rig, *measured);
     printBalls(clip, *truth, pictures, held, balls);
-    printUntagged(clip, *truth, pictures);
+    printUntagged(clip, *truth, pictures, untagged);
     for (const PlantedFault& fault : plantedFaults()) {
       if (mapsOnly) break;
       if (!only.empty() && fault.name.find(only) == std::string::npos) continue;
@@ -266,6 +281,9 @@ int main(int argc, char** argv) {
     }
   }
   std::printf("\nresting balls within their 95 %% region: %d of %d\n", held, balls);
+  std::printf("no tags, no board, with sights and pockets: rms %.2f mm over %d films, 95 %% region holds %.0f %%\n",
+              millimetresFromMetres(std::sqrt(untagged.squares / std::max(1, untagged.films))), untagged.films,
+              100.0 * untagged.held / std::max(1, untagged.places));
   if (mapsOnly) return clips.empty() ? 1 : 0;
   std::printf("\nplanted -> named, over %zu films\n", clips.size());
   for (const std::string& name : order) {

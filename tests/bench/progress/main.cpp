@@ -25,6 +25,7 @@
 #include "core/measure/player_history.h"
 #include "core/progress/asked.h"
 #include "core/progress/history_filter.h"
+#include "tests/support/own_home.h"
 #include "tests/support/processor_time.h"
 #include "tests/support/squad_record.h"
 
@@ -213,6 +214,7 @@ int writeSquad(const std::string& path) {
 }  // namespace ferrule
 
 int main(int argc, char** argv) {
+  const ferrule::OwnHome home;
   qputenv("QT_QPA_PLATFORM", "offscreen");
   const QApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");

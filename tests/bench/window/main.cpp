@@ -22,6 +22,7 @@
 #include "tests/bench/median.h"
 #include "tests/bench/record/large_record.h"
 #include "tests/bench/window/live_run.h"
+#include "tests/support/own_home.h"
 
 namespace ferrule::bench {
 
@@ -145,6 +146,7 @@ void run(const QString& record, const QString& liveRecord, int shots, TimedAppli
 }  // namespace ferrule::bench
 
 int main(int argc, char** argv) {
+  const ferrule::OwnHome home;
   qputenv("QT_QPA_PLATFORM", "offscreen");
   ferrule::bench::TimedApplication application(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
