@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/picture/image_of.h"
+#include "core/measure/balls_seen.h"
 
 namespace ferrule {
 
@@ -18,13 +19,6 @@ SeenImage seenImage(const ImageReading& reading, const KeptPicture& kept) {
   for (const BallSample& ball : reading.balls)
     seen.balls.push_back({ball.ball, ball.position, ball.standardUncertainty_m, ball.seen});
   return seen;
-}
-
-Position positionOf(const ImageReading& reading) {
-  Position balls;
-  for (const BallSample& ball : reading.balls)
-    balls.push_back({ball.ball, ball.position});
-  return balls;
 }
 
 }  // namespace

@@ -209,9 +209,7 @@ Eigen::VectorXd EvidenceFit::residuals(const Setting& setting) const {
     bool reached = true;
     for (Eigen::Index i = 0; i < marks && reached; ++i) {
       const MarkSighting& seen = evidence_->marks[static_cast<std::size_t>(i)];
-      const double higher_m = seen.mark.kind == MarkKind::Sight ? setting.sightsHigher_m : setting.pocketsHigher_m;
-      const Table& table = setting.measured.table;
-      const auto off = missOfMark(seen, rig, table, table.noseHeight_m + higher_m);
+      const auto off = missOfMark(seen, rig, setting.measured.table, setting.markHeight_m(seen.mark.kind));
       reached = off.has_value();
       if (off) miss[i] = off->x;
       if (off) miss[marks + i] = off->y;

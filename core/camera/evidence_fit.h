@@ -23,6 +23,11 @@ struct Setting {
   double sightsHigher_m = 0.0;
   double pocketsHigher_m = 0.0;
 
+  /// Where marks of a kind are seen, above the cloth.
+  [[nodiscard]] double markHeight_m(MarkKind kind) const {
+    return measured.table.noseHeight_m + (kind == MarkKind::Sight ? sightsHigher_m : pocketsHigher_m);
+  }
+
   [[nodiscard]] Rig rig() const;
 };
 

@@ -143,8 +143,7 @@ void addMisses(LinesFit& fit, const Setting& setting, const CheckEvidence& seen)
     fit.lineOff_m.push_back(std::sqrt(sum / std::max(n, 1)));
   }
   for (const MarkSighting& mark : seen.marks) {
-    const double higher_m = mark.mark.kind == MarkKind::Sight ? setting.sightsHigher_m : setting.pocketsHigher_m;
-    const auto off = missOfMark(mark, rig, table, table.noseHeight_m + higher_m);
+    const auto off = missOfMark(mark, rig, table, setting.markHeight_m(mark.mark.kind));
     fit.markOff_m.push_back(off ? std::optional(off->x) : std::nullopt);
   }
 }

@@ -5,6 +5,7 @@
 
 #include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
+#include "core/measure/balls_seen.h"
 #include "core/vision/ball_tracker.h"
 #include "core/vision/film_source.h"
 
@@ -16,15 +17,6 @@ namespace {
 /// is what it takes to call a new ball one.
 constexpr int kLooks = 60;
 constexpr double kBetweenLooks_s = 1.0 / 60.0;
-
-Position ballsIn(const std::vector<ImageReading>& readings) {
-  Position balls;
-  if (readings.empty()) return balls;
-  for (const BallSample& sample : readings.back().balls)
-    balls.push_back({sample.ball, sample.position});
-  std::ranges::sort(balls, {}, &BallAt::ball);
-  return balls;
-}
 
 }  // namespace
 
@@ -50,7 +42,7 @@ Result<PhotoPosition> positionInPhoto(const PhotoFiles& files, const JobControl&
   }
   tracker.finish();
   std::ranges::move(tracker.take(), std::back_inserter(readings));
-  PhotoPosition found{ballsIn(readings), std::move(*measured)};
+  PhotoPosition found{readings.empty() ? Position() : positionOf(readings.back()), std::move(*measured)};
   if (found.balls.empty()) return failure(ErrorCode::BallsNotFound, files.photo);
   return found;
 }

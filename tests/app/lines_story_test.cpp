@@ -10,37 +10,23 @@
 #include "app/setup/setup_place.h"
 #include "core/camera/rig_file.h"
 #include "core/camera/rig_from_lines.h"
-#include "tests/app/fresh_settings.h"
+#include "tests/app/setup_screen.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
 
 /// Set-up without tags: noses, sights and pockets put right by hand, in the Set-up place alone.
-class LinesStoryTest : public QObject {
+class LinesStoryTest : public QObject, private SetupScreen {
   Q_OBJECT
  private slots:
-  void init();
-  void cleanup();
+  void init() { begin(); }
+  void cleanup() { end(); }
   void aCushionIsPlacedByHandUnderTheLoupe();
   void aSightIsPutRightByHandAndTheFitSaysSo();
   void whatLinesCannotTellIsSaidWhereItIsChosen();
 
  private:
-  void openPlace();
-  template <class T>
-  T* find(const char* name) const {
-    return place_->findChild<T*>(QString::fromLatin1(name));
-  }
-  [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
-  [[nodiscard]] QString message() const { return words("setupMessage"); }
-  SetupDesk& desk() { return place_->desk(); }
-  void waitForWork() { QTRY_VERIFY(!desk().job().isRunning()); }
-  void putInClip();
-
-  std::unique_ptr<FreshSettings> folder_;
-  std::unique_ptr<QWidget> window_;
-  ActionSet* actions_ = nullptr;
-  std::unique_ptr<SetupPlace> place_;
+  void compareWithShippedRig();
 };
 
 namespace {
@@ -49,32 +35,15 @@ const QString kClip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
 
 }  // namespace
 
-void LinesStoryTest::init() {
-  folder_ = std::make_unique<FreshSettings>();
-  openPlace();
-}
-
-void LinesStoryTest::cleanup() {
-  place_.reset();
-  window_.reset();
-  folder_.reset();
-}
-
-void LinesStoryTest::openPlace() {
-  place_.reset();
-  window_ = std::make_unique<QWidget>();
-  actions_ = new ActionSet(window_.get());
-  place_ = std::make_unique<SetupPlace>(*actions_, folder_->filePath("setup"));
-  connect(actions_, &ActionSet::triggered, place_.get(), [this](ActionId id) { place_->act(id); });
-  place_->resize(1280, 720);
-  place_->show();
-}
-
-void LinesStoryTest::putInClip() {
-  desk().openTable(kClip + "table.json");
-  desk().useLensFile(kClip + "lens.json");
-  desk().look(kClip + "stop-shot.mp4");
-  waitForWork();
+/// The rig that was made sees balls where the one of the clip does.
+void LinesStoryTest::compareWithShippedRig() {
+  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
+  const double radius_m = desk().rigTable().balls.radius_m();
+  for (const TablePoint place : {TablePoint{0.0, 0.0}, TablePoint{0.9, 0.4}, TablePoint{-0.9, -0.4}}) {
+    const ImagePoint pixel = imageFromTable(shipped, {place.x, place.y, radius_m}).value();
+    const double off_m = distance(tableFromImage(*desk().rig(), pixel, radius_m).value(), place);
+    QVERIFY2(off_m < 0.003, qPrintable(QString::number(1000.0 * off_m)));
+  }
 }
 
 void LinesStoryTest::aCushionIsPlacedByHandUnderTheLoupe() {
@@ -113,13 +82,7 @@ void LinesStoryTest::aCushionIsPlacedByHandUnderTheLoupe() {
   find<QPushButton>("makeRig")->click();
   waitForWork();
   QVERIFY2(desk().rig().has_value(), qPrintable(message()));
-  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
-  const double radius_m = desk().rigTable().balls.radius_m();
-  for (const TablePoint place : {TablePoint{0.0, 0.0}, TablePoint{0.9, 0.4}, TablePoint{-0.9, -0.4}}) {
-    const ImagePoint pixel = imageFromTable(shipped, {place.x, place.y, radius_m}).value();
-    const double off_m = distance(tableFromImage(*desk().rig(), pixel, radius_m).value(), place);
-    QVERIFY2(off_m < 0.003, qPrintable(QString::number(1000.0 * off_m)));
-  }
+  compareWithShippedRig();
   // They are kept, and taken back as one.
   openPlace();
   QTRY_COMPARE(desk().state().handLines.size(), std::size_t{6});
@@ -186,13 +149,7 @@ void LinesStoryTest::aSightIsPutRightByHandAndTheFitSaysSo() {
   waitForWork();
   QVERIFY2(desk().rig().has_value(), qPrintable(message()));
   QVERIFY(isFromSights(*desk().rig()));
-  const Rig shipped = readRigFile((kClip + "rig.json").toStdString()).value();
-  const double radius_m = desk().rigTable().balls.radius_m();
-  for (const TablePoint place : {TablePoint{0.0, 0.0}, TablePoint{0.9, 0.4}, TablePoint{-0.9, -0.4}}) {
-    const ImagePoint pixel = imageFromTable(shipped, {place.x, place.y, radius_m}).value();
-    const double off_m = distance(tableFromImage(*desk().rig(), pixel, radius_m).value(), place);
-    QVERIFY2(off_m < 0.003, qPrintable(QString::number(1000.0 * off_m)));
-  }
+  compareWithShippedRig();
   openPlace();
   QTRY_COMPARE(desk().state().handMarks.size(), std::size_t{1});
 }

@@ -8,17 +8,17 @@
 #include "app/words/error_sentence.h"
 #include "core/camera/rig_file.h"
 #include "core/vision/film_source.h"
-#include "tests/app/fresh_settings.h"
+#include "tests/app/setup_screen.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
 
 /// What a set-up is given and cannot use: one sentence that says what to do, and nothing is lost.
-class SetupRefusalsTest : public QObject {
+class SetupRefusalsTest : public QObject, private SetupScreen {
   Q_OBJECT
  private slots:
-  void init();
-  void cleanup();
+  void init() { begin(); }
+  void cleanup() { end(); }
   void aMirroredStillOfTheTable();
   void aStillWithCoveredTags();
   void aStillWithoutATable();
@@ -29,13 +29,6 @@ class SetupRefusalsTest : public QObject {
  private:
   /// A still of the small film's table, changed, as the set-up's film; then the rig is asked for.
   void makeRigFrom(const std::function<void(cv::Mat&)>& change);
-  SetupDesk& desk() { return place_->desk(); }
-  void waitForWork() { QTRY_VERIFY(!desk().job().isRunning()); }
-  [[nodiscard]] QString message() const { return place_->findChild<QLabel*>("setupMessage")->text(); }
-
-  std::unique_ptr<FreshSettings> home_;
-  std::unique_ptr<QWidget> window_;
-  std::unique_ptr<SetupPlace> place_;
 };
 
 namespace {
@@ -44,21 +37,6 @@ const QString kClip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
 
 }  // namespace
 
-void SetupRefusalsTest::init() {
-  home_ = std::make_unique<FreshSettings>();
-  window_ = std::make_unique<QWidget>();
-  auto* actions = new ActionSet(window_.get());
-  place_ = std::make_unique<SetupPlace>(*actions, home_->filePath("setup"));
-  place_->resize(1280, 720);
-  place_->show();
-}
-
-void SetupRefusalsTest::cleanup() {
-  place_.reset();
-  window_.reset();
-  home_.reset();
-}
-
 void SetupRefusalsTest::makeRigFrom(const std::function<void(cv::Mat&)>& change) {
   auto film = FilmSource::open((kClip + "stop-shot.mp4").toStdString());
   QVERIFY(film.has_value());
@@ -66,7 +44,7 @@ void SetupRefusalsTest::makeRigFrom(const std::function<void(cv::Mat&)>& change)
   QVERIFY(film->next(image));
   cv::Mat picture = image.picture.clone();
   change(picture);
-  const QString still = home_->filePath("table.png");
+  const QString still = folder_->filePath("table.png");
   QVERIFY(cv::imwrite(still.toStdString(), picture));
   desk().openTable(kClip + "table.json");
   desk().useLensFile(kClip + "lens.json");
@@ -104,7 +82,7 @@ void SetupRefusalsTest::aStillWithCoveredTags() {
 /// Without tags: nothing to take a rig from is said, too.
 void SetupRefusalsTest::aStillWithoutATable() {
   desk().change("step", [](SetupState& state) { state.withoutTags = true; });
-  const QString still = home_->filePath("floor.png");
+  const QString still = folder_->filePath("floor.png");
   QVERIFY(cv::imwrite(still.toStdString(), cv::Mat(720, 1280, CV_8UC3, cv::Scalar::all(70))));
   desk().useLensFile(kClip + "lens.json");
   desk().look(still);

@@ -21,17 +21,17 @@
 #include "app/setup/setup_place.h"
 #include "core/base/text_file.h"
 #include "core/camera/rig_file.h"
-#include "tests/app/fresh_settings.h"
+#include "tests/app/setup_screen.h"
 #include "tests/support/test_registry.h"
 
 using namespace ferrule;
 
 /// The Set-up place alone, with the stills and the film that come with the tests.
-class SetupStoryTest : public QObject {
+class SetupStoryTest : public QObject, private SetupScreen {
   Q_OBJECT
  private slots:
-  void init();
-  void cleanup();
+  void init() { begin(); }
+  void cleanup() { end(); }
   void theStepsAreWalkedByKeysAndKept();
   void unequalDiagonalsAreSaid();
   void stillsGiveALensAndOneGivenTwiceCountsOnce();
@@ -47,24 +47,6 @@ class SetupStoryTest : public QObject {
   void undoingAnEditBringsBackWhatItMadeVoid();
   void aRigMadeMeanwhileOfOtherThingsIsNotKept();
   void aSetUpIsReadAgainBesideTheWindow();
-
- private:
-  void openPlace();
-  template <class T>
-  T* find(const char* name) const {
-    return place_->findChild<T*>(QString::fromLatin1(name));
-  }
-  [[nodiscard]] QString words(const char* name) const { return find<QLabel>(name)->text(); }
-  [[nodiscard]] QString message() const { return words("setupMessage"); }
-  SetupDesk& desk() { return place_->desk(); }
-  void waitForWork() { QTRY_VERIFY(!desk().job().isRunning()); }
-  /// Everything that the clip of the tests gives.
-  void putInClip();
-
-  std::unique_ptr<FreshSettings> folder_;
-  std::unique_ptr<QWidget> window_;
-  ActionSet* actions_ = nullptr;
-  std::unique_ptr<SetupPlace> place_;
 };
 
 namespace {
@@ -73,34 +55,6 @@ const QString kClip = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/clip/");
 const QString kBoards = QStringLiteral(FERRULE_SOURCE_DIR "/tests/data/opencv-boards");
 
 }  // namespace
-
-void SetupStoryTest::init() {
-  folder_ = std::make_unique<FreshSettings>();
-  openPlace();
-}
-
-void SetupStoryTest::cleanup() {
-  place_.reset();
-  window_.reset();
-  folder_.reset();
-}
-
-void SetupStoryTest::openPlace() {
-  place_.reset();
-  window_ = std::make_unique<QWidget>();
-  actions_ = new ActionSet(window_.get());
-  place_ = std::make_unique<SetupPlace>(*actions_, folder_->filePath("setup"));
-  connect(actions_, &ActionSet::triggered, place_.get(), [this](ActionId id) { place_->act(id); });
-  place_->resize(1280, 720);
-  place_->show();
-}
-
-void SetupStoryTest::putInClip() {
-  desk().openTable(kClip + "table.json");
-  desk().useLensFile(kClip + "lens.json");
-  desk().look(kClip + "stop-shot.mp4");
-  waitForWork();
-}
 
 void SetupStoryTest::theStepsAreWalkedByKeysAndKept() {
   auto* name = find<QLineEdit>("tableName");

@@ -9,7 +9,7 @@
 #include "app/setup/setup_place.h"
 #include "app/setup/still_camera.h"
 #include "core/vision/printed_pattern.h"
-#include "tests/app/fresh_settings.h"
+#include "tests/app/setup_screen.h"
 #include "tests/support/given_source.h"
 #include "tests/support/test_registry.h"
 
@@ -17,7 +17,7 @@ using namespace ferrule;
 
 /// Stills of the board taken from a camera that runs. The board and its pictures: OpenCV's own calibration data
 /// (samples/data/left01.jpg and on), a chessboard of 9 x 6 inner corners.
-class StillCameraTest : public QObject {
+class StillCameraTest : public QObject, private SetupScreen {
   Q_OBJECT
  private slots:
   void init();
@@ -32,16 +32,11 @@ class StillCameraTest : public QObject {
   void aFilmStandsInForTheCamera();
 
  private:
-  [[nodiscard]] QString words() const { return place_->findChild<QLabel*>("liveStillWords")->text(); }
-  [[nodiscard]] QString message() const { return place_->findChild<QLabel*>("setupMessage")->text(); }
-  SetupDesk& desk() { return place_->desk(); }
+  [[nodiscard]] QString words() const { return SetupScreen::words("liveStillWords"); }
   void take() { place_->findChild<QPushButton*>("takeStill")->click(); }
   /// Shows it until it was looked at: its words differ from those before.
   void show(const cv::Mat& picture, const QString& wanted);
 
-  std::unique_ptr<FreshSettings> home_;
-  std::unique_ptr<QWidget> window_;
-  std::unique_ptr<SetupPlace> place_;
   std::shared_ptr<GivenSource> camera_;
 };
 
@@ -71,12 +66,7 @@ cv::Mat mirroredPrint(const Board& print) {
 }  // namespace
 
 void StillCameraTest::init() {
-  home_ = std::make_unique<FreshSettings>();
-  window_ = std::make_unique<QWidget>();
-  auto* actions = new ActionSet(window_.get());
-  place_ = std::make_unique<SetupPlace>(*actions, home_->filePath("setup"));
-  place_->resize(1280, 720);
-  place_->show();
+  begin();
   desk().change("board", [](SetupState& state) { state.board = QStringLiteral("chessboard:9x6:25"); });
   place_->showStep(SetupStep::Lens);
   // Cameras are looked for when somebody wants one.
@@ -90,10 +80,8 @@ void StillCameraTest::init() {
 }
 
 void StillCameraTest::cleanup() {
-  place_.reset();
-  window_.reset();
+  end();
   camera_.reset();
-  home_.reset();
 }
 
 void StillCameraTest::show(const cv::Mat& picture, const QString& wanted) {
