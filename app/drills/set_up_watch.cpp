@@ -4,10 +4,11 @@
 #include <functional>
 #include <utility>
 
+#include "app/live/people_watch.h"
 #include "core/camera/image_size_mismatch.h"
 #include "core/camera/rig_file.h"
+#include "core/measure/balls_seen.h"
 #include "core/measure/live_readings.h"
-#include "core/vision/lean_watch.h"
 
 namespace ferrule {
 
@@ -31,24 +32,15 @@ Result<void> watch(const std::string& rigFile, const std::string& tableFile, con
   const auto measured = measuredTableFrom(tableFile);
   if (!measured) return tl::make_unexpected(measured.error());
   LiveReadings source(images, *rig, *measured, stop);
-  source.keepPictures();
-  std::optional<LeanWatch> people;
+  PeopleWatch people(*measured, tell.watchesPeople);
   double told_s = -kBetween_s;
   while (const auto readings = source.next()) {
-    if (!*tell.watchesPeople) people.reset();
-    for (const ImageReading& reading : *readings) {
-      if (!*tell.watchesPeople) break;
-      const auto kept = source.picture(reading.image);
-      if (!kept) continue;
-      if (!people || people->rig() != kept->rig) people.emplace(kept->rig, *measured);
-      if (const auto leans = people->look(kept->picture)) tell.leans(*leans);
+    if (const auto seen = source.glimpse()) {
+      if (const auto leans = people.look(seen->kept, seen->reading.time_s)) tell.leans(*leans);
     }
     if (readings->empty() || readings->back().time_s - told_s < kBetween_s) continue;
     told_s = readings->back().time_s;
-    Position balls;
-    for (const BallSample& ball : readings->back().balls)
-      balls.push_back({ball.ball, ball.position});
-    tell.balls(std::move(balls));
+    tell.balls(positionOf(readings->back()));
   }
   if (!source.misfit()) return {};
   return tl::make_unexpected(imageSizeMismatch(camera, *source.misfit(), rigFile, rig->lens.size));

@@ -6,13 +6,12 @@
 #include <QFileInfo>
 #include <algorithm>
 
+#include "app/live/people_watch.h"
 #include "app/session/film_words.h"
 #include "app/session/record_folder.h"
 #include "core/measure/film_permission.h"
-#include "core/measure/image_follower.h"
 #include "core/measure/plan_situation.h"
 #include "core/measure/record_entries.h"
-#include "core/vision/lean_watch.h"
 
 namespace ferrule {
 
@@ -180,21 +179,11 @@ void LiveDesk::startChecks(MeasureObserver& observer) {
 }
 
 void LiveDesk::watchPeople(LiveObserver& observer) {
-  struct Looking {
-    std::optional<LeanWatch> watch;
-    double last_s = 0.0;
-  };
-  observer.glimpse = [this, looking = std::make_shared<Looking>(), watches = watchesPeople_, table = table_,
-                      shown = observer.glimpse](const ImageReading& reading, const KeptPicture& kept) {
-    if (!*watches) {
-      looking->watch.reset();
-    } else if (!looking->watch || reading.time_s >= looking->last_s + ImageFollower::kPictureSpacing_s) {
-      looking->last_s = reading.time_s;
-      if (!looking->watch || looking->watch->rig() != kept.rig) looking->watch.emplace(kept.rig, table);
-      if (const auto leans = looking->watch->look(kept.picture)) {
-        QMetaObject::invokeMethod(
-            this, [this, leans = *leans] { emit somebodyLeans(leans); }, Qt::QueuedConnection);
-      }
+  observer.glimpse = [this, people = std::make_shared<PeopleWatch>(table_, watchesPeople_), shown = observer.glimpse](
+                         const ImageReading& reading, const KeptPicture& kept) {
+    if (const auto leans = people->look(kept, reading.time_s)) {
+      QMetaObject::invokeMethod(
+          this, [this, leans = *leans] { emit somebodyLeans(leans); }, Qt::QueuedConnection);
     }
     shown(reading, kept);
   };
